@@ -1,0 +1,47 @@
+package wickbench.launcher;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.function.ToIntFunction;
+
+/**
+ * The entry of the program: {@code [--features A,B] ARGUMENTS}.
+ *
+ * <p>Exit code 2 when the program cannot start, with one line on standard error for each thing that is missing; else what the application
+ * answers.
+ */
+public final class Main {
+
+    private static final int CANNOT_START = 2;
+
+    private Main() {}
+
+    public static void main(String[] arguments) throws IOException, InterruptedException {
+        System.exit(run(CommandLine.parse(arguments, System.getProperty(CommandLine.PROPERTY))));
+    }
+
+    private static int run(CommandLine line) throws IOException, InterruptedException {
+        var phases = Phases.traced(System.getProperty("wickbench.trace") != null);
+        try (Host host = Host.start(Product.of(home()), line.features(), CacheFolder.ofUser(), phases)) {
+            Runtime.getRuntime().addShutdownHook(new Thread(host::closeQuietly, "stop"));
+            ToIntFunction<String[]> application = host.application();
+            phases.reached("application found");
+            int answer = application.applyAsInt(line.rest());
+            phases.reached("application returned");
+            return answer;
+        } catch (CannotStart reasons) {
+            reasons.lines().forEach(reason -> System.err.println("wickbench: " + reason));
+            return CANNOT_START;
+        }
+    }
+
+    /** The product folder holds {@code lib/}, and {@code lib/} holds this jar. */
+    private static Path home() {
+        String told = System.getProperty("wickbench.product");
+        if (told != null) {
+            return Path.of(told);
+        }
+        var jar = Path.of(Main.class.getProtectionDomain().getCodeSource().getLocation().getPath());
+        return jar.getParent().getParent();
+    }
+}
