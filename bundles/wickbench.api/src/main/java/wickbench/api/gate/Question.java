@@ -1,0 +1,16 @@
+package wickbench.api.gate;
+
+import java.time.Instant;
+import java.util.Optional;
+import wickbench.api.lot.LotId;
+import wickbench.api.method.MethodRef;
+import wickbench.api.method.Route;
+import wickbench.api.person.PersonId;
+
+/**
+ * May this person run this method with this lot at this instant?
+ *
+ * @param observer an authorised observer who reads the strip, if one stands by
+ */
+public record Question(
+        MethodRef method, Route route, LotId lot, PersonId operator, Optional<PersonId> observer, Instant at) {}

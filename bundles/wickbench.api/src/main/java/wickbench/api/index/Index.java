@@ -1,0 +1,43 @@
+package wickbench.api.index;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.progress.Progress;
+
+/**
+ * The index over all views of the installed bundles.
+ *
+ * <p>A read first takes in what the journal has got since, so whoever appended an entry finds it. Throws
+ * {@link wickbench.api.check.Refusal} {@code index.ahead} when the index knows entries that the journal does not have: that is
+ * tampering or a restored copy, never a reason to rebuild silently.
+ */
+@ProviderType
+public interface Index {
+
+    /**
+     * Reads a view's tables.
+     *
+     * @param view the view's name
+     * @throws IllegalStateException on the thread that {@link #refuseOn} named, or when there is no such view
+     */
+    <T> T read(String view, Function<Rows, T> work);
+
+    /** Returns where the entry with this id stands, if it is here. */
+    Optional<EntryRef> find(UUID id);
+
+    /** Takes in everything the journal has, telling how far it is. */
+    void catchUp(Progress progress);
+
+    /** Throws all tables away and makes them again. */
+    void rebuild(Progress progress);
+
+    /** Returns how far each view is. */
+    List<ViewState> views();
+
+    /** Refuses all use on this thread from now on, so that no screen waits for a disk. */
+    void refuseOn(Thread thread);
+}

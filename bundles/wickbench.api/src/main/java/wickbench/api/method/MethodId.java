@@ -1,0 +1,29 @@
+package wickbench.api.method;
+
+import java.util.regex.Pattern;
+
+/**
+ * The site's short name of a method, the same through all its versions.
+ *
+ * @param value 1 to 40 lower-case letters, digits or hyphens, beginning with a letter
+ */
+public record MethodId(String value) implements Comparable<MethodId> {
+    private static final Pattern FORM = Pattern.compile("[a-z][a-z0-9-]{0,39}");
+
+    public MethodId {
+        if (!FORM.matcher(value).matches()) {
+            throw new IllegalArgumentException(
+                    "expected a method id of lower-case letters, digits and hyphens, found '" + value + "'");
+        }
+    }
+
+    @Override
+    public int compareTo(MethodId other) {
+        return value.compareTo(other.value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

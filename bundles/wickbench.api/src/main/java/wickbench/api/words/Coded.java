@@ -1,0 +1,34 @@
+package wickbench.api.words;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** A choice from a closed list that files and entries name by a code, such as {@code food-solid}. */
+public interface Coded {
+
+    /** Returns the enum constant's name; implemented by the enum itself. */
+    String name();
+
+    /** Returns the code: the name in lower case with hyphens. */
+    default String code() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /**
+     * Returns the choice with the given code.
+     *
+     * @throws IllegalArgumentException when there is none, naming the codes that exist
+     */
+    static <E extends Enum<E> & Coded> E of(Class<E> type, String code) {
+        return Arrays.stream(type.getEnumConstants())
+                .filter(choice -> choice.code().equals(code))
+                .findFirst()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("expected one of " + codes(type) + ", found '" + code + "'"));
+    }
+
+    private static <E extends Enum<E> & Coded> String codes(Class<E> type) {
+        return Arrays.stream(type.getEnumConstants()).map(Coded::code).collect(Collectors.joining(", "));
+    }
+}
