@@ -104,6 +104,7 @@ public final class Host implements AutoCloseable {
 
     private void startAll(List<Path> jars, Phases phases) throws BundleException, CannotStart {
         framework.init();
+        BundleLog.register(framework.getBundleContext());
         phases.reached("framework initialised");
         var installed = new ArrayList<Bundle>();
         for (Path jar : jars) {
@@ -152,6 +153,7 @@ public final class Host implements AutoCloseable {
         var values = new HashMap<String, Object>();
         values.put(Constants.FRAMEWORK_STORAGE, cache.resolve("bundles").toString());
         values.put(FelixConstants.LOG_LOGGER_PROP, new FrameworkLog());
+        values.put(Constants.FRAMEWORK_SYSTEMPACKAGES_EXTRA, BundleLog.PACKAGE);
         return values;
     }
 }

@@ -21,7 +21,7 @@ public final class Main {
     }
 
     private static int run(CommandLine line) throws IOException, InterruptedException {
-        var phases = Phases.traced(System.getProperty("wickbench.trace") != null);
+        var phases = Phases.whenTraced();
         try (Host host = Host.start(Product.of(home()), line.features(), CacheFolder.ofUser(), phases)) {
             Runtime.getRuntime().addShutdownHook(new Thread(host::closeQuietly, "stop"));
             ToIntFunction<String[]> application = host.application();

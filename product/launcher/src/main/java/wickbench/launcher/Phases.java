@@ -16,11 +16,16 @@ public final class Phases {
 
     /** Says nothing. */
     public static Phases silent() {
-        return traced(false);
+        return new Phases(line -> {});
     }
 
-    static Phases traced(boolean traced) {
-        return new Phases(traced ? System.err::println : line -> {});
+    /** Speaks when the system property {@code wickbench.trace} is set. */
+    static Phases whenTraced() {
+        return new Phases(isTraced() ? System.err::println : line -> {});
+    }
+
+    static boolean isTraced() {
+        return System.getProperty("wickbench.trace") != null;
     }
 
     void reached(String phase) {
