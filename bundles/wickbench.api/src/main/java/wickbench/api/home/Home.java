@@ -3,6 +3,7 @@ package wickbench.api.home;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.OptionalLong;
 import java.util.random.RandomGenerator;
 import org.osgi.annotation.versioning.ProviderType;
 
@@ -33,6 +34,6 @@ public interface Home {
      */
     SimulatedClock simulate(long seed, Instant start);
 
-    /** Tells whether {@link #simulate} was called in this run of the program. */
-    boolean simulated();
+    /** Returns the seed given to {@link #simulate} in this run of the program; empty in a real home. */
+    OptionalLong simulatedSeed();
 }
