@@ -1,0 +1,58 @@
+package wickbench.console;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Unmatched;
+import wickbench.api.person.PersonId;
+
+/** The options that hold for every command; they may stand before or after its name. */
+final class GlobalOptions {
+
+    @Option(names = "--home", paramLabel = "DIR")
+    private Path home;
+
+    @Option(names = "--as", paramLabel = "PERSON")
+    private PersonId actor;
+
+    @Option(names = "--json")
+    private boolean json;
+
+    @Option(names = "--trace")
+    private boolean trace;
+
+    @Unmatched
+    private List<String> rest;
+
+    /** Takes the global options out of the arguments; what remains is for the command. */
+    static GlobalOptions of(String... arguments) {
+        GlobalOptions options = new GlobalOptions();
+        new CommandLine(options)
+                .registerConverter(PersonId.class, PersonId::new)
+                .setExpandAtFiles(false)
+                .parseArgs(arguments);
+        return options;
+    }
+
+    Path home() {
+        return home == null ? DefaultFolder.ofThisSystem() : home;
+    }
+
+    Optional<PersonId> actor() {
+        return Optional.ofNullable(actor);
+    }
+
+    boolean json() {
+        return json;
+    }
+
+    boolean trace() {
+        return trace;
+    }
+
+    List<String> rest() {
+        return rest == null ? List.of() : rest;
+    }
+}

@@ -1,0 +1,48 @@
+package wickbench.console;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.UUID;
+import picocli.CommandLine;
+import picocli.CommandLine.TypeConversionException;
+import wickbench.api.person.PersonId;
+
+/** Settles how picocli behaves here: UTF-8 without colours, one line for what is wrong, the house's ids as types. */
+final class Wiring {
+    private Wiring() {}
+
+    static CommandLine of(CommandLine line, Streams to, boolean trace) {
+        return line.setOut(new PrintWriter(to.out(), true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(to.err(), true, StandardCharsets.UTF_8))
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+                .setExpandAtFiles(false)
+                .setUsageHelpAutoWidth(true)
+                .registerConverter(PersonId.class, converter(PersonId::new))
+                .registerConverter(UUID.class, converter(UUID::fromString))
+                .registerConverter(LocalDate.class, Wiring::date)
+                .registerConverter(Path.class, Path::of)
+                .setParameterExceptionHandler((e, arguments) -> ExitCode.of(e, to.err(), trace))
+                .setExecutionExceptionHandler((e, command, result) -> ExitCode.of(e, to.err(), trace));
+    }
+
+    private static <T> CommandLine.ITypeConverter<T> converter(java.util.function.Function<String, T> parse) {
+        return text -> {
+            try {
+                return parse.apply(text);
+            } catch (IllegalArgumentException e) {
+                throw new TypeConversionException(e.getMessage());
+            }
+        };
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new TypeConversionException("expected a date such as 2026-03-31, found '" + text + "'");
+        }
+    }
+}
