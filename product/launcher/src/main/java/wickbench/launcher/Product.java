@@ -33,7 +33,7 @@ public record Product(Path folder, FeatureService reader) {
     }
 
     /** Where the jar of this bundle stands, or should stand. */
-    Path jar(ID id) {
+    public Path jar(ID id) {
         return folder.resolve("repo")
                 .resolve(id.getGroupId().replace('.', '/'))
                 .resolve(id.getArtifactId())

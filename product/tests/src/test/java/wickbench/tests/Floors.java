@@ -1,0 +1,47 @@
+package wickbench.tests;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The floors of the house: which bundle may look at which.
+ *
+ * <p>Ground: ports, reading core, statistics. Above it the headless bundles, none of which looks at another. Then the desk, then the
+ * pages. Arrows point down only.
+ */
+final class Floors {
+
+    private static final Set<String> GROUND = Set.of("wickbench.api", "wickbench.reading", "wickbench.figures");
+    private static final Set<String> DESK = Set.of("wickbench.shell", "wickbench.widgets");
+    private static final Set<String> PAGE = Set.of("wickbench.api", "wickbench.reading", "wickbench.figures", "wickbench.shell", "wickbench.widgets");
+
+    /** The ground and the desk by name; every other bundle is a page if its name ends in {@code .ui}, else headless. */
+    private static final Map<String, Set<String>> DRAWN = Map.of(
+            "wickbench.api", Set.of(),
+            "wickbench.reading", Set.of("wickbench.api"),
+            "wickbench.figures", Set.of("wickbench.api"),
+            "wickbench.widgets", Set.of("wickbench.api"),
+            "wickbench.shell", Set.of("wickbench.api", "wickbench.widgets"));
+
+    private Floors() {}
+
+    /** The bundles of the house that this one may look at. */
+    static Set<String> below(String bundle) {
+        return DRAWN.getOrDefault(bundle, bundle.endsWith(".ui") ? PAGE : GROUND);
+    }
+
+    /** Whether windows may be seen from this bundle. */
+    static boolean seesWindows(String bundle) {
+        return DESK.contains(bundle) || bundle.endsWith(".ui");
+    }
+
+    /** The bundle that this package belongs to: folder, bundle and root package have one name. */
+    static Optional<String> ownerOf(String packageName, List<String> bundles) {
+        return bundles.stream()
+                .filter(bundle -> (packageName + ".").startsWith(bundle + "."))
+                .max(Comparator.comparingInt(String::length));
+    }
+}
