@@ -3,6 +3,7 @@ package wickbench.tests;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -10,17 +11,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.osgi.framework.Bundle;
-import org.osgi.framework.wiring.BundleRevision;
-import wickbench.launcher.Host;
-import wickbench.launcher.Phases;
-import wickbench.launcher.Product;
 
 /** Every way to install the product starts in a real framework, whole and alone. */
 class EveryInstallSetTest {
 
-    /** Services that are not there before the command line has named a home; components that need them wait. */
-    private static final Set<String> AWAITED = Set.of("wickbench.api.home.Home");
+    /** Services that may be missing, each with its reason. */
+    private static final Map<String, String> MAY_LACK = Map.of();
 
     /** The commands that each feature brings. */
     private static final Map<String, Set<String>> COMMANDS = Map.of(
@@ -29,7 +25,7 @@ class EveryInstallSetTest {
             "ledger", Set.of());
 
     @TempDir
-    Path caches;
+    Path temporary;
 
     static Stream<List<String>> sets() {
         return InstallSets.all();
@@ -37,20 +33,32 @@ class EveryInstallSetTest {
 
     @ParameterizedTest
     @MethodSource("sets")
-    void every_bundle_runs_and_no_component_lacks_anything(List<String> set) throws Exception {
-        try (Host host = start(set)) {
-            assertThat(host.bundles()).allMatch(EveryInstallSetTest::runs, "runs");
-            Components components = Components.in(host.context());
-            assertThat(components.unsatisfied(AWAITED)).isEmpty();
+    void every_bundle_runs(List<String> set) throws Exception {
+        try (var started = StartedSet.of(set, temporary)) {
+            assertThat(started.notRunning()).isEmpty();
         }
     }
 
-    private Host start(List<String> set) throws Exception {
-        return Host.start(Product.of(BuiltProduct.folder()), set, caches, Phases.silent());
+    @ParameterizedTest
+    @MethodSource("sets")
+    void no_component_lacks_anything_once_a_home_is_named(List<String> set) throws Exception {
+        try (var started = StartedSet.of(set, temporary)) {
+            started.nameHome(temporary.resolve("home"));
+            Components components = started.components();
+            assertThat(components.count()).isPositive();
+            assertThat(components.unsatisfied(MAY_LACK.keySet())).isEmpty();
+        }
     }
 
-    private static boolean runs(Bundle bundle) {
-        boolean fragment = (bundle.adapt(BundleRevision.class).getTypes() & BundleRevision.TYPE_FRAGMENT) != 0;
-        return bundle.getState() == (fragment ? Bundle.RESOLVED : Bundle.ACTIVE);
+    @ParameterizedTest
+    @MethodSource("sets")
+    void help_lists_exactly_the_commands_of_the_set(List<String> set) throws Exception {
+        var expected = new HashSet<String>();
+        set.forEach(feature -> expected.addAll(COMMANDS.get(feature)));
+        try (var started = StartedSet.of(set, temporary)) {
+            Answer help = started.call("--home", temporary.resolve("home").toString(), "--help");
+            assertThat(help.code()).isZero();
+            assertThat(help.commands()).isEqualTo(expected);
+        }
     }
 }

@@ -76,7 +76,7 @@ class LawsTest {
 
     @Test
     void components_are_closed() {
-        hold(classes().that().areAnnotatedWith(COMPONENT).should().bePackagePrivate().andShould(Conditions.beFinal()).allowEmptyShould(true),
+        hold(classes().that().areAnnotatedWith(COMPONENT).should().bePackagePrivate().andShould(Conditions.beFinal()),
                 "others meet a component by its port, never by its class");
     }
 

@@ -1,0 +1,62 @@
+package wickbench.tests;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.wiring.BundleRevision;
+import wickbench.launcher.CannotStart;
+import wickbench.launcher.Host;
+import wickbench.launcher.Phases;
+import wickbench.launcher.Product;
+
+/** An install set of the built product, running in a framework of its own. */
+record StartedSet(Host host) implements AutoCloseable {
+
+    static StartedSet of(List<String> features, Path temporary) throws CannotStart, IOException {
+        return new StartedSet(Host.start(Product.of(BuiltProduct.folder()), features, temporary.resolve("caches"), Phases.silent()));
+    }
+
+    /** The names of bundles that are not active, or of fragments that are not attached. */
+    List<String> notRunning() {
+        return Stream.of(host.bundles()).filter(bundle -> !runs(bundle)).map(Bundle::getSymbolicName).toList();
+    }
+
+    Components components() throws ReflectiveOperationException {
+        return Components.in(host.context());
+    }
+
+    /** Offers a home in this folder, as the command line does for the time of a call. */
+    void nameHome(Path folder) throws ReflectiveOperationException {
+        Bundle ports = Stream.of(host.bundles()).filter(bundle -> bundle.getSymbolicName().equals("wickbench.api")).findFirst().orElseThrow();
+        Object home = ports.loadClass("wickbench.api.home.HomeFolder").getConstructor(Path.class).newInstance(folder);
+        host.context().registerService("wickbench.api.home.Home", home, null);
+    }
+
+    /** Calls the application and keeps what it prints on standard output. */
+    Answer call(String... arguments) throws CannotStart {
+        PrintStream before = System.out;
+        var bytes = new ByteArrayOutputStream();
+        try (var out = new PrintStream(bytes, true, StandardCharsets.UTF_8)) {
+            System.setOut(out);
+            int code = host.application().applyAsInt(arguments);
+            return new Answer(code, bytes.toString(StandardCharsets.UTF_8));
+        } finally {
+            System.setOut(before);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        host.close();
+    }
+
+    private static boolean runs(Bundle bundle) {
+        boolean fragment = (bundle.adapt(BundleRevision.class).getTypes() & BundleRevision.TYPE_FRAGMENT) != 0;
+        return bundle.getState() == (fragment ? Bundle.RESOLVED : Bundle.ACTIVE);
+    }
+}
