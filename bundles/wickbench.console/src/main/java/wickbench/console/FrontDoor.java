@@ -21,7 +21,7 @@ import wickbench.api.words.Words;
  * <p>Registering the home wakes everything that keeps something in it, so the commands are looked up after that.
  */
 @Component(service = ToIntFunction.class, property = "wickbench.application=main")
-final class FrontDoor implements ToIntFunction<String[]> {
+public final class FrontDoor implements ToIntFunction<String[]> {
     private final BundleContext context;
     private final Words words = Words.of(FrontDoor.class, "console");
     private final Supplier<Streams> streams;

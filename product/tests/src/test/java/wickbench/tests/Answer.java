@@ -3,8 +3,8 @@ package wickbench.tests;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** What a call of the application returned and printed. */
-record Answer(int code, String out) {
+/** What a call of the program returned and printed. */
+record Answer(int code, String out, String err) {
 
     /** The names that a help text lists under its heading of commands: indented by two, the first word of their line. */
     Set<String> commands() {

@@ -69,9 +69,20 @@ final class Conditions {
         };
     }
 
-    static ArchCondition<JavaClass> beFinal() {
-        return condition("be final", (type, events) ->
-                events.add(new SimpleConditionEvent(type, type.getModifiers().contains(JavaModifier.FINAL), type.getDescription())));
+    static ArchCondition<JavaClass> haveOnePublicConstructor() {
+        return condition("have one public constructor", (type, events) -> {
+            long visible = type.getConstructors().stream().filter(each -> each.getModifiers().contains(JavaModifier.PUBLIC)).count();
+            events.add(new SimpleConditionEvent(type, visible == 1, type.getDescription() + " has " + visible + " public constructors"));
+        });
+    }
+
+    static ArchCondition<JavaClass> standInAPackageNobodySees() {
+        return condition("stand in a package that is not exported and be named only there", (type, events) -> {
+            boolean exported = EXPORTS.getOrDefault(owner(type), Set.of()).contains(type.getPackageName());
+            boolean named = type.getDirectDependenciesToSelf().stream()
+                    .anyMatch(from -> !from.getOriginClass().getPackageName().equals(type.getPackageName()));
+            events.add(new SimpleConditionEvent(type, !exported && !named, type.getDescription() + ": exported " + exported + ", named " + named));
+        });
     }
 
     static ArchCondition<JavaClass> beExportedAsAnnotated() {

@@ -2,6 +2,7 @@ package wickbench.tests;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaModifier.FINAL;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -75,8 +76,14 @@ class LawsTest {
     }
 
     @Test
-    void components_are_closed() {
-        hold(classes().that().areAnnotatedWith(COMPONENT).should().bePackagePrivate().andShould(Conditions.beFinal()),
+    void components_can_be_made_by_the_runtime() {
+        hold(classes().that().areAnnotatedWith(COMPONENT).should().bePublic().andShould().haveModifier(FINAL).andShould(Conditions.haveOnePublicConstructor()),
+                "the component runtime does not lift access, and fails only when the service is first asked for");
+    }
+
+    @Test
+    void components_are_hidden() {
+        hold(classes().that().areAnnotatedWith(COMPONENT).should(Conditions.standInAPackageNobodySees()),
                 "others meet a component by its port, never by its class");
     }
 

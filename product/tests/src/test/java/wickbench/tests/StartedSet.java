@@ -1,9 +1,6 @@
 package wickbench.tests;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -35,19 +32,6 @@ record StartedSet(Host host) implements AutoCloseable {
         Bundle ports = Stream.of(host.bundles()).filter(bundle -> bundle.getSymbolicName().equals("wickbench.api")).findFirst().orElseThrow();
         Object home = ports.loadClass("wickbench.api.home.HomeFolder").getConstructor(Path.class).newInstance(folder);
         host.context().registerService("wickbench.api.home.Home", home, null);
-    }
-
-    /** Calls the application and keeps what it prints on standard output. */
-    Answer call(String... arguments) throws CannotStart {
-        PrintStream before = System.out;
-        var bytes = new ByteArrayOutputStream();
-        try (var out = new PrintStream(bytes, true, StandardCharsets.UTF_8)) {
-            System.setOut(out);
-            int code = host.application().applyAsInt(arguments);
-            return new Answer(code, bytes.toString(StandardCharsets.UTF_8));
-        } finally {
-            System.setOut(before);
-        }
     }
 
     @Override
