@@ -39,8 +39,9 @@ install() {
   [ "$(id -u)" = 0 ] || as_root="sudo -n"
   have_command apt-get && $as_root true 2>/dev/null || fail "please install: $*"
   say "installing $*"
-  $as_root apt-get $patient update -qq && $as_root env DEBIAN_FRONTEND=noninteractive apt-get $patient install -y -qq --no-install-recommends "$@" >/dev/null ||
-    fail "apt could not install: $*"
+  mkdir -p product/target
+  { $as_root apt-get $patient update -qq && $as_root env DEBIAN_FRONTEND=noninteractive apt-get $patient install -y -qq --no-install-recommends "$@"; } \
+    >product/target/apt.log 2>&1 || fail "apt could not install $* ($(grep '^E:' product/target/apt.log | head -n 1))"
 }
 
 # maven ARGUMENTS: names each module as it is built; the whole log is kept; answers as Maven did

@@ -11,6 +11,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.lang.ArchRule;
 import org.junit.jupiter.api.Test;
@@ -96,6 +97,13 @@ class LawsTest {
     void packages_are_exported_where_they_say_so() {
         hold(classes().that().haveSimpleName("package-info").should(Conditions.beExportedAsAnnotated()),
                 "to export is an act, written where the package is explained");
+    }
+
+    @Test
+    void what_is_exported_explains_itself() {
+        var explained = HOUSE.stream().filter(type -> type.getSimpleName().equals("package-info")).map(JavaClass::getPackageName).toList();
+        var exported = BuiltProduct.houseJars().stream().flatMap(jar -> BundleManifest.of(jar).exports().stream()).toList();
+        assertThat(explained).as("packages with a package-info").containsAll(exported);
     }
 
     @Test
