@@ -13,7 +13,8 @@ import wickbench.api.progress.Progress;
  *
  * <p>A read first takes in what the journal has got since, so whoever appended an entry finds it. Throws
  * {@link wickbench.api.check.Refusal} {@code index.ahead} when the index knows entries that the journal does not have: that is
- * tampering or a restored copy, never a reason to rebuild silently.
+ * tampering or a restored copy, never a reason to rebuild silently. Reading a view that could not take in everything is refused
+ * too ({@code index.behind}), since an answer must not leave out what was recorded.
  */
 @ProviderType
 public interface Index {
@@ -37,6 +38,9 @@ public interface Index {
 
     /** Returns how far each view is. */
     List<ViewState> views();
+
+    /** Returns what was found broken and made again, in words; empty when all is well. */
+    List<String> notices();
 
     /** Refuses all use on this thread from now on, so that no screen waits for a disk. */
     void refuseOn(Thread thread);
