@@ -40,9 +40,8 @@ final class GlobalOptions {
         return home == null ? DefaultFolder.ofThisSystem() : home;
     }
 
-    /** Returns who acts: the person named, or the account that runs the program. */
     Optional<PersonId> actor() {
-        return Optional.ofNullable(actor).or(() -> SystemAccount.person(System.getProperty("user.name")));
+        return Optional.ofNullable(actor);
     }
 
     boolean json() {

@@ -1,0 +1,125 @@
+package wickbench.index;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.h2.jdbcx.JdbcDataSource;
+import wickbench.api.check.Refusal;
+import wickbench.api.words.Words;
+import wickbench.index.SqlFailure.Damaged;
+
+/** The file {@code h2-VERSION/house.mv.db}, open; an H2 of another version gets a file of its own. */
+final class H2File implements AutoCloseable {
+    static final String NAME = "house";
+    private static final Words WORDS = Words.of(H2File.class, "index");
+    /** DATABASE_ALREADY_OPEN. */
+    private static final int LOCKED = 90020;
+
+    private static final long SMALLEST_CACHE_KB = 16 * 1024;
+    private static final long LARGEST_CACHE_KB = 256 * 1024;
+
+    private final JdbcDataSource source = new JdbcDataSource();
+    /** H2 closes its file with the last connection; this one stays. */
+    private final Connection anchor;
+
+    private H2File(Path folder) throws SQLException {
+        // async: a thread interrupted while it reads must not close the file under all others
+        source.setURL("jdbc:h2:async:" + folder.resolve(NAME) + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE="
+                + cacheKb());
+        anchor = source.getConnection();
+    }
+
+    /** Opens the file below {@code root}; one that cannot be read is thrown away and told. */
+    static H2File open(Path root, Consumer<String> notice) {
+        Path folder = root.toAbsolutePath().resolve("h2-" + version());
+        if (folder.toString().contains(";")) {
+            throw new Refusal("index.folder", WORDS.get("index.folder", folder));
+        }
+        try {
+            return new H2File(folder);
+        } catch (SQLException e) {
+            if (e.getErrorCode() == LOCKED) {
+                throw new Refusal("home.held", WORDS.get("index.held", folder));
+            }
+            notice.accept(damaged(e));
+        }
+        delete(folder);
+        return openNew(folder);
+    }
+
+    private static H2File openNew(Path folder) {
+        try {
+            return new H2File(folder);
+        } catch (SQLException e) {
+            throw new Refusal("index.failed", WORDS.get("index.failed", folder, SqlFailure.firstLine(e)));
+        }
+    }
+
+    /** Opens a session whose tables are those of {@code schema}. */
+    Session session(String schema, boolean mayWrite) {
+        try {
+            Connection connection = source.getConnection();
+            connection.setAutoCommit(false);
+            // a reader's transaction sees the tables as of its first question
+            connection.setTransactionIsolation(
+                    mayWrite ? Connection.TRANSACTION_READ_COMMITTED : Connection.TRANSACTION_SERIALIZABLE);
+            Session session = new Session(connection, mayWrite);
+            session.run("set schema " + schema);
+            return session;
+        } catch (SQLException e) {
+            throw SqlFailure.of("connect", e);
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            anchor.close();
+        } catch (SQLException e) {
+            throw new Damaged(e);
+        }
+    }
+
+    /** Returns the notice that a file was broken and is made again. */
+    static String damaged(Exception why) {
+        return WORDS.get("index.damaged", SqlFailure.firstLine(why));
+    }
+
+    /** Deletes the index files below a folder, which need not be there. */
+    static void delete(Path folder) {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        try (Stream<Path> files = Files.walk(folder)) {
+            List<Path> deepestFirst = files.sorted(Comparator.reverseOrder()).toList();
+            for (Path file : deepestFirst) {
+                Files.delete(file);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** An eighth of the heap, within bounds: one that holds the working set reads two to three times as fast. */
+    private static long cacheKb() {
+        long eighth = Runtime.getRuntime().maxMemory() / 8 / 1024;
+        return Math.max(SMALLEST_CACHE_KB, Math.min(eighth, LARGEST_CACHE_KB));
+    }
+
+    private static String version() {
+        JdbcDataSource memory = new JdbcDataSource();
+        memory.setURL("jdbc:h2:mem:");
+        try (Connection connection = memory.getConnection()) {
+            return connection.getMetaData().getDatabaseProductVersion().split(" ")[0];
+        } catch (SQLException e) {
+            throw SqlFailure.of("version", e);
+        }
+    }
+}

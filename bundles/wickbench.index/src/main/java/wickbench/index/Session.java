@@ -1,0 +1,119 @@
+package wickbench.index;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import wickbench.api.index.Row;
+import wickbench.api.index.Rows;
+
+/** One connection with its prepared statements, which are kept: taking in entries repeats few of them very often. */
+final class Session implements Rows, AutoCloseable {
+    private static final int KEPT = 64;
+
+    private final Connection connection;
+    private final boolean mayWrite;
+    private final Map<String, PreparedStatement> prepared = new LinkedHashMap<>(KEPT, 0.75f, true);
+
+    Session(Connection connection, boolean mayWrite) {
+        this.connection = connection;
+        this.mayWrite = mayWrite;
+    }
+
+    @Override
+    public int write(String sql, Object... values) {
+        if (!mayWrite) {
+            throw new IllegalStateException("a read changes nothing: " + sql);
+        }
+        try {
+            return bound(sql, values).executeUpdate();
+        } catch (SQLException e) {
+            throw SqlFailure.of(sql, e);
+        }
+    }
+
+    @Override
+    public <T> List<T> read(String sql, Function<Row, T> shape, Object... values) {
+        try (ResultSet found = bound(sql, values).executeQuery()) {
+            List<T> rows = new ArrayList<>();
+            Row row = new SqlRow(found);
+            while (found.next()) {
+                rows.add(shape.apply(row));
+            }
+            return rows;
+        } catch (SQLException e) {
+            throw SqlFailure.of(sql, e);
+        }
+    }
+
+    /** Runs a statement that is needed once. */
+    void run(String sql) {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        } catch (SQLException e) {
+            throw SqlFailure.of(sql, e);
+        }
+    }
+
+    void commit() {
+        try {
+            connection.commit();
+        } catch (SQLException e) {
+            throw SqlFailure.of("commit", e);
+        }
+    }
+
+    void rollback() {
+        try {
+            connection.rollback();
+        } catch (SQLException e) {
+            throw SqlFailure.of("rollback", e);
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            connection.close();
+        } catch (SQLException e) {
+            throw SqlFailure.of("close", e);
+        }
+    }
+
+    private PreparedStatement bound(String sql, Object... values) throws SQLException {
+        PreparedStatement statement = statement(sql);
+        for (int i = 0; i < values.length; i++) {
+            statement.setObject(i + 1, plain(values[i]));
+        }
+        return statement;
+    }
+
+    private PreparedStatement statement(String sql) throws SQLException {
+        PreparedStatement known = prepared.get(sql);
+        if (known != null) {
+            return known;
+        }
+        if (prepared.size() == KEPT) {
+            prepared.remove(prepared.keySet().iterator().next()).close();
+        }
+        PreparedStatement made = connection.prepareStatement(sql);
+        prepared.put(sql, made);
+        return made;
+    }
+
+    private static Object plain(Object value) {
+        if (value instanceof Optional<?> optional) {
+            return optional.map(Session::plain).orElse(null);
+        }
+        return value instanceof Instant instant ? instant.atOffset(ZoneOffset.UTC) : value;
+    }
+}

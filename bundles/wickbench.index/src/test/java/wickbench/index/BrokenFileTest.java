@@ -1,0 +1,148 @@
+package wickbench.index;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import wickbench.api.check.Refusal;
+import wickbench.api.progress.Progress;
+
+/** Files that are not what was left. */
+class BrokenFileTest {
+    private static final Tallies TALLIES = Tallies.named("tallies");
+
+    @TempDir
+    Path folder;
+
+    private Home home;
+
+    @BeforeEach
+    void fill() {
+        home = Home.in(folder);
+        home.views(TALLIES);
+        home.journal().append(Said.many("seen", 3000));
+        home.index().catchUp(Progress.NONE);
+    }
+
+    @AfterEach
+    void close() {
+        home.close();
+    }
+
+    /** What a disk or a person may do to a file. */
+    enum Harm {
+        EMPTIED,
+        HALVED,
+        ZEROED,
+        ANOTHER_FILE;
+
+        void to(Path file) throws IOException {
+            long size = Files.size(file);
+            switch (this) {
+                case EMPTIED -> Files.write(file, new byte[0]);
+                case HALVED -> cut(file, size / 2);
+                case ZEROED -> Files.write(file, new byte[(int) size]);
+                case ANOTHER_FILE -> Files.writeString(file, "a shopping list\n".repeat(2000));
+            }
+        }
+
+        private static void cut(Path file, long size) throws IOException {
+            try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+                channel.truncate(size);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aBrokenFileIsMadeAgainFromTheJournal(Harm harm) throws IOException {
+        List<String> kept = Dump.of(home.index(), "tallies", EntryIds.NAME);
+        home.closeIndex();
+        harm.to(home.file());
+        home.reopen();
+        assertThat(Dump.of(home.index(), "tallies", EntryIds.NAME)).isEqualTo(kept);
+    }
+
+    @Test
+    void aFileMadeAgainIsTold() throws IOException {
+        home.closeIndex();
+        Harm.ANOTHER_FILE.to(home.file());
+        home.reopen();
+        home.index().catchUp(Progress.NONE);
+        assertThat(home.index().notices())
+                .singleElement()
+                .asString()
+                .startsWith("The index file could not be read (")
+                .endsWith("it was made again from the journal.");
+    }
+
+    @Test
+    void anOlderFilePutBackCatchesUp() throws IOException {
+        home.closeIndex();
+        Path older = Files.copy(home.file(), folder.resolve("older"));
+        home.reopen();
+        home.journal().append(Said.many("seen", 500));
+        home.index().catchUp(Progress.NONE);
+        home.closeIndex();
+        Files.copy(older, home.file(), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        home.reopen();
+        assertThat(TALLIES.times(home.index(), "seen")).isEqualTo(3500);
+        assertThat(home.index().notices()).isEmpty();
+    }
+
+    @Test
+    void aDeletedFolderIsMadeAgain() {
+        home.closeIndex();
+        H2File.delete(folder.resolve("index"));
+        home.reopen();
+        assertThat(TALLIES.times(home.index(), "seen")).isEqualTo(3000);
+    }
+
+    @Test
+    void anIndexAheadOfItsJournalIsRefused() throws IOException {
+        try (Home shorter = Home.in(folder.resolve("shorter"))) {
+            shorter.views(TALLIES);
+            shorter.journal().append(Said.many("seen", 2999));
+            putIndexInto(shorter);
+            refuses(shorter, "The index holds 3000 entries of station-1, its journal only 2999");
+        }
+    }
+
+    @Test
+    void anIndexOfAnotherJournalIsRefused() throws IOException {
+        try (Home other = Home.in(folder.resolve("other"))) {
+            other.views(TALLIES);
+            other.journal().append(Said.many("faint", 3500));
+            putIndexInto(other);
+            refuses(other, "Entry station-1:2999 is not the one that the index took in");
+            other.index().rebuild(Progress.NONE);
+            assertThat(TALLIES.times(other.index(), "faint")).isEqualTo(3500);
+        }
+    }
+
+    private void putIndexInto(Home other) throws IOException {
+        home.closeIndex();
+        Files.createDirectories(other.file().getParent());
+        Files.copy(home.file(), other.file());
+    }
+
+    private static void refuses(Home home, String words) {
+        // twice: refusing must not make the second time pass
+        for (int time = 0; time < 2; time++) {
+            assertThatThrownBy(() -> TALLIES.times(home.index(), "seen"))
+                    .isInstanceOfSatisfying(Refusal.class, no -> assertThat(no.code()).isEqualTo(Tampering.CODE))
+                    .hasMessageStartingWith(words);
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package wickbench.index;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import wickbench.api.index.IndexView;
+import wickbench.api.journal.Journal;
+
+/** A home on the disk with a journal and an index, to be closed and opened again. */
+final class Home implements AutoCloseable {
+    private final Path folder;
+    private final boolean owned;
+    private Journal journal = new ListJournal();
+    private H2Index index;
+    private volatile List<IndexView> views = List.of();
+
+    private Home(Path folder, boolean owned) {
+        this.folder = folder;
+        this.owned = owned;
+        open();
+    }
+
+    static Home in(Path folder) {
+        return new Home(folder, false);
+    }
+
+    /** Makes a home that is deleted when closed. */
+    static Home made() throws IOException {
+        return new Home(Files.createTempDirectory("wickbench-index"), true);
+    }
+
+    void views(IndexView... now) {
+        views = List.of(now);
+    }
+
+    Journal journal() {
+        return journal;
+    }
+
+    H2Index index() {
+        return index;
+    }
+
+    long size() {
+        return journal.stations().stream().mapToLong(journal::size).sum();
+    }
+
+    Path file() {
+        return folder.resolve("index/h2-2.5.252/house.mv.db");
+    }
+
+    Path folder() {
+        return folder;
+    }
+
+    void reopen() {
+        closeIndex();
+        open();
+    }
+
+    void closeIndex() {
+        index.close();
+    }
+
+    private void open() {
+        index = H2Index.open(folder.resolve("index"), journal, () -> views);
+    }
+
+    @Override
+    public void close() {
+        closeIndex();
+        if (owned) {
+            H2File.delete(folder);
+        }
+    }
+}
