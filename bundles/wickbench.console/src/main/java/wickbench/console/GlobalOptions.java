@@ -40,8 +40,9 @@ final class GlobalOptions {
         return home == null ? DefaultFolder.ofThisSystem() : home;
     }
 
+    /** Returns who acts: the person named, or the account that runs the program. */
     Optional<PersonId> actor() {
-        return Optional.ofNullable(actor);
+        return Optional.ofNullable(actor).or(() -> SystemAccount.person(System.getProperty("user.name")));
     }
 
     boolean json() {

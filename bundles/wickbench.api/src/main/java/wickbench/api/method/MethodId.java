@@ -5,15 +5,16 @@ import java.util.regex.Pattern;
 /**
  * The site's short name of a method, the same through all its versions.
  *
- * @param value 1 to 40 lower-case letters, digits or hyphens, beginning with a letter
+ * @param value 1 to 40 lower-case letters, digits, dots, hyphens or underscores, beginning with a letter or digit
  */
 public record MethodId(String value) implements Comparable<MethodId> {
-    private static final Pattern FORM = Pattern.compile("[a-z][a-z0-9-]{0,39}");
+    private static final Pattern FORM = Pattern.compile("[a-z0-9][a-z0-9._-]{0,39}");
 
     public MethodId {
         if (!FORM.matcher(value).matches()) {
             throw new IllegalArgumentException(
-                    "expected a method id of lower-case letters, digits and hyphens, found '" + value + "'");
+                    "expected a method id of lower-case letters, digits, dots, hyphens and underscores, found '" + value
+                            + "'");
         }
     }
 

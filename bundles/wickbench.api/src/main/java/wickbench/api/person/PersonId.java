@@ -5,15 +5,16 @@ import java.util.regex.Pattern;
 /**
  * How entries name a person: a short id that says nothing about them.
  *
- * @param value 1 to 32 lower-case letters, digits, dots or hyphens, beginning with a letter
+ * @param value 1 to 32 lower-case letters, digits, dots, hyphens or underscores, beginning with a letter or digit
  */
 public record PersonId(String value) implements Comparable<PersonId> {
-    private static final Pattern FORM = Pattern.compile("[a-z][a-z0-9.-]{0,31}");
+    private static final Pattern FORM = Pattern.compile("[a-z0-9][a-z0-9._-]{0,31}");
 
     public PersonId {
         if (!FORM.matcher(value).matches()) {
             throw new IllegalArgumentException(
-                    "expected a person id of lower-case letters, digits, dots and hyphens, found '" + value + "'");
+                    "expected a person id of lower-case letters, digits, dots, hyphens and underscores, found '" + value
+                            + "'");
         }
     }
 
