@@ -1,0 +1,92 @@
+package wickbench.widgets;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleControlAdapter;
+import org.eclipse.swt.accessibility.AccessibleControlEvent;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+
+/** A state said three times: by word, shape and colour. */
+public final class Badge extends Canvas {
+    private final Theme theme;
+    private final Type type;
+    private Mark mark;
+
+    public Badge(Composite parent, Theme theme, Mark mark) {
+        this(parent, theme, Type.STRONG, mark);
+    }
+
+    public Badge(Composite parent, Theme theme, Type type, Mark mark) {
+        super(parent, SWT.DOUBLE_BUFFERED);
+        this.theme = theme;
+        this.type = type;
+        this.mark = mark;
+        setBackground(parent.getBackground());
+        addListener(SWT.Paint, event -> paint(event.gc));
+        nameForReaders();
+    }
+
+    /** Shows another state. */
+    public void show(Mark next) {
+        mark = next;
+        getParent().layout(new org.eclipse.swt.widgets.Control[] {this});
+        redraw();
+    }
+
+    public Mark shown() {
+        return mark;
+    }
+
+    @Override
+    public Point computeSize(int widthHint, int heightHint, boolean changed) {
+        GC gc = new GC(this);
+        gc.setFont(theme.font(type));
+        Point words = gc.textExtent(mark.word());
+        gc.dispose();
+        return new Point(words.x + side(words.y) + 3 * gap(), words.y + gap());
+    }
+
+    private void paint(GC gc) {
+        Rectangle area = getClientArea();
+        gc.setFont(theme.font(type));
+        gc.setAntialias(SWT.ON);
+        int height = gc.textExtent(mark.word()).y;
+        Tone tone = theme.tone(mark.meaning());
+        gc.setBackground(theme.color(tone.wash()));
+        gc.fillRoundRectangle(0, 0, area.width, area.height, theme.px(8), theme.px(8));
+        int side = side(height);
+        ShapePainter.paint(
+                gc, theme, mark.shape(), mark.meaning(), new Rectangle(gap(), (area.height - side) / 2, side, side));
+        gc.setForeground(theme.color(tone.ink()));
+        gc.drawText(mark.word(), side + 2 * gap(), (area.height - height) / 2, true);
+    }
+
+    private int gap() {
+        return theme.px(8);
+    }
+
+    private static int side(int textHeight) {
+        return Math.round(textHeight * 0.72f);
+    }
+
+    private void nameForReaders() {
+        getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = mark.word();
+            }
+        });
+        getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
+            @Override
+            public void getRole(AccessibleControlEvent event) {
+                event.detail = ACC.ROLE_LABEL;
+            }
+        });
+    }
+}

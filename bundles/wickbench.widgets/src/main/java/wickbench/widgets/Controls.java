@@ -1,0 +1,123 @@
+package wickbench.widgets;
+
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** Makes plain controls in the colours and type of a theme. A {@code &} in words marks the key that goes with Alt. */
+public final class Controls {
+    private final Theme theme;
+
+    Controls(Theme theme) {
+        this.theme = theme;
+    }
+
+    /** Makes a grid that lies on its parent's ground, without a margin. */
+    public Composite box(Composite parent, int columns) {
+        Composite box = new Composite(parent, SWT.NONE);
+        box.setBackground(parent.getBackground());
+        box.setLayout(layout(columns, 0));
+        return box;
+    }
+
+    /** Makes a grid on a surface of its own, with an edge and a margin. */
+    public Composite card(Composite parent, int columns) {
+        return new Card(parent, theme, layout(columns, 2));
+    }
+
+    public Label label(Composite parent, Type type, String words) {
+        Label label = new Label(parent, SWT.NONE);
+        label.setText(words);
+        return style(label, type);
+    }
+
+    /** Makes less important words. */
+    public Label quiet(Composite parent, String words) {
+        Label label = label(parent, Type.SMALL, words);
+        label.setForeground(theme.color(theme.palette().quiet()));
+        return label;
+    }
+
+    /** Makes words that break into lines where the room ends. */
+    public Label text(Composite parent, Type type, String words) {
+        Label label = new Label(parent, SWT.WRAP);
+        label.setText(words);
+        return Fit.wide(style(label, type));
+    }
+
+    /** Makes a button that does what its verb says. */
+    public Button button(Composite parent, String words, Runnable act) {
+        Button button = new Button(parent, SWT.PUSH);
+        button.setText(words);
+        button.addListener(SWT.Selection, event -> act.run());
+        style(button, Type.BODY);
+        button.setBackground(theme.color(theme.palette().raised()));
+        return button;
+    }
+
+    /** Makes the one button of a page that carries on; there is at most one. */
+    public Button mainButton(Composite parent, String words, Runnable act) {
+        Button button = button(parent, words, act);
+        button.setFont(theme.font(Type.STRONG));
+        button.setBackground(theme.color(theme.palette().accent()));
+        button.setForeground(theme.color(theme.palette().onAccent()));
+        return button;
+    }
+
+    public Button check(Composite parent, String words) {
+        Button check = new Button(parent, SWT.CHECK);
+        check.setText(words);
+        return style(check, Type.BODY);
+    }
+
+    /** Makes a field of one line. */
+    public Text field(Composite parent) {
+        return surface(new Text(parent, SWT.BORDER | SWT.SINGLE));
+    }
+
+    /** Makes a field to look for something with. */
+    public Text search(Composite parent) {
+        return surface(new Text(parent, SWT.BORDER | SWT.SINGLE | SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL));
+    }
+
+    /** Makes a field of several lines that scrolls. */
+    public Text area(Composite parent) {
+        return surface(new Text(parent, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL));
+    }
+
+    /** Makes a list to choose one from; nothing is chosen at first. */
+    public Combo choice(Composite parent, List<String> choices) {
+        Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
+        combo.setItems(choices.toArray(String[]::new));
+        return surface(combo);
+    }
+
+    /** Dresses any control: type, words, ground. */
+    public <C extends Control> C style(C control, Type type) {
+        control.setFont(theme.font(type));
+        control.setForeground(theme.color(theme.palette().ink()));
+        control.setBackground(control.getParent().getBackground());
+        return control;
+    }
+
+    private <C extends Control> C surface(C control) {
+        style(control, Type.BODY);
+        control.setBackground(theme.color(theme.palette().surface()));
+        return control;
+    }
+
+    private GridLayout layout(int columns, double margin) {
+        GridLayout layout = new GridLayout(columns, false);
+        layout.marginWidth = theme.metrics().grid(margin);
+        layout.marginHeight = theme.metrics().grid(margin);
+        layout.horizontalSpacing = theme.metrics().grid(1);
+        layout.verticalSpacing = theme.metrics().grid(1);
+        return layout;
+    }
+}

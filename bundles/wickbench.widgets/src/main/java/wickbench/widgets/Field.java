@@ -1,0 +1,73 @@
+package wickbench.widgets;
+
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+/**
+ * A labelled field.
+ *
+ * @param <C> the control that is filled in
+ */
+public final class Field<C extends Control> {
+    private final Theme theme;
+    private final Label label;
+    private final C control;
+    private final Label below;
+
+    Field(Theme theme, Label label, C control, Label below) {
+        this.theme = theme;
+        this.label = label;
+        this.control = control;
+        this.below = below;
+        nameForReaders();
+    }
+
+    public C control() {
+        return control;
+    }
+
+    /** Says below the field what is wrong with it. */
+    public void complain(String text) {
+        say(text, Meaning.ALARM);
+    }
+
+    /** Says below the field what is good to know, such as why it cannot be changed. */
+    public void hint(String text) {
+        say(text, Meaning.NEUTRAL);
+    }
+
+    /** Takes back what was said below the field. */
+    public void clear() {
+        say("", Meaning.NEUTRAL);
+    }
+
+    /** Returns what stands below the field. */
+    public String said() {
+        return below.getText();
+    }
+
+    private void say(String text, Meaning meaning) {
+        below.setText(text);
+        below.setForeground(theme.color(theme.tone(meaning).ink()));
+        below.setVisible(!text.isEmpty());
+        ((GridData) below.getLayoutData()).exclude = text.isEmpty();
+        below.requestLayout();
+    }
+
+    private void nameForReaders() {
+        control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = label.getText().replace("&", "");
+            }
+
+            @Override
+            public void getDescription(AccessibleEvent event) {
+                event.result = below.getText();
+            }
+        });
+    }
+}

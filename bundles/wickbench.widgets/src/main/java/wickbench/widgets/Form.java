@@ -1,0 +1,48 @@
+package wickbench.widgets;
+
+import java.util.List;
+import java.util.function.Function;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** Labelled fields, one below the other, each with room for what is wrong with it. */
+public final class Form {
+    private final Theme theme;
+    private final Composite grid;
+
+    public Form(Composite parent, Theme theme) {
+        this.theme = theme;
+        this.grid = Fit.wide(theme.controls().box(parent, 2));
+    }
+
+    /** Returns the grid of the fields: two columns, label and field. */
+    public Composite grid() {
+        return grid;
+    }
+
+    public Field<Text> text(String label) {
+        return field(label, theme.controls()::field);
+    }
+
+    public Field<Combo> choice(String label, List<String> choices) {
+        return field(label, parent -> theme.controls().choice(parent, choices));
+    }
+
+    /** Adds any control with a label before it and a complaint line below it. */
+    public <C extends Control> Field<C> field(String label, Function<Composite, C> make) {
+        Label words = theme.controls().label(grid, Type.BODY, label);
+        words.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
+        C control = Fit.wide(make.apply(grid));
+        Label below = theme.controls().label(grid, Type.SMALL, "");
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        data.exclude = true;
+        below.setLayoutData(data);
+        below.setVisible(false);
+        return new Field<>(theme, words, control, below);
+    }
+}

@@ -1,0 +1,91 @@
+package wickbench.widgets;
+
+import java.util.OptionalLong;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.Text;
+
+/** The bar over a table: filter box, how many rows, and the button of the table's menu. */
+final class TableBar {
+    /** A person who is typing is not asked for by each letter. */
+    private static final int PAUSE_MILLIS = 250;
+
+    private static final int FILTER_WIDTH = 260;
+
+    private final Text filter;
+    private final Label said;
+    private final Label selected;
+    private final Button menuButton;
+    private final Runnable changed;
+    private boolean quiet;
+
+    TableBar(Composite parent, Theme theme, String name, Runnable changed) {
+        this.changed = changed;
+        Controls controls = theme.controls();
+        Composite row = Fit.wide(controls.box(parent, 4));
+        filter = Fit.width(controls.search(row), theme.px(FILTER_WIDTH));
+        filter.setMessage(WidgetWords.get("table.filter"));
+        Names.give(filter, () -> WidgetWords.get("table.filter-of", name));
+        said = Fit.wide(controls.quiet(row, ""));
+        selected = controls.quiet(row, "");
+        menuButton = controls.button(row, WidgetWords.get("table.menu"), () -> {});
+        Runnable ask = this::ask;
+        filter.addListener(SWT.Modify, event -> {
+            if (!quiet) {
+                filter.getDisplay().timerExec(PAUSE_MILLIS, ask);
+            }
+        });
+    }
+
+    void menu(Menu menu) {
+        menuButton.addListener(SWT.Selection, event -> {
+            menu.setLocation(menuButton.toDisplay(0, menuButton.getSize().y));
+            menu.setVisible(true);
+        });
+    }
+
+    String filter() {
+        return filter.getText();
+    }
+
+    void filter(String words) {
+        quiet = true;
+        filter.setText(words);
+        quiet = false;
+    }
+
+    void focusFilter() {
+        filter.setFocus();
+        filter.selectAll();
+    }
+
+    void say(String words) {
+        said.setText(words);
+    }
+
+    void count(int shown, OptionalLong all, long skipped) {
+        if (all.isPresent() && all.getAsLong() > shown) {
+            say(WidgetWords.get("table.some", number(skipped + 1), number(skipped + shown), number(all.getAsLong())));
+        } else {
+            say(WidgetWords.get(shown == 1 ? "table.one" : "table.all", number(shown)));
+        }
+    }
+
+    void selected(int count) {
+        selected.setText(count > 1 ? WidgetWords.get("table.selected", number(count)) : "");
+        selected.requestLayout();
+    }
+
+    private void ask() {
+        if (!filter.isDisposed()) {
+            changed.run();
+        }
+    }
+
+    private static String number(long value) {
+        return String.format("%,d", value);
+    }
+}

@@ -1,0 +1,193 @@
+package wickbench.widgets;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Table;
+
+/**
+ * A table as all pages have it: filter, sort, columns, copy, export, a layout that is remembered, and any number of rows.
+ *
+ * <p>It holds a window of rows and reads further slices when one scrolls to its end. Everything works from the keyboard: the
+ * menu of the table (menu key or Shift+F10, or its button) sorts and chooses columns, Ctrl+C copies, Ctrl+F goes to the filter.
+ */
+public final class TableKit<T> {
+    private final Desk desk;
+    private final TableSpec<T> spec;
+    private final Composite box;
+    private final TableBar bar;
+    private final TableRows<T> rows;
+    private final TableColumns<T> columns;
+    private final Table table;
+    private final List<Consumer<List<T>>> selectListeners = new ArrayList<>();
+    private final List<Consumer<T>> openListeners = new ArrayList<>();
+    private final List<Runnable> loadListeners = new ArrayList<>();
+
+    /** Makes the table and starts to load its first rows. */
+    public TableKit(Composite parent, Desk desk, TableSpec<T> spec) {
+        this.desk = desk;
+        this.spec = spec;
+        box = desk.theme().controls().box(parent, 1);
+        bar = new TableBar(box, desk.theme(), spec.name(), this::reload);
+        table = ThemedTable.make(box, desk.theme(), spec.name());
+        columns = new TableColumns<>(table, desk, spec, this::reload);
+        rows = new TableRows<>(table, desk, spec, columns, this::loaded);
+        bar.menu(new TableMenu<>(this, columns).on(table));
+        listen();
+        reload();
+    }
+
+    /** Returns the control to lay out. */
+    public Composite control() {
+        return box;
+    }
+
+    /** Reads all rows anew, from the first. */
+    public void reload() {
+        bar.say(WidgetWords.get("table.loading"));
+        rows.restart(ask());
+    }
+
+    /** Puts words into the filter box and reads anew. */
+    public void filter(String words) {
+        bar.filter(words);
+        reload();
+    }
+
+    /** Sorts by a column, the other way round if it is sorted by it already. */
+    public void sortBy(String column) {
+        columns.sortBy(column);
+    }
+
+    /** Shows a hidden column, or hides it; the last one shown stays. */
+    public void toggleColumn(String column) {
+        columns.toggle(column);
+    }
+
+    /** Goes back to the first order, widths and columns. */
+    public void resetLayout() {
+        columns.reset();
+    }
+
+    /** Returns the rows at hand, in order. */
+    public List<T> rows() {
+        return List.copyOf(rows.window().rows());
+    }
+
+    public List<T> selected() {
+        return rows.selected();
+    }
+
+    /** Selects a row that is at hand and brings it into view; returns whether it is. */
+    public boolean select(T row) {
+        boolean there = rows.select(row);
+        selectionChanged();
+        return there;
+    }
+
+    public void onSelect(Consumer<List<T>> listener) {
+        selectListeners.add(listener);
+    }
+
+    /** Hears of a double click or Enter on a row. */
+    public void onOpen(Consumer<T> listener) {
+        openListeners.add(listener);
+    }
+
+    /** Hears when rows have been read. */
+    public void onLoaded(Runnable listener) {
+        loadListeners.add(listener);
+    }
+
+    public void focus() {
+        table.setFocus();
+    }
+
+    /** Puts the selected rows into the clipboard, cells parted by tabs. */
+    public void copy() {
+        String text = TabText.of(selected(), columns.shown());
+        if (!text.isEmpty()) {
+            Clipboard clipboard = new Clipboard(table.getDisplay());
+            clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
+            clipboard.dispose();
+            bar.say(WidgetWords.get("table.copied", selected().size()));
+        }
+    }
+
+    /** Asks for a file and exports into it. */
+    public void export() {
+        FileDialog dialog = new FileDialog(table.getShell(), SWT.SAVE);
+        dialog.setFilterExtensions(new String[] {"*.csv"});
+        dialog.setFileName(spec.id().replace('.', '-') + ".csv");
+        dialog.setOverwrite(true);
+        String chosen = dialog.open();
+        if (chosen != null) {
+            export(Path.of(chosen));
+        }
+    }
+
+    /** Writes all rows that pass the filter, with the columns shown and in their order, as CSV. */
+    public Job export(Path file) {
+        TableExport<T> export = new TableExport<>(spec.source(), ask(), columns.shown());
+        return desk.jobs()
+                .run(
+                        WidgetWords.get("table.exporting", file.getFileName()),
+                        progress -> export.write(file, progress),
+                        written -> bar.say(written.map(n -> WidgetWords.get("table.exported", n, file))
+                                .orElse(WidgetWords.get("table.export-stopped"))),
+                        failure -> bar.say(WidgetWords.get("table.export-failed", file, failure.getMessage())));
+    }
+
+    private Ask ask() {
+        return new Ask(bar.filter(), columns.layout().sort());
+    }
+
+    private void listen() {
+        table.addListener(SWT.Selection, event -> selectionChanged());
+        table.addListener(SWT.DefaultSelection, event -> selected().stream()
+                .findFirst()
+                .ifPresent(row -> openListeners.forEach(listener -> listener.accept(row))));
+        table.addListener(SWT.KeyDown, this::key);
+    }
+
+    private void key(Event event) {
+        boolean control = (event.stateMask & SWT.MOD1) != 0;
+        switch (event.keyCode) {
+            case 'c' -> when(control, this::copy);
+            case 'f' -> when(control, bar::focusFilter);
+            case 'a' -> when(control, this::selectAll);
+            default -> rows.moved();
+        }
+    }
+
+    private void selectAll() {
+        table.selectAll();
+        selectionChanged();
+    }
+
+    private static void when(boolean condition, Runnable act) {
+        if (condition) {
+            act.run();
+        }
+    }
+
+    private void selectionChanged() {
+        List<T> now = selected();
+        bar.selected(now.size());
+        selectListeners.forEach(listener -> listener.accept(now));
+    }
+
+    private void loaded() {
+        bar.count(rows.window().rows().size(), rows.count(), rows.window().skipped());
+        rows.empty(bar.filter().isBlank() ? spec.empty() : WidgetWords.get("table.no-match", bar.filter()));
+        loadListeners.forEach(Runnable::run);
+    }
+}
