@@ -57,7 +57,8 @@ final class BundleLog {
     private static Object[] afterFormat(Object[] values) {
         return Arrays.stream(values)
                 .skip(1)
-                .flatMap(each -> each instanceof Object[] many ? Arrays.stream(many) : Arrays.stream(new Object[] {each}))
+                .flatMap(each ->
+                        each instanceof Object[] many ? Arrays.stream(many) : Arrays.stream(new Object[] {each}))
                 .toArray();
     }
 
@@ -70,11 +71,12 @@ final class BundleLog {
     }
 
     private static <T> T proxy(Class<T> type, BiFunction<Method, Object[], Object> answer) {
-        return type.cast(Proxy.newProxyInstance(type.getClassLoader(), new Class<?>[] {type}, (self, method, arguments) -> switch (method.getName()) {
-            case "hashCode" -> System.identityHashCode(self);
-            case "equals" -> self == arguments[0];
-            case "toString" -> type.getSimpleName();
-            default -> answer.apply(method, arguments);
-        }));
+        return type.cast(Proxy.newProxyInstance(
+                type.getClassLoader(), new Class<?>[] {type}, (self, method, arguments) -> switch (method.getName()) {
+                    case "hashCode" -> System.identityHashCode(self);
+                    case "equals" -> self == arguments[0];
+                    case "toString" -> type.getSimpleName();
+                    default -> answer.apply(method, arguments);
+                }));
     }
 }

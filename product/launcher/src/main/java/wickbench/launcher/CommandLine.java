@@ -14,12 +14,16 @@ record CommandLine(List<String> features, String[] rest) {
     static CommandLine parse(String[] arguments, String told) {
         if (arguments.length > 0 && arguments[0].equals(OPTION)) {
             String named = arguments.length > 1 ? arguments[1] : "";
-            return new CommandLine(names(named), Arrays.copyOfRange(arguments, Math.min(2, arguments.length), arguments.length));
+            return new CommandLine(
+                    names(named), Arrays.copyOfRange(arguments, Math.min(2, arguments.length), arguments.length));
         }
         return new CommandLine(names(told == null ? EVERYTHING : told), arguments);
     }
 
     private static List<String> names(String commaSeparated) {
-        return Arrays.stream(commaSeparated.split(",")).map(String::strip).filter(name -> !name.isEmpty()).toList();
+        return Arrays.stream(commaSeparated.split(","))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .toList();
     }
 }

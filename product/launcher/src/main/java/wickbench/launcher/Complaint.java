@@ -17,7 +17,8 @@ final class Complaint {
     }
 
     static String line(String who, String message, Throwable cause) {
-        return "wickbench: " + who + ": " + oneLine(message) + (cause == null ? "" : " (" + oneLine(root(cause).toString()) + ")");
+        return "wickbench: " + who + ": " + oneLine(message)
+                + (cause == null ? "" : " (" + oneLine(root(cause).toString()) + ")");
     }
 
     private static String oneLine(String text) {
@@ -25,7 +26,8 @@ final class Complaint {
     }
 
     private static Throwable root(Throwable cause) {
-        List<Throwable> chain = Stream.iterate(cause, each -> each != null, Throwable::getCause).toList();
+        List<Throwable> chain =
+                Stream.iterate(cause, each -> each != null, Throwable::getCause).toList();
         return chain.get(chain.size() - 1);
     }
 }

@@ -35,11 +35,16 @@ public final class Host implements AutoCloseable {
         this.framework = new Felix(configuration(cache.folder()));
     }
 
-    /** Starts the named features of the product with a cache below {@code caches}; when it cannot, nothing is left running and the reasons are told. */
-    public static Host start(Product product, List<String> features, Path caches, Phases phases) throws CannotStart, IOException {
+    /**
+     * Starts the named features of the product with a cache below {@code caches}.
+     *
+     * @throws CannotStart with the reasons; then nothing is left running
+     */
+    public static Host start(Product product, List<String> features, Path caches, Phases phases)
+            throws CannotStart, IOException {
         List<Path> jars = InstallSet.of(product, features, Platform.here());
         phases.reached("features read");
-        var host = new Host(CacheFolder.below(caches));
+        var host = new Host(cache(caches));
         try {
             host.startAll(jars, phases);
             return host;
@@ -71,7 +76,8 @@ public final class Host implements AutoCloseable {
         }
         Object application = framework.getBundleContext().getService(found.get(0));
         if (application == null) {
-            throw new CannotStart("the application of " + found.get(0).getBundle().getSymbolicName() + " does not start");
+            throw new CannotStart(
+                    "the application of " + found.get(0).getBundle().getSymbolicName() + " does not start");
         }
         return (ToIntFunction<String[]>) application;
     }
@@ -99,6 +105,14 @@ public final class Host implements AutoCloseable {
             close();
         } catch (IOException failed) {
             System.err.println("wickbench: the program did not stop cleanly: " + failed.getMessage());
+        }
+    }
+
+    private static CacheFolder cache(Path caches) throws CannotStart {
+        try {
+            return CacheFolder.below(caches);
+        } catch (IOException refused) {
+            throw new CannotStart("the framework finds no place for its state below " + caches + ": " + refused);
         }
     }
 
@@ -142,7 +156,8 @@ public final class Host implements AutoCloseable {
 
     private List<ServiceReference<?>> applications() {
         try {
-            var found = framework.getBundleContext().getAllServiceReferences(ToIntFunction.class.getName(), APPLICATION);
+            var found =
+                    framework.getBundleContext().getAllServiceReferences(ToIntFunction.class.getName(), APPLICATION);
             return found == null ? List.of() : List.of(found);
         } catch (InvalidSyntaxException impossible) {
             throw new IllegalStateException(impossible);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import org.osgi.service.feature.Feature;
 import org.osgi.service.feature.FeatureArtifact;
+import org.osgi.service.feature.FeatureExtension.Kind;
 import org.osgi.service.feature.ID;
 
 /**
@@ -75,9 +76,9 @@ final class InstallSet {
     /** A mandatory extension that is not understood forbids the feature, as the Feature Service specification asks. */
     private static void checkExtensions(Feature feature) throws CannotStart {
         for (var extension : feature.getExtensions().values()) {
-            if (extension.getKind() == org.osgi.service.feature.FeatureExtension.Kind.MANDATORY
-                    && !extension.getName().equals(REQUIRES)) {
-                throw new CannotStart(feature.getID() + " asks for \"" + extension.getName() + "\", which this launcher does not know");
+            if (extension.getKind() == Kind.MANDATORY && !extension.getName().equals(REQUIRES)) {
+                throw new CannotStart(feature.getID() + " asks for \"" + extension.getName()
+                        + "\", which this launcher does not know");
             }
         }
     }

@@ -1,18 +1,22 @@
 package wickbench.launcher;
 
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Path;
 import java.util.function.ToIntFunction;
 
 /**
  * The entry of the program: {@code [--features A,B] ARGUMENTS}.
  *
- * <p>Exit code 2 when the program cannot start, with one line on standard error for each thing that is missing; else what the application
- * answers.
+ * <p>Exit code 2 when the program cannot start, with one line on standard error for each thing that is missing; 70 when the
+ * application throws; else what it answers.
  */
 public final class Main {
 
     private static final int CANNOT_START = 2;
+
+    /** The program itself is broken (EX_SOFTWARE of sysexits.h). */
+    private static final int BROKEN = 70;
 
     private Main() {}
 
@@ -32,6 +36,9 @@ public final class Main {
         } catch (CannotStart reasons) {
             reasons.lines().forEach(reason -> System.err.println("wickbench: " + reason));
             return CANNOT_START;
+        } catch (RuntimeException | Error broken) {
+            Complaint.tell("broken", "the application failed", broken);
+            return BROKEN;
         }
     }
 
@@ -41,7 +48,8 @@ public final class Main {
         if (told != null) {
             return Path.of(told);
         }
-        var jar = Path.of(Main.class.getProtectionDomain().getCodeSource().getLocation().getPath());
-        return jar.getParent().getParent();
+        URI jar = URI.create(
+                Main.class.getProtectionDomain().getCodeSource().getLocation().toString());
+        return Path.of(jar).getParent().getParent();
     }
 }

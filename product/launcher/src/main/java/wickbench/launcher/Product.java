@@ -16,7 +16,9 @@ public record Product(Path folder, FeatureService reader) {
 
     /** The product that lies in {@code folder}. */
     public static Product of(Path folder) {
-        return new Product(folder.toAbsolutePath().normalize(), ServiceLoader.load(FeatureService.class).findFirst().orElseThrow());
+        return new Product(
+                folder.toAbsolutePath().normalize(),
+                ServiceLoader.load(FeatureService.class).findFirst().orElseThrow());
     }
 
     /** The feature of this name, as its file says. */

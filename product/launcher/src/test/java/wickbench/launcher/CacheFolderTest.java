@@ -16,7 +16,8 @@ class CacheFolderTest {
     @Test
     void a_folder_is_private_while_open_and_gone_when_closed() throws IOException {
         Path folder;
-        try (var one = CacheFolder.below(parent); var two = CacheFolder.below(parent)) {
+        try (var one = CacheFolder.below(parent);
+                var two = CacheFolder.below(parent)) {
             folder = one.folder();
             Files.writeString(folder.resolve("state"), "x");
             assertThat(two.folder()).isNotEqualTo(folder).exists();
@@ -26,7 +27,8 @@ class CacheFolderTest {
 
     @Test
     void what_a_killed_process_left_behind_is_swept_away() throws IOException {
-        Path left = Files.createDirectories(parent.resolve("run-0-dead/bundles")).getParent();
+        Path left =
+                Files.createDirectories(parent.resolve("run-0-dead/bundles")).getParent();
         try (var mine = CacheFolder.below(parent)) {
             assertThat(mine.folder()).exists();
             assertThat(left).doesNotExist();
@@ -35,7 +37,12 @@ class CacheFolderTest {
 
     @Test
     void what_another_process_holds_stays() throws Exception {
-        Process other = new ProcessBuilder(java(), "-cp", System.getProperty("java.class.path"), HoldCache.class.getName(), parent.toString())
+        Process other = new ProcessBuilder(
+                        java(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        HoldCache.class.getName(),
+                        parent.toString())
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         try (var told = other.inputReader()) {

@@ -27,6 +27,7 @@ class CommandLineTest {
 
     @Test
     void an_option_without_names_names_nothing() {
-        assertThat(CommandLine.parse(new String[] {"--features"}, "ledger").features()).isEmpty();
+        assertThat(CommandLine.parse(new String[] {"--features"}, "ledger").features())
+                .isEmpty();
     }
 }

@@ -26,7 +26,7 @@ class HostTest {
 
     @BeforeEach
     void lay() {
-        disk = new ProductOnDisk(folder.resolve("product"));
+        disk = new ProductOnDisk(folder.resolve("a product"));
         caches = folder.resolve("caches");
     }
 
@@ -41,7 +41,8 @@ class HostTest {
     @Test
     void two_hosts_run_side_by_side_and_leave_no_cache_behind() throws Exception {
         disk.bundle("app", APPLICATION, SampleApplication.class).feature("base", List.of(entry("test:app:1")));
-        try (Host one = start(); Host two = start()) {
+        try (Host one = start();
+                Host two = start()) {
             assertThat(one.bundles()).allMatch(bundle -> bundle.getState() == Bundle.ACTIVE);
             assertThat(two.bundles()).hasSize(2);
             assertThat(cacheFolders()).hasSize(2);
@@ -55,22 +56,38 @@ class HostTest {
                 .bundle("lower", List.of("Import-Package: nowhere.at.all", "Export-Package: lower.pages"))
                 .bundle("stray", List.of("Fragment-Host: nobody"))
                 .feature("base", List.of(entry("test:upper:1"), entry("test:lower:1"), entry("test:stray:1")));
-        assertThatThrownBy(this::start).isInstanceOfSatisfying(CannotStart.class, reasons -> assertThat(reasons.lines())
-                .containsExactly(
-                        "bundle upper cannot be resolved: nothing installed offers nowhere.at.all (osgi.wiring.package)",
-                        "bundle lower cannot be resolved: nothing installed offers nowhere.at.all (osgi.wiring.package)",
-                        "fragment stray found no bundle to attach to"));
+        assertThatThrownBy(this::start)
+                .isInstanceOfSatisfying(
+                        CannotStart.class,
+                        reasons -> assertThat(reasons.lines())
+                                .containsExactly(
+                                        "bundle upper cannot be resolved: nothing installed offers nowhere.at.all (osgi.wiring.package)",
+                                        "bundle lower cannot be resolved: nothing installed offers nowhere.at.all (osgi.wiring.package)",
+                                        "fragment stray found no bundle to attach to"));
     }
 
     @Test
     void a_bundle_that_fails_to_start_is_named() throws IOException {
-        disk.bundle("bad", List.of("Bundle-Activator: " + FailingActivator.class.getName(), "Import-Package: org.osgi.framework"),
+        disk.bundle(
+                        "bad",
+                        List.of(
+                                "Bundle-Activator: " + FailingActivator.class.getName(),
+                                "Import-Package: org.osgi.framework"),
                         FailingActivator.class)
                 .feature("base", List.of(entry("test:bad:1")));
         assertThatThrownBy(this::start)
                 .isInstanceOf(CannotStart.class)
                 .hasMessage("bundle bad does not start: java.lang.IllegalStateException: no good");
         assertThat(cacheFolders()).isEmpty();
+    }
+
+    @Test
+    void a_cache_that_cannot_be_made_is_told() throws IOException {
+        Files.writeString(caches, "a file in the way");
+        disk.feature("base", List.of());
+        assertThatThrownBy(this::start)
+                .isInstanceOf(CannotStart.class)
+                .hasMessageContaining("no place for its state below " + caches);
     }
 
     @Test
@@ -81,10 +98,14 @@ class HostTest {
                 .feature("base", List.of(entry("test:one:1"), entry("test:two:1")))
                 .feature("none", List.of(entry("test:mute:1")));
         try (Host host = start()) {
-            assertThatThrownBy(host::application).isInstanceOf(CannotStart.class).hasMessageContaining("offer 2 applications");
+            assertThatThrownBy(host::application)
+                    .isInstanceOf(CannotStart.class)
+                    .hasMessageContaining("offer 2 applications");
         }
         try (Host host = start("none")) {
-            assertThatThrownBy(host::application).isInstanceOf(CannotStart.class).hasMessageContaining("offer 0 applications");
+            assertThatThrownBy(host::application)
+                    .isInstanceOf(CannotStart.class)
+                    .hasMessageContaining("offer 0 applications");
         }
     }
 

@@ -29,30 +29,40 @@ class InstallSetTest {
 
     @Test
     void features_may_require_each_other() throws CannotStart {
-        disk().bundle("a", List.of()).feature("one", List.of(entry("test:a:1")), "two").feature("two", List.of(), "one");
+        disk().bundle("a", List.of())
+                .feature("one", List.of(entry("test:a:1")), "two")
+                .feature("two", List.of(), "one");
         assertThat(names("one")).containsExactly("a-1.jar");
     }
 
     @Test
     void only_bundles_for_this_platform_are_taken() throws CannotStart {
         disk().bundle("gtk", List.of())
-                .feature("base", List.of("{\"id\": \"test:gtk:1\", \"os\": \"linux\", \"arch\": \"x86_64\"}",
-                        "{\"id\": \"test:cocoa:1\", \"os\": \"macosx\", \"arch\": \"x86_64\"}"));
+                .feature(
+                        "base",
+                        List.of(
+                                "{\"id\": \"test:gtk:1\", \"os\": \"linux\", \"arch\": \"x86_64\"}",
+                                "{\"id\": \"test:cocoa:1\", \"os\": \"macosx\", \"arch\": \"x86_64\"}"));
         assertThat(names("base")).containsExactly("gtk-1.jar");
     }
 
     @Test
     void each_missing_bundle_is_named() {
         disk().feature("base", List.of(entry("test:gone:1"), entry("test:lost:1")));
-        assertThatThrownBy(() -> names("base")).isInstanceOfSatisfying(CannotStart.class, reasons -> assertThat(reasons.lines())
-                .hasSize(2)
-                .allMatch(line -> line.startsWith("bundle test:") && line.endsWith(".jar"))
-                .anyMatch(line -> line.contains("test:lost:1")));
+        assertThatThrownBy(() -> names("base"))
+                .isInstanceOfSatisfying(
+                        CannotStart.class,
+                        reasons -> assertThat(reasons.lines())
+                                .hasSize(2)
+                                .allMatch(line -> line.startsWith("bundle test:") && line.endsWith(".jar"))
+                                .anyMatch(line -> line.contains("test:lost:1")));
     }
 
     @Test
     void a_missing_feature_is_named_with_its_file() {
-        assertThatThrownBy(() -> names("stock")).isInstanceOf(CannotStart.class).hasMessageContaining("no feature \"stock\"");
+        assertThatThrownBy(() -> names("stock"))
+                .isInstanceOf(CannotStart.class)
+                .hasMessageContaining("no feature \"stock\"");
     }
 
     @Test
@@ -63,7 +73,9 @@ class InstallSetTest {
     @Test
     void a_broken_file_is_named() {
         disk().featureText("base", "{\"id\": ");
-        assertThatThrownBy(() -> names("base")).isInstanceOf(CannotStart.class).hasMessageContaining("base.json is not a feature");
+        assertThatThrownBy(() -> names("base"))
+                .isInstanceOf(CannotStart.class)
+                .hasMessageContaining("base.json is not a feature");
     }
 
     @Test
@@ -87,6 +99,8 @@ class InstallSetTest {
     }
 
     private List<String> names(String... features) throws CannotStart {
-        return InstallSet.of(disk().product(), List.of(features), LINUX).stream().map(jar -> jar.getFileName().toString()).toList();
+        return InstallSet.of(disk().product(), List.of(features), LINUX).stream()
+                .map(jar -> jar.getFileName().toString())
+                .toList();
     }
 }

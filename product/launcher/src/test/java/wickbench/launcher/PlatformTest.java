@@ -28,6 +28,7 @@ class PlatformTest {
     @ParameterizedTest
     @CsvSource({"linux, x86_64, true", "linux, aarch64, false", "win32, x86_64, false"})
     void both_the_system_and_the_processor_must_fit(String os, String arch, boolean fits) {
-        assertThat(new Platform("linux", "x86_64").suits(Map.of("os", os, "arch", arch))).isEqualTo(fits);
+        assertThat(new Platform("linux", "x86_64").suits(Map.of("os", os, "arch", arch)))
+                .isEqualTo(fits);
     }
 }

@@ -20,7 +20,9 @@ record ProductOnDisk(Path folder) {
 
     /** A feature of these bundle entries that requires those features, all of version 1. */
     ProductOnDisk feature(String name, List<String> bundles, String... requires) {
-        String required = List.of(requires).stream().map(r -> entry("test:" + r + ":osgifeature:1")).collect(Collectors.joining(","));
+        String required = List.of(requires).stream()
+                .map(r -> entry("test:" + r + ":osgifeature:1"))
+                .collect(Collectors.joining(","));
         return featureText(name, """
                 {"feature-resource-version": "1.0", "id": "test:%s:osgifeature:1", "bundles": [%s],
                  "extensions": {"wickbench-requires": {"type": "artifacts", "kind": "mandatory", "artifacts": [%s]}}}

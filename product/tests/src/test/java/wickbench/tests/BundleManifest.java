@@ -19,7 +19,11 @@ record BundleManifest(String artifact, String symbolicName, Set<String> imports,
             Manifest manifest = file.getManifest();
             String artifact = jar.getParent().getParent().getFileName().toString();
             String name = manifest.getMainAttributes().getValue("Bundle-SymbolicName");
-            return new BundleManifest(artifact, name.split(";")[0].strip(), names(manifest, "Import-Package"), names(manifest, "Export-Package"));
+            return new BundleManifest(
+                    artifact,
+                    name.split(";")[0].strip(),
+                    names(manifest, "Import-Package"),
+                    names(manifest, "Export-Package"));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -33,7 +37,8 @@ record BundleManifest(String artifact, String symbolicName, Set<String> imports,
     }
 
     private static Set<String> names(Manifest manifest, String header) {
-        String value = Optional.ofNullable(manifest.getMainAttributes().getValue(header)).orElse("");
+        String value = Optional.ofNullable(manifest.getMainAttributes().getValue(header))
+                .orElse("");
         // quoted values hold commas of their own
         return Stream.of(value.replaceAll("\"[^\"]*\"", "").split(","))
                 .map(clause -> clause.split(";")[0].strip())

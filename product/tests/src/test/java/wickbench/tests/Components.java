@@ -3,12 +3,15 @@ package wickbench.tests;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.osgi.dto.DTO;
+import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
 
@@ -28,10 +31,11 @@ final class Components {
         ServiceReference<?> reference = framework.getServiceReference(RUNTIME);
         Object runtime = framework.getService(reference);
         var components = new Components();
-        var descriptions = runtime.getClass().getMethod("getComponentDescriptionDTOs", org.osgi.framework.Bundle[].class);
-        for (Object description : (Collection<?>) descriptions.invoke(runtime, (Object) new org.osgi.framework.Bundle[0])) {
+        var descriptions = runtime.getClass().getMethod("getComponentDescriptionDTOs", Bundle[].class);
+        for (Object description : (Collection<?>) descriptions.invoke(runtime, (Object) new Bundle[0])) {
             var configurations = runtime.getClass().getMethod("getComponentConfigurationDTOs", description.getClass());
-            components.all.add(Component.of((DTO) description, (Collection<?>) configurations.invoke(runtime, description)));
+            components.all.add(
+                    Component.of((DTO) description, (Collection<?>) configurations.invoke(runtime, description)));
         }
         return components;
     }
@@ -43,11 +47,14 @@ final class Components {
     /** Components that lack a service, but for those that lack only what is awaited or what such a component would offer. */
     Map<String, Set<String>> unsatisfied(Set<String> awaited) {
         var lacking = new HashMap<Component, Set<String>>();
-        all.stream().filter(component -> !component.lacks().isEmpty()).forEach(component -> lacking.put(component, component.lacks()));
-        var excused = new java.util.HashSet<>(awaited);
+        all.stream()
+                .filter(component -> !component.lacks().isEmpty())
+                .forEach(component -> lacking.put(component, component.lacks()));
+        var excused = new HashSet<>(awaited);
         boolean changed = true;
         while (changed) {
-            changed = lacking.entrySet().removeIf(each -> excused.containsAll(each.getValue()) && excuse(each.getKey(), excused));
+            changed = lacking.entrySet()
+                    .removeIf(each -> excused.containsAll(each.getValue()) && excuse(each.getKey(), excused));
         }
         var names = new TreeMap<String, Set<String>>();
         lacking.forEach((component, lacks) -> names.put(component.name(), lacks));
@@ -66,13 +73,14 @@ final class Components {
             for (DTO reference : array(description, "references")) {
                 wanted.put(text(reference, "name"), text(reference, "interfaceName"));
             }
-            Set<String> lacks = new java.util.TreeSet<>();
+            Set<String> lacks = new TreeSet<>();
             for (Object configuration : configurations) {
                 for (DTO missing : array((DTO) configuration, "unsatisfiedReferences")) {
                     lacks.add(wanted.get(text(missing, "name")));
                 }
             }
-            return new Component(text(description, "name"), Set.of((String[]) field(description, "serviceInterfaces")), lacks);
+            return new Component(
+                    text(description, "name"), Set.of((String[]) field(description, "serviceInterfaces")), lacks);
         }
 
         private static List<DTO> array(DTO from, String name) throws ReflectiveOperationException {

@@ -20,23 +20,40 @@ import java.util.stream.Collectors;
 /** What the laws ask of classes and fields. */
 final class Conditions {
 
-    private static final List<BundleManifest> BUNDLES = BuiltProduct.houseJars().stream().map(BundleManifest::of).toList();
-    private static final List<String> NAMES = BUNDLES.stream().map(BundleManifest::symbolicName).toList();
+    private static final List<BundleManifest> BUNDLES =
+            BuiltProduct.houseJars().stream().map(BundleManifest::of).toList();
+    private static final List<String> NAMES =
+            BUNDLES.stream().map(BundleManifest::symbolicName).toList();
     private static final Map<String, Set<String>> EXPORTS =
             BUNDLES.stream().collect(Collectors.toMap(BundleManifest::symbolicName, BundleManifest::exports));
 
     /** Types whose very purpose is to change. */
     private static final Set<String> CHANGEABLE = Set.of(
-            "java.util.HashMap", "java.util.TreeMap", "java.util.LinkedHashMap", "java.util.EnumMap", "java.util.concurrent.ConcurrentMap",
-            "java.util.ArrayList", "java.util.LinkedList", "java.util.HashSet", "java.util.TreeSet", "java.util.Queue",
-            "java.lang.ThreadLocal", "java.lang.StringBuilder", "java.util.Random", "java.util.concurrent.Executor");
+            "java.util.HashMap",
+            "java.util.TreeMap",
+            "java.util.LinkedHashMap",
+            "java.util.EnumMap",
+            "java.util.concurrent.ConcurrentMap",
+            "java.util.ArrayList",
+            "java.util.LinkedList",
+            "java.util.HashSet",
+            "java.util.TreeSet",
+            "java.util.Queue",
+            "java.lang.ThreadLocal",
+            "java.lang.StringBuilder",
+            "java.util.Random",
+            "java.util.concurrent.Executor");
 
     private Conditions() {}
 
     static ArchCondition<JavaClass> lookOnlyAtBundlesBelow() {
-        return condition("look only at bundles below", (type, events) -> type.getDirectDependenciesFromSelf().stream()
-                .filter(dependency -> !looksDown(owner(type), owner(dependency.getTargetClass().getBaseComponentType())))
-                .forEach(dependency -> events.add(SimpleConditionEvent.violated(type, dependency.getDescription()))));
+        return condition(
+                "look only at bundles below",
+                (type, events) -> type.getDirectDependenciesFromSelf().stream()
+                        .filter(dependency -> !looksDown(
+                                owner(type), owner(dependency.getTargetClass().getBaseComponentType())))
+                        .forEach(dependency ->
+                                events.add(SimpleConditionEvent.violated(type, dependency.getDescription()))));
     }
 
     static DescribedPredicate<JavaClass> areBelowTheDesk() {
@@ -44,17 +61,25 @@ final class Conditions {
     }
 
     static ArchCondition<JavaClass> useStandardStreams() {
-        return access("use standard streams", access -> access.getTargetOwner().isEquivalentTo(System.class)
-                        && Set.of("out", "err", "in", "console").contains(access.getName())
-                || access.getTargetOwner().isAssignableTo(Throwable.class) && access.getName().equals("printStackTrace"));
+        return access(
+                "use standard streams",
+                access -> access.getTargetOwner().isEquivalentTo(System.class)
+                                && Set.of("out", "err", "in", "console").contains(access.getName())
+                        || access.getTargetOwner().isAssignableTo(Throwable.class)
+                                && access.getName().equals("printStackTrace"));
     }
 
     static ArchCondition<JavaClass> askTheSystemClock() {
-        return access("ask the system clock", access -> access.getName().equals("now") && access.getTargetOwner().getPackageName().equals("java.time")
-                || access.getName().equals("currentTimeMillis")
-                || access.getName().startsWith("system")
-                        && (access.getTargetOwner().isEquivalentTo(Clock.class) || access.getTargetOwner().isEquivalentTo(InstantSource.class))
-                || access.getTargetOwner().isEquivalentTo(Date.class) && access.getName().equals("<init>"));
+        return access(
+                "ask the system clock",
+                access -> access.getName().equals("now")
+                                && access.getTargetOwner().getPackageName().equals("java.time")
+                        || access.getName().equals("currentTimeMillis")
+                        || access.getName().startsWith("system")
+                                && (access.getTargetOwner().isEquivalentTo(Clock.class)
+                                        || access.getTargetOwner().isEquivalentTo(InstantSource.class))
+                        || access.getTargetOwner().isEquivalentTo(Date.class)
+                                && access.getName().equals("<init>"));
     }
 
     static ArchCondition<JavaField> neverChange() {
@@ -71,8 +96,11 @@ final class Conditions {
 
     static ArchCondition<JavaClass> haveOnePublicConstructor() {
         return condition("have one public constructor", (type, events) -> {
-            long visible = type.getConstructors().stream().filter(each -> each.getModifiers().contains(JavaModifier.PUBLIC)).count();
-            events.add(new SimpleConditionEvent(type, visible == 1, type.getDescription() + " has " + visible + " public constructors"));
+            long visible = type.getConstructors().stream()
+                    .filter(each -> each.getModifiers().contains(JavaModifier.PUBLIC))
+                    .count();
+            events.add(new SimpleConditionEvent(
+                    type, visible == 1, type.getDescription() + " has " + visible + " public constructors"));
         });
     }
 
@@ -81,7 +109,8 @@ final class Conditions {
             boolean exported = EXPORTS.getOrDefault(owner(type), Set.of()).contains(type.getPackageName());
             boolean named = type.getDirectDependenciesToSelf().stream()
                     .anyMatch(from -> !from.getOriginClass().getPackageName().equals(type.getPackageName()));
-            events.add(new SimpleConditionEvent(type, !exported && !named, type.getDescription() + ": exported " + exported + ", named " + named));
+            events.add(new SimpleConditionEvent(
+                    type, !exported && !named, type.getDescription() + ": exported " + exported + ", named " + named));
         });
     }
 
@@ -89,7 +118,8 @@ final class Conditions {
         return condition("be exported exactly if annotated so", (type, events) -> {
             boolean says = type.isAnnotatedWith("org.osgi.annotation.bundle.Export");
             boolean does = EXPORTS.getOrDefault(owner(type), Set.of()).contains(type.getPackageName());
-            events.add(new SimpleConditionEvent(type, says == does, type.getDescription() + ": says " + says + ", does " + does));
+            events.add(new SimpleConditionEvent(
+                    type, says == does, type.getDescription() + ": says " + says + ", does " + does));
         });
     }
 
@@ -102,8 +132,11 @@ final class Conditions {
     }
 
     private static ArchCondition<JavaClass> access(String what, Predicate<JavaAccess<?>> forbidden) {
-        return condition(what, (type, events) -> type.getAccessesFromSelf().forEach(access ->
-                events.add(new SimpleConditionEvent(type, forbidden.test(access), access.getDescription()))));
+        return condition(
+                what,
+                (type, events) -> type.getAccessesFromSelf()
+                        .forEach(access -> events.add(
+                                new SimpleConditionEvent(type, forbidden.test(access), access.getDescription()))));
     }
 
     private static ArchCondition<JavaClass> condition(String what, Check check) {

@@ -3,6 +3,7 @@ package wickbench.tests;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
@@ -25,17 +26,23 @@ class FeaturesTest {
                 .map(FeatureBundle::getID)
                 .map(product::jar)
                 .collect(Collectors.toSet());
-        assertThat(named).containsExactlyInAnyOrderElementsOf(BuiltProduct.jars().stream().map(Path::toAbsolutePath).toList());
+        assertThat(named)
+                .containsExactlyInAnyOrderElementsOf(
+                        BuiltProduct.jars().stream().map(Path::toAbsolutePath).toList());
     }
 
     @Test
     void no_bundle_is_named_twice() throws IOException {
-        assertThat(features().flatMap(feature -> feature.getBundles().stream()).map(FeatureBundle::getID)).doesNotHaveDuplicates();
+        assertThat(features().flatMap(feature -> feature.getBundles().stream()).map(FeatureBundle::getID))
+                .doesNotHaveDuplicates();
     }
 
     @Test
     void complete_requires_every_optional_feature() throws IOException {
-        Feature complete = features().filter(feature -> feature.getID().getArtifactId().equals("complete")).findFirst().orElseThrow();
+        Feature complete = features()
+                .filter(feature -> feature.getID().getArtifactId().equals("complete"))
+                .findFirst()
+                .orElseThrow();
         assertThat(complete.getExtensions().get("wickbench-requires").getArtifacts())
                 .extracting(artifact -> artifact.getID().getArtifactId())
                 .containsExactlyInAnyOrderElementsOf(InstallSets.OPTIONAL);
@@ -51,7 +58,7 @@ class FeaturesTest {
         try (var text = Files.newBufferedReader(file)) {
             return product.reader().readFeature(text);
         } catch (IOException unreadable) {
-            throw new java.io.UncheckedIOException(unreadable);
+            throw new UncheckedIOException(unreadable);
         }
     }
 }

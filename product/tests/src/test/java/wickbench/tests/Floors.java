@@ -16,7 +16,8 @@ final class Floors {
 
     private static final Set<String> GROUND = Set.of("wickbench.api", "wickbench.reading", "wickbench.figures");
     private static final Set<String> DESK = Set.of("wickbench.shell", "wickbench.widgets");
-    private static final Set<String> PAGE = Set.of("wickbench.api", "wickbench.reading", "wickbench.figures", "wickbench.shell", "wickbench.widgets");
+    private static final Set<String> PAGE =
+            Set.of("wickbench.api", "wickbench.reading", "wickbench.figures", "wickbench.shell", "wickbench.widgets");
 
     /** The ground and the desk by name; every other bundle is a page if its name ends in {@code .ui}, else headless. */
     private static final Map<String, Set<String>> DRAWN = Map.of(

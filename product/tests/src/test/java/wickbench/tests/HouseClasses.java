@@ -14,8 +14,11 @@ final class HouseClasses {
     private HouseClasses() {}
 
     static JavaClasses all() {
-        List<JarFile> jars = BuiltProduct.houseJars().stream().map(HouseClasses::open).toList();
-        return new ClassFileImporter().withImportOption(location -> location.contains("!/wickbench/")).importJars(jars);
+        List<JarFile> jars =
+                BuiltProduct.houseJars().stream().map(HouseClasses::open).toList();
+        return new ClassFileImporter()
+                .withImportOption(location -> location.contains("!/wickbench/"))
+                .importJars(jars);
     }
 
     private static JarFile open(Path jar) {

@@ -36,55 +36,79 @@ class LawsTest {
 
     @Test
     void classes_look_down_only() {
-        hold(classes().should(Conditions.lookOnlyAtBundlesBelow()),
+        hold(
+                classes().should(Conditions.lookOnlyAtBundlesBelow()),
                 "a floor that looks up cannot be installed without what stands on it");
     }
 
     @Test
     void databases_are_known_to_the_index_only() {
-        hold(noClasses().that(not(resideInAPackage("wickbench.index..")))
-                        .should().dependOnClassesThat().resideInAnyPackage("java.sql..", "javax.sql..", "org.h2.."),
+        hold(
+                noClasses()
+                        .that(not(resideInAPackage("wickbench.index..")))
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAnyPackage("java.sql..", "javax.sql..", "org.h2.."),
                 "another database must cost one bundle, not all of them");
     }
 
     @Test
     void windows_are_known_from_the_desk_up() {
-        hold(noClasses().that(Conditions.areBelowTheDesk()).should().dependOnClassesThat().resideInAPackage("org.eclipse.."),
+        hold(
+                noClasses()
+                        .that(Conditions.areBelowTheDesk())
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAPackage("org.eclipse.."),
                 "the same job must run where there is no display");
     }
 
     @Test
     void no_package_stands_in_a_cycle() {
-        hold(slices().matching("wickbench.(**)").should().beFreeOfCycles(), "what cannot be read alone cannot be changed alone");
+        hold(
+                slices().matching("wickbench.(**)").should().beFreeOfCycles(),
+                "what cannot be read alone cannot be changed alone");
     }
 
     @Test
     void standard_streams_belong_to_the_console() {
-        hold(noClasses().that(not(resideInAPackage("wickbench.console..")))
-                        .should(Conditions.useStandardStreams()),
+        hold(
+                noClasses().that(not(resideInAPackage("wickbench.console.."))).should(Conditions.useStandardStreams()),
                 "a page or a rule that prints is heard by nobody");
     }
 
     @Test
     void the_clock_is_asked_in_one_place() {
-        hold(noClasses().that().doNotHaveFullyQualifiedName(THE_CLOCK).should(Conditions.askTheSystemClock()),
+        hold(
+                noClasses().that().doNotHaveFullyQualifiedName(THE_CLOCK).should(Conditions.askTheSystemClock()),
                 "a home may run on a simulated clock, and a verdict must not depend on when it is computed");
     }
 
     @Test
     void nothing_static_changes() {
-        hold(fields().that().areStatic().should(Conditions.neverChange()), "two frameworks in one program must not see each other");
+        hold(
+                fields().that().areStatic().should(Conditions.neverChange()),
+                "two frameworks in one program must not see each other");
     }
 
     @Test
     void components_can_be_made_by_the_runtime() {
-        hold(classes().that().areAnnotatedWith(COMPONENT).should().bePublic().andShould().haveModifier(FINAL).andShould(Conditions.haveOnePublicConstructor()),
+        hold(
+                classes()
+                        .that()
+                        .areAnnotatedWith(COMPONENT)
+                        .should()
+                        .bePublic()
+                        .andShould()
+                        .haveModifier(FINAL)
+                        .andShould(Conditions.haveOnePublicConstructor()),
                 "the component runtime does not lift access, and fails only when the service is first asked for");
     }
 
     @Test
     void components_are_hidden() {
-        hold(classes().that().areAnnotatedWith(COMPONENT).should(Conditions.standInAPackageNobodySees()),
+        hold(
+                classes().that().areAnnotatedWith(COMPONENT).should(Conditions.standInAPackageNobodySees()),
                 "others meet a component by its port, never by its class");
     }
 
@@ -95,20 +119,33 @@ class LawsTest {
 
     @Test
     void packages_are_exported_where_they_say_so() {
-        hold(classes().that().haveSimpleName("package-info").should(Conditions.beExportedAsAnnotated()),
+        hold(
+                classes().that().haveSimpleName("package-info").should(Conditions.beExportedAsAnnotated()),
                 "to export is an act, written where the package is explained");
     }
 
     @Test
     void what_is_exported_explains_itself() {
-        var explained = HOUSE.stream().filter(type -> type.getSimpleName().equals("package-info")).map(JavaClass::getPackageName).toList();
-        var exported = BuiltProduct.houseJars().stream().flatMap(jar -> BundleManifest.of(jar).exports().stream()).toList();
+        var explained = HOUSE.stream()
+                .filter(type -> type.getSimpleName().equals("package-info"))
+                .map(JavaClass::getPackageName)
+                .toList();
+        var exported = BuiltProduct.houseJars().stream()
+                .flatMap(jar -> BundleManifest.of(jar).exports().stream())
+                .toList();
         assertThat(explained).as("packages with a package-info").containsAll(exported);
     }
 
     @Test
     void records_are_never_set() {
-        hold(noMethods().that().areDeclaredInClassesThat().areRecords().should().haveNameMatching("set[A-Z].*"), "a value does not change");
+        hold(
+                noMethods()
+                        .that()
+                        .areDeclaredInClassesThat()
+                        .areRecords()
+                        .should()
+                        .haveNameMatching("set[A-Z].*"),
+                "a value does not change");
     }
 
     @Test

@@ -45,7 +45,9 @@ class ManifestsTest {
                 .map(ManifestsTest::owner)
                 .filter(owner -> !owner.equals(bundle.symbolicName()))
                 .collect(Collectors.toSet());
-        assertThat(Floors.below(bundle.symbolicName())).as("what %s may look at", bundle.symbolicName()).containsAll(looksAt);
+        assertThat(Floors.below(bundle.symbolicName()))
+                .as("what %s may look at", bundle.symbolicName())
+                .containsAll(looksAt);
     }
 
     @ParameterizedTest
@@ -68,7 +70,9 @@ class ManifestsTest {
 
     @Test
     void the_ports_need_nothing_but_the_platform() {
-        BundleManifest ports = house().filter(bundle -> bundle.symbolicName().equals("wickbench.api")).findFirst().orElseThrow();
+        BundleManifest ports = house().filter(bundle -> bundle.symbolicName().equals("wickbench.api"))
+                .findFirst()
+                .orElseThrow();
         assertThat(ports.foreignImports()).isEmpty();
     }
 

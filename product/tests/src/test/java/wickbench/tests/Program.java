@@ -12,7 +12,8 @@ record Program(Path temporary) {
 
     /** Calls it with a home below the temporary folder and waits for its answer. */
     Answer call(String... arguments) throws IOException, InterruptedException {
-        var line = new ArrayList<>(List.of(BuiltProduct.folder().resolve("bin/wickbench").toString()));
+        var line = new ArrayList<>(
+                List.of(BuiltProduct.folder().resolve("bin/wickbench").toString()));
         line.addAll(List.of(arguments));
         Path out = Files.createTempFile(temporary, "out", "");
         Path err = Files.createTempFile(temporary, "err", "");
@@ -21,6 +22,7 @@ record Program(Path temporary) {
         process.environment().put("XDG_DATA_HOME", temporary.resolve("data").toString());
         process.environment().put("JAVA_HOME", System.getProperty("java.home"));
         int code = process.start().waitFor();
-        return new Answer(code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+        return new Answer(
+                code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
     }
 }

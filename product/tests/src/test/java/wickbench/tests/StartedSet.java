@@ -15,12 +15,16 @@ import wickbench.launcher.Product;
 record StartedSet(Host host) implements AutoCloseable {
 
     static StartedSet of(List<String> features, Path temporary) throws CannotStart, IOException {
-        return new StartedSet(Host.start(Product.of(BuiltProduct.folder()), features, temporary.resolve("caches"), Phases.silent()));
+        return new StartedSet(
+                Host.start(Product.of(BuiltProduct.folder()), features, temporary.resolve("caches"), Phases.silent()));
     }
 
     /** The names of bundles that are not active, or of fragments that are not attached. */
     List<String> notRunning() {
-        return Stream.of(host.bundles()).filter(bundle -> !runs(bundle)).map(Bundle::getSymbolicName).toList();
+        return Stream.of(host.bundles())
+                .filter(bundle -> !runs(bundle))
+                .map(Bundle::getSymbolicName)
+                .toList();
     }
 
     Components components() throws ReflectiveOperationException {
@@ -29,8 +33,13 @@ record StartedSet(Host host) implements AutoCloseable {
 
     /** Offers a home in this folder, as the command line does for the time of a call. */
     void nameHome(Path folder) throws ReflectiveOperationException {
-        Bundle ports = Stream.of(host.bundles()).filter(bundle -> bundle.getSymbolicName().equals("wickbench.api")).findFirst().orElseThrow();
-        Object home = ports.loadClass("wickbench.api.home.HomeFolder").getConstructor(Path.class).newInstance(folder);
+        Bundle ports = Stream.of(host.bundles())
+                .filter(bundle -> bundle.getSymbolicName().equals("wickbench.api"))
+                .findFirst()
+                .orElseThrow();
+        Object home = ports.loadClass("wickbench.api.home.HomeFolder")
+                .getConstructor(Path.class)
+                .newInstance(folder);
         host.context().registerService("wickbench.api.home.Home", home, null);
     }
 
