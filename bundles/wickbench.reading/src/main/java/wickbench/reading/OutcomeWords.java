@@ -1,0 +1,46 @@
+package wickbench.reading;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import wickbench.api.reading.Level;
+import wickbench.api.reading.Outcome;
+import wickbench.api.reading.Verdict;
+import wickbench.api.words.Words;
+
+/** Outcomes and their levels in words, in the user's language. */
+public final class OutcomeWords {
+    private OutcomeWords() {}
+
+    /** Returns one or two words, for example {@code Negative}. */
+    public static String text(Outcome outcome) {
+        return ReadingWords.text(outcome);
+    }
+
+    /** Returns what the outcome says in one sentence; that of a Negative never promises absence. */
+    public static String sentence(Verdict verdict) {
+        String sign = verdict.sign() ? ".sign" : "";
+        return ReadingWords.words().get("sentence." + verdict.outcome().code() + sign);
+    }
+
+    /** Returns the interval with unit and basis, for example {@code below 10 mg/kg total protein}. */
+    public static String level(Level level) {
+        Words words = ReadingWords.words();
+        return words.get(
+                "level." + (level.low().isPresent() ? "from" : "open") + "-"
+                        + (level.high().isPresent() ? "below" : "open"),
+                text(level.low()),
+                text(level.high()),
+                level.unit().symbol(),
+                ReadingWords.text(level.basis()));
+    }
+
+    /** Returns at which probability the method detects the upper end, if it states one. */
+    public static Optional<String> probability(Level level) {
+        return level.probability()
+                .map(some -> ReadingWords.words().get("level.probability", Decimals.text(some.movePointRight(2))));
+    }
+
+    private static String text(Optional<BigDecimal> end) {
+        return end.map(Decimals::text).orElse("");
+    }
+}
