@@ -27,8 +27,10 @@ final class CatchUp {
     }
 
     void run() {
-        List<Stretch> stretches =
-                journal.stations().stream().map(this::stretch).filter(each -> each.from() < each.to()).toList();
+        List<Stretch> stretches = journal.stations().stream()
+                .map(this::stretch)
+                .filter(each -> each.from() < each.to())
+                .toList();
         total = stretches.stream().mapToLong(each -> each.to() - each.from()).sum();
         stretches.forEach(this::read);
     }

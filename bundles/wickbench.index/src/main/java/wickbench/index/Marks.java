@@ -40,7 +40,8 @@ final class Marks {
 
     /** Tells whether the tables of this version are there, whole. */
     boolean current() {
-        return session.first("select version from house.known_view where name = ?", row -> row.whole("version"), view.name())
+        return session.first(
+                        "select version from house.known_view where name = ?", row -> row.whole("version"), view.name())
                 .equals(Optional.of((long) view.version()));
     }
 

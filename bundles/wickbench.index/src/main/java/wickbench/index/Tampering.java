@@ -29,7 +29,9 @@ final class Tampering {
     }
 
     private static void refuseOther(Journal journal, EntryRef last, Mark mark) {
-        boolean same = journal.entry(last).filter(entry -> entry.leaf().equals(mark.leaf())).isPresent();
+        boolean same = journal.entry(last)
+                .filter(entry -> entry.leaf().equals(mark.leaf()))
+                .isPresent();
         if (!same) {
             throw new Refusal(CODE, WORDS.get("index.ahead.leaf", last));
         }

@@ -141,7 +141,8 @@ class BrokenFileTest {
         // twice: refusing must not make the second time pass
         for (int time = 0; time < 2; time++) {
             assertThatThrownBy(() -> TALLIES.times(home.index(), "seen"))
-                    .isInstanceOfSatisfying(Refusal.class, no -> assertThat(no.code()).isEqualTo(Tampering.CODE))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, no -> assertThat(no.code()).isEqualTo(Tampering.CODE))
                     .hasMessageStartingWith(words);
         }
     }

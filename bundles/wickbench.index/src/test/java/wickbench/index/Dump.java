@@ -34,7 +34,8 @@ final class Dump {
                     .map(column -> "coalesce(cast(" + column + " as varchar), '-')")
                     .collect(Collectors.joining(" || '|' || "));
             lines.addAll(rows.read(
-                    "select " + all + " as line from " + table + " order by line", row -> view + "." + table + " " + row.text("line")));
+                    "select " + all + " as line from " + table + " order by line",
+                    row -> view + "." + table + " " + row.text("line")));
         }
         return lines;
     }

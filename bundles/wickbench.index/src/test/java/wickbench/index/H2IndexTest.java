@@ -47,7 +47,8 @@ class H2IndexTest {
     @Test
     void findsAnEntryByItsId() {
         List<Entry> entries = home.journal().append(Said.many("seen", 3));
-        assertThat(home.index().find(entries.get(1).id())).contains(entries.get(1).ref());
+        assertThat(home.index().find(entries.get(1).id()))
+                .contains(entries.get(1).ref());
         assertThat(home.index().find(new UUID(0, 0))).isEmpty();
     }
 
@@ -94,10 +95,10 @@ class H2IndexTest {
 
         assertThat(TALLIES.times(home.index(), "damaged")).isEqualTo(1);
         assertThat(home.index().views())
-                .contains(new ViewState(
-                        "choking", 1, 2, 5, Optional.of("station-1:4: cannot swallow damaged")));
+                .contains(new ViewState("choking", 1, 2, 5, Optional.of("station-1:4: cannot swallow damaged")));
         assertThatThrownBy(() -> choking.times(home.index(), "seen"))
-                .isInstanceOfSatisfying(Refusal.class, no -> assertThat(no.code()).isEqualTo("index.behind"))
+                .isInstanceOfSatisfying(
+                        Refusal.class, no -> assertThat(no.code()).isEqualTo("index.behind"))
                 .hasMessageContaining("2 of 5 entries")
                 .hasMessageContaining("cannot swallow damaged");
 
@@ -140,7 +141,8 @@ class H2IndexTest {
     void aFolderWithASemicolonIsRefusedInWords() throws IOException {
         try (H2Index index = H2Index.open(folder.resolve("a;b"), home.journal(), List::of)) {
             assertThatThrownBy(index::views)
-                    .isInstanceOfSatisfying(Refusal.class, no -> assertThat(no.code()).isEqualTo("index.folder"));
+                    .isInstanceOfSatisfying(
+                            Refusal.class, no -> assertThat(no.code()).isEqualTo("index.folder"));
         }
     }
 }

@@ -50,7 +50,16 @@ final class ListJournal implements Journal {
         for (Draft d : drafts) {
             Hash leaf = Hash.ofContent(entries.size() + d.body().canonical());
             added.add(new Entry(
-                    new EntryRef(HERE, entries.size() + added.size()), d.id(), leaf, Instant.EPOCH, ZoneOffset.UTC, d.by(), d.kind(), d.v(), d.body(), leaf));
+                    new EntryRef(HERE, entries.size() + added.size()),
+                    d.id(),
+                    leaf,
+                    Instant.EPOCH,
+                    ZoneOffset.UTC,
+                    d.by(),
+                    d.kind(),
+                    d.v(),
+                    d.body(),
+                    leaf));
         }
         entries.addAll(added);
         return added;
@@ -82,7 +91,15 @@ final class ListJournal implements Journal {
 
     @Override
     public JournalStatus status() {
-        return new JournalStatus(Path.of("."), founding(), 0, Hash.ofContent(""), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
+        return new JournalStatus(
+                Path.of("."),
+                founding(),
+                0,
+                Hash.ofContent(""),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty());
     }
 
     @Override

@@ -17,11 +17,17 @@ final class Said {
 
     static Draft one(String word, Optional<Json> amount, SplittableRandom chance) {
         return new Draft(
-                Draft.randomId(chance), RIVERA, KIND, 1, Json.object().with("word", word).withOptional("amount", amount));
+                Draft.randomId(chance),
+                RIVERA,
+                KIND,
+                1,
+                Json.object().with("word", word).withOptional("amount", amount));
     }
 
     static List<Draft> many(String word, int times) {
         SplittableRandom chance = new SplittableRandom(word.hashCode() + times);
-        return IntStream.range(0, times).mapToObj(i -> one(word, Optional.empty(), chance)).toList();
+        return IntStream.range(0, times)
+                .mapToObj(i -> one(word, Optional.empty(), chance))
+                .toList();
     }
 }

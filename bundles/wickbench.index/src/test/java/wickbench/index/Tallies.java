@@ -43,8 +43,9 @@ record Tallies(String name, int version, Optional<String> chokesOn) implements I
     }
 
     long times(H2Index index, String word) {
-        return index.read(name, rows -> rows.first(
-                        "select times from tally where word = ?", row -> row.whole("times"), word)
-                .orElse(0L));
+        return index.read(
+                name,
+                rows -> rows.first("select times from tally where word = ?", row -> row.whole("times"), word)
+                        .orElse(0L));
     }
 }

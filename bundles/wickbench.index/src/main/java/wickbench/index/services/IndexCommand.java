@@ -39,7 +39,11 @@ final class IndexCommand {
             terminal.json(Json.array(views.stream().map(IndexCommand::json).toList()));
         } else {
             terminal.table(
-                    List.of(words.get("index.view"), words.get("index.taken"), words.get("index.of"), words.get("index.state")),
+                    List.of(
+                            words.get("index.view"),
+                            words.get("index.taken"),
+                            words.get("index.of"),
+                            words.get("index.state")),
                     views.stream().map(this::row).toList());
         }
         index.notices().forEach(terminal::note);

@@ -1,0 +1,104 @@
+package wickbench.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.osgi.service.component.annotations.Component;
+import wickbench.api.index.IndexView;
+import wickbench.api.index.Rows;
+import wickbench.api.journal.Entry;
+import wickbench.api.json.Fields;
+import wickbench.api.json.Json;
+import wickbench.api.reading.CorrectedReading;
+import wickbench.api.reading.RecordedReading;
+import wickbench.reading.CorrectedReadingJson;
+import wickbench.reading.RecordedReadingJson;
+
+/** The bench's tables: methods in force, and which readings have ever held. */
+@Component
+public final class BenchView implements IndexView {
+    static final String NAME = "bench";
+
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public int version() {
+        return 1;
+    }
+
+    @Override
+    public List<String> tables() {
+        return List.of("""
+                CREATE TABLE method_version (
+                    id VARCHAR(40) NOT NULL,
+                    version INTEGER NOT NULL,
+                    from_at TIMESTAMP(3) WITH TIME ZONE NOT NULL,
+                    until_at TIMESTAMP(3) WITH TIME ZONE,
+                    issued_by VARCHAR(32) NOT NULL,
+                    signed BOOLEAN NOT NULL,
+                    body CHARACTER VARYING NOT NULL,
+                    PRIMARY KEY (id, version))""", """
+                CREATE TABLE reading (
+                    id UUID NOT NULL PRIMARY KEY,
+                    held BOOLEAN NOT NULL)""");
+    }
+
+    @Override
+    public void apply(Entry entry, Rows rows) {
+        if (entry.is(MethodEntries.ISSUED, MethodEntries.VERSION)) {
+            issued(entry, rows);
+        } else if (entry.is(MethodEntries.WITHDRAWN, MethodEntries.VERSION)) {
+            end(MethodEntries.withdrawnId(entry), entry, rows);
+        } else if (entry.is(RecordedReading.KIND, RecordedReading.VERSION)) {
+            boolean holds = RecordedReadingJson.read(entry.ref().toString(), entry.body())
+                    .orRefuse()
+                    .verdict()
+                    .holds();
+            rows.write("INSERT INTO reading (id, held) VALUES (?, ?)", entry.id(), holds);
+        } else if (entry.is(CorrectedReading.KIND, CorrectedReading.VERSION)) {
+            corrected(
+                    CorrectedReadingJson.read(entry.ref().toString(), entry.body())
+                            .orRefuse(),
+                    rows);
+        }
+    }
+
+    private static void issued(Entry entry, Rows rows) {
+        Json.Obj method = MethodEntries.issuedMethod(entry);
+        Fields fields = Fields.of(entry.ref().toString(), method);
+        String id = fields.text("id");
+        end(id, entry, rows);
+        rows.write(
+                """
+                INSERT INTO method_version (id, version, from_at, until_at, issued_by, signed, body)
+                VALUES (?, ?, ?, ?, ?, ?, ?)""",
+                id,
+                fields.whole("version"),
+                entry.at(),
+                Optional.empty(),
+                entry.by().value(),
+                entry.body().get("signature").isPresent(),
+                method.canonical());
+    }
+
+    private static void end(String id, Entry entry, Rows rows) {
+        rows.write("UPDATE method_version SET until_at = ? WHERE id = ? AND until_at IS NULL", entry.at(), id);
+    }
+
+    private static void corrected(CorrectedReading corrected, Rows rows) {
+        // what once held holds on, whatever a correction says
+        rows.write(
+                "UPDATE reading SET held = held OR ? WHERE id = ?",
+                corrected.now().verdict().holds(),
+                corrected.corrects());
+    }
+
+    /** Tells whether any statement of this reading ever held line and product. */
+    static boolean everHeld(UUID reading, Rows rows) {
+        return rows.first("SELECT held FROM reading WHERE id = ?", row -> row.flag("held"), reading)
+                .orElse(false);
+    }
+}

@@ -1,0 +1,115 @@
+package wickbench.bench;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Complaint;
+import wickbench.api.command.CommandSet;
+import wickbench.api.command.Terminal;
+import wickbench.api.json.Json;
+import wickbench.api.method.Method;
+import wickbench.api.method.MethodId;
+import wickbench.api.method.Methods;
+import wickbench.api.method.Methods.IssuedMethod;
+import wickbench.reading.MethodJson;
+
+/** {@code method}: check a file, issue it, withdraw, list, show. */
+@Component(property = CommandSet.NAME + "=method")
+public final class MethodCommand implements CommandSet {
+    private final Methods methods;
+
+    @Activate
+    public MethodCommand(@Reference Methods methods) {
+        this.methods = methods;
+    }
+
+    @Override
+    public Object commands(Terminal terminal) {
+        return new Group(terminal);
+    }
+
+    @Command(name = "method", synopsisSubcommandLabel = "COMMAND")
+    private final class Group {
+        private final Terminal terminal;
+
+        Group(Terminal terminal) {
+            this.terminal = terminal;
+        }
+
+        @Command(name = "check")
+        int check(@Parameters(paramLabel = "FILE.json") Path file) {
+            Method method = MethodFile.read(file).orRefuse();
+            terminal.line(BenchWords.get("method.good", method.ref(), method.title()));
+            return 0;
+        }
+
+        @Command(name = "issue")
+        int issue(@Parameters(paramLabel = "FILE.json", arity = "1..*") List<Path> files) {
+            List<Method> read =
+                    files.stream().map(file -> MethodFile.read(file).orRefuse()).toList();
+            for (Method method : read) {
+                IssuedMethod issued = methods.issue(method, terminal.actorOrRefuse());
+                terminal.note(BenchWords.get("method.issued", issued.method().ref(), issued.from()));
+            }
+            return 0;
+        }
+
+        @Command(name = "withdraw")
+        int withdraw(
+                @Parameters(paramLabel = "ID") String id, @Option(names = "--reason", required = true) String reason) {
+            methods.withdraw(known(id), reason, terminal.actorOrRefuse());
+            terminal.note(BenchWords.get("method.withdrawn", id));
+            return 0;
+        }
+
+        @Command(name = "list")
+        int list() {
+            List<IssuedMethod> all = methods.all();
+            if (terminal.json()) {
+                terminal.json(Json.array(all.stream().map(Group::summary).toList()));
+            } else {
+                terminal.table(
+                        MethodPrint.header(), all.stream().map(MethodPrint::row).toList());
+            }
+            return 0;
+        }
+
+        @Command(name = "show")
+        int show(@Parameters(paramLabel = "ID") String id) {
+            List<IssuedMethod> versions = methods.versions(known(id));
+            IssuedMethod newest = versions.get(versions.size() - 1);
+            if (terminal.json()) {
+                terminal.json(MethodJson.write(newest.method()));
+            } else {
+                MethodPrint.page(newest).forEach(terminal::line);
+            }
+            return 0;
+        }
+
+        private MethodId known(String id) {
+            try {
+                MethodId known = new MethodId(id);
+                if (!methods.versions(known).isEmpty()) {
+                    return known;
+                }
+            } catch (IllegalArgumentException e) {
+                throw new BadInput(Complaint.of(id, e.getMessage()));
+            }
+            throw new BadInput(Complaint.of(id, BenchWords.get("method.unknown", id)));
+        }
+
+        private static Json.Obj summary(IssuedMethod issued) {
+            return MethodJson.write(issued.method())
+                    .with("from", issued.from().toString())
+                    .withText("until", issued.until().map(Object::toString))
+                    .with("issued_by", issued.by().value())
+                    .with("signed", issued.signed());
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package wickbench.bench;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import wickbench.api.check.Refusal;
+import wickbench.api.index.Index;
+import wickbench.api.index.Row;
+import wickbench.api.journal.Draft;
+import wickbench.api.journal.Journal;
+import wickbench.api.method.Method;
+import wickbench.api.method.MethodId;
+import wickbench.api.method.Methods;
+import wickbench.api.person.PersonId;
+import wickbench.reading.MethodJson;
+
+/** The methods that this site has issued, from the index. */
+@Component(service = {Methods.class, MethodShelf.class})
+public final class MethodShelf implements Methods, MethodSource {
+    private final Journal journal;
+    private final Index index;
+
+    @Activate
+    public MethodShelf(@Reference Journal journal, @Reference Index index) {
+        this.journal = journal;
+        this.index = index;
+    }
+
+    @Override
+    public List<IssuedMethod> all() {
+        Map<MethodId, IssuedMethod> newest = read("ORDER BY id, version").stream()
+                .collect(Collectors.toMap(
+                        issued -> issued.method().ref().id(), issued -> issued, (older, newer) -> newer));
+        return newest.values().stream()
+                .sorted(Comparator.comparing(issued -> issued.method().ref().id()))
+                .toList();
+    }
+
+    @Override
+    public List<IssuedMethod> versions(MethodId id) {
+        return read("WHERE id = ? ORDER BY version", id.value());
+    }
+
+    @Override
+    public Optional<Method> inForce(MethodId id, Instant at) {
+        return versions(id).stream()
+                .filter(issued -> holds(issued, at))
+                .findFirst()
+                .map(IssuedMethod::method);
+    }
+
+    /** Returns the version in force at the start; failing that, the one nearest before, or the first ever issued. */
+    @Override
+    public Optional<Method> find(MethodId id, Optional<Instant> start) {
+        List<IssuedMethod> versions = versions(id);
+        Instant at = start.orElse(Instant.MAX);
+        return versions.stream()
+                .filter(issued -> !issued.from().isAfter(at))
+                .reduce((older, newer) -> newer)
+                .or(() -> versions.stream().findFirst())
+                .map(IssuedMethod::method);
+    }
+
+    @Override
+    public synchronized IssuedMethod issue(Method method, PersonId by) {
+        Draft draft = MethodEntries.issued(method, by);
+        if (index.find(draft.id()).isEmpty()) {
+            refuseWrongVersion(method);
+            journal.append(List.of(draft));
+        }
+        return versions(method.ref().id()).get(method.ref().version() - 1);
+    }
+
+    @Override
+    public synchronized void withdraw(MethodId id, String reason, PersonId by) {
+        IssuedMethod newest = versions(id).stream()
+                .reduce((older, newer) -> newer)
+                .filter(issued -> issued.until().isEmpty())
+                .orElseThrow(() -> new Refusal("method.not-in-force", BenchWords.get("method.not-in-force", id)));
+        journal.append(List.of(MethodEntries.withdrawn(id, newest.method().ref().version(), reason, by)));
+    }
+
+    private void refuseWrongVersion(Method method) {
+        int next = versions(method.ref().id()).size() + 1;
+        if (method.ref().version() != next) {
+            throw new Refusal(
+                    "method.version",
+                    BenchWords.get(
+                            "method.version",
+                            method.ref().id(),
+                            next,
+                            method.ref().version()));
+        }
+    }
+
+    private static boolean holds(IssuedMethod issued, Instant at) {
+        return !issued.from().isAfter(at)
+                && issued.until().filter(until -> !at.isBefore(until)).isEmpty();
+    }
+
+    private List<IssuedMethod> read(String condition, Object... values) {
+        return index.read(
+                BenchView.NAME,
+                rows -> rows.read("SELECT * FROM method_version " + condition, MethodShelf::issued, values));
+    }
+
+    private static IssuedMethod issued(Row row) {
+        String body = row.text("body");
+        return new IssuedMethod(
+                MethodJson.read(row.text("id"), body).orRefuse(),
+                row.instant("from_at"),
+                row.optionalInstant("until_at"),
+                new PersonId(row.text("issued_by")),
+                row.flag("signed"));
+    }
+}

@@ -1,0 +1,40 @@
+package wickbench.bench;
+
+import java.io.InputStream;
+import java.time.ZoneId;
+import java.util.List;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import wickbench.api.check.Checked;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.Journal;
+import wickbench.api.reading.Reading;
+import wickbench.api.reading.RunSheets;
+
+/** Reads run sheets by the methods and in the time zone of this site. */
+@Component(service = {RunSheets.class, SheetDesk.class})
+public final class SheetDesk implements RunSheets {
+    private final MethodShelf shelf;
+    private final Journal journal;
+
+    @Activate
+    public SheetDesk(@Reference MethodShelf shelf, @Reference Journal journal) {
+        this.shelf = shelf;
+        this.journal = journal;
+    }
+
+    @Override
+    public Checked<List<Reading>> read(String source, InputStream bytes) {
+        return read(source, bytes, shelf);
+    }
+
+    /** Reads a sheet by other methods than those issued. */
+    Checked<List<Reading>> read(String source, InputStream bytes, MethodSource methods) {
+        return RunSheet.read(source, bytes, methods, this::zone);
+    }
+
+    private ZoneId zone() {
+        return journal.founding().map(Founding::zone).orElseGet(ZoneId::systemDefault);
+    }
+}
