@@ -1,6 +1,7 @@
 # Sourced by product/run and product/test from the project's root: gets what a fresh machine lacks, and builds.
 
-say() { echo "== $*"; }
+# on standard error: what the program itself prints must stay clean
+say() { echo "== $*" >&2; }
 fail() { echo "wickbench: $*" >&2; exit 2; }
 
 # have_jdk: a Java compiler of 17 or newer; sets JAVA_HOME to it
@@ -18,17 +19,18 @@ have_command() { command -v "$1" >/dev/null 2>&1; }
 have_library() { /sbin/ldconfig -p 2>/dev/null | grep -q "$1"; }
 have_font() { have_command fc-list && [ -n "$(fc-list | head -n 1)" ]; }
 
-# prepare [test]: installs what is missing, or says in one line what that is
+# prepare [windows] [tests]: installs what is missing for these, or says in one line what that is
 prepare() {
   missing=
   have_jdk || missing="$missing openjdk-17-jdk-headless"
   have_command mvn || missing="$missing maven"
-  have_library libgtk-3.so.0 || missing="$missing libgtk-3-0"
   have_font || missing="$missing fontconfig fonts-dejavu-core"
-  if [ "${1:-}" = test ]; then
-    have_command Xvfb || missing="$missing xvfb"
-    have_command xauth || missing="$missing xauth"
-  fi
+  for purpose in "$@"; do
+    case $purpose in
+      windows) have_library libgtk-3.so.0 || missing="$missing libgtk-3-0" ;;
+      tests) have_command Xvfb && have_command xauth || missing="$missing xvfb xauth" ;;
+    esac
+  done
   [ -z "$missing" ] || install $missing
   have_jdk || fail "needs a JDK of version 17 or newer"
 }
@@ -48,6 +50,6 @@ install() {
 maven() {
   mkdir -p product/target
   log=product/target/build.log
-  { mvn -B -ntp -Dstyle.color=never "$@" 2>&1 && printf "\n[BUILT]\n"; } | tee "$log" | sed -un 's/^\[INFO\] Building \(.* \[[0-9]*\/[0-9]*\]\)$/   \1/p'
+  { mvn -B -ntp -Dstyle.color=never "$@" 2>&1 && printf "\n[BUILT]\n"; } | tee "$log" | sed -un 's/^\[INFO\] Building \(.* \[[0-9]*\/[0-9]*\]\)$/   \1/p' >&2
   grep -q '^\[BUILT\]$' "$log" || { grep '^\[ERROR\]' "$log" | head -n 20 >&2; return 1; }
 }
