@@ -1,0 +1,283 @@
+package wickbench.journal;
+
+import java.io.IOException;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import wickbench.api.check.Refusal;
+import wickbench.api.home.Home;
+import wickbench.api.journal.Checkpoint;
+import wickbench.api.journal.Draft;
+import wickbench.api.journal.Entry;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.Journal;
+import wickbench.api.journal.JournalStatus;
+import wickbench.api.journal.StationId;
+import wickbench.api.journal.Verification;
+import wickbench.api.progress.Progress;
+
+/**
+ * The journal in the folder of a home, for a program with or without a framework.
+ *
+ * <p>Holds the home from {@link #open} to {@link #close}. One thread appends at a time; readers wait for nobody and see what
+ * is acknowledged only. In a simulated home no checkpoint hangs on the time of day, so that equal seeds give equal bytes.
+ */
+public final class JournalFolder implements Journal, AutoCloseable {
+    private final Home home;
+    private final Consumer<List<Entry>> listener;
+    private final HomeHold hold;
+    private final OwnStation stations;
+    private final List<String> notices = new CopyOnWriteArrayList<>();
+    private final ReentrantLock writing = new ReentrantLock();
+    private final QuietSeal quiet = new QuietSeal(this::sealQuietly);
+    private volatile Own own;
+
+    private JournalFolder(Home home, Disk disk, Consumer<List<Entry>> listener) throws IOException {
+        this.home = home;
+        this.listener = listener;
+        hold = HomeHold.take(disk, new Layout(home.folder()));
+        notices.addAll(hold.notices());
+        stations = new OwnStation(disk, home, hold.readOnly().isEmpty(), notices::add);
+        own = stations.open();
+    }
+
+    /**
+     * Takes the home and opens its journal; one that was tampered with opens for {@link #verify} only.
+     *
+     * @param listener hears of new entries, as {@link wickbench.api.journal.JournalListener} says
+     * @throws Refusal {@code home.held} when a program holds the home already, {@code journal.failed} when the disk failed
+     */
+    public static JournalFolder open(Home home, Consumer<List<Entry>> listener) {
+        return open(home, new RealDisk(), listener);
+    }
+
+    static JournalFolder open(Home home, Disk disk, Consumer<List<Entry>> listener) {
+        try {
+            return new JournalFolder(home, disk, listener);
+        } catch (IOException e) {
+            throw Say.failed(Say.words("failed.open", home.folder(), EntryFiles.reason(e)));
+        }
+    }
+
+    @Override
+    public Optional<Founding> founding() {
+        return own.open().map(open -> open.station().founded().founding());
+    }
+
+    @Override
+    public Founding found(Founding wanted) {
+        List<Entry> news = new ArrayList<>();
+        writing.lock();
+        try {
+            if (own.open().isPresent()) {
+                throw new Refusal("journal.founded", Say.words("founded", home.folder()));
+            }
+            found(wanted, news);
+        } finally {
+            writing.unlock();
+        }
+        tell(news);
+        return founding().orElseThrow();
+    }
+
+    @Override
+    public List<StationId> stations() {
+        return own.open().map(open -> open.station().folder().station()).stream().toList();
+    }
+
+    @Override
+    public long size(StationId station) {
+        return of(station).map(found -> found.kept().size()).orElse(0L);
+    }
+
+    @Override
+    public List<Entry> append(List<Draft> drafts) {
+        List<Entry> news = new ArrayList<>();
+        List<Entry> entries = drafts.isEmpty() ? List.of() : append(drafts, news);
+        tell(news);
+        return entries;
+    }
+
+    private List<Entry> append(List<Draft> drafts, List<Entry> news) {
+        writing.lock();
+        try {
+            StationWriter writer = writer(news);
+            List<Entry> entries = writer.append(drafts, home.clock().instant());
+            news.addAll(entries);
+            if (writer.due()) {
+                sealOrNote(writer);
+            }
+            return entries;
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /** Returns who writes; founds the station first when it has no entry yet. */
+    private StationWriter writer(List<Entry> news) {
+        if (own.open().isEmpty()) {
+            found(Founding.defaults(ZoneId.systemDefault()), news);
+        }
+        Own.Open open = own.open().orElseThrow();
+        StationWriter writer = open.writer().orElseThrow(() -> Say.failed(hold.readOnly().orElseThrow()));
+        if (!open.station().founded().founding().simulated() && home.simulatedSeed().isPresent()) {
+            throw new Refusal("journal.clock", Say.words("clock.real", home.folder()));
+        }
+        return writer;
+    }
+
+    private void found(Founding wanted, List<Entry> news) {
+        hold.readOnly().ifPresent(why -> {
+            throw Say.failed(why);
+        });
+        OptionalLong seed = home.simulatedSeed();
+        if (wanted.simulated() && !wanted.simulatedSeed().equals(seed)) {
+            throw new Refusal("journal.clock", Say.words("clock.wanted", home.folder()));
+        }
+        try {
+            Own.Open open = stations.found(new Founding(wanted.station(), wanted.zone(), seed));
+            own = open;
+            open.station().reading().entry(open.station().kept(), 0).ifPresent(news::add);
+        } catch (IOException e) {
+            throw Say.failed(Say.words("failed.write", home.folder(), EntryFiles.reason(e)));
+        }
+    }
+
+    /** Tells the listener, whose failure cannot undo what is on the disk. */
+    private void tell(List<Entry> news) {
+        if (news.isEmpty()) {
+            return;
+        }
+        if (home.simulatedSeed().isEmpty()) {
+            quiet.touched();
+        }
+        try {
+            listener.accept(List.copyOf(news));
+        } catch (RuntimeException e) {
+            notices.add(Say.words("listener", news.get(0).ref(), e));
+        }
+    }
+
+    @Override
+    public void read(StationId station, long from, Predicate<Entry> reader) {
+        of(station).ifPresent(found -> found.reading().read(found.kept(), from, reader));
+    }
+
+    @Override
+    public Optional<Entry> entry(EntryRef ref) {
+        return of(ref.station()).flatMap(found -> found.reading().entry(found.kept(), ref.seq()));
+    }
+
+    @Override
+    public Optional<String> line(EntryRef ref) {
+        return of(ref.station()).flatMap(found -> found.reading().line(found.kept(), ref.seq()));
+    }
+
+    private Optional<Station> of(StationId station) {
+        return own.open().map(Own.Open::station).filter(found -> found.folder().station().equals(station));
+    }
+
+    @Override
+    public Optional<Checkpoint> checkpoint() {
+        writing.lock();
+        try {
+            own.open().flatMap(Own.Open::writer).ifPresent(StationWriter::seal);
+            return own.open().flatMap(open -> open.station().checkpoint());
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    private void sealQuietly() {
+        writing.lock();
+        try {
+            own.open().flatMap(Own.Open::writer).ifPresent(this::sealOrNote);
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /** Signs what is kept; a checkpoint that cannot be written takes nothing back of what was acknowledged. */
+    private void sealOrNote(StationWriter writer) {
+        try {
+            writer.seal();
+        } catch (Refusal e) {
+            notices.add(e.getMessage());
+        }
+    }
+
+    @Override
+    public JournalStatus status() {
+        writing.lock();
+        try {
+            Optional<Own.Open> open = own.open();
+            Optional<Station> station = open.map(Own.Open::station);
+            return new JournalStatus(
+                    home.folder(),
+                    station.map(found -> found.founded().founding()),
+                    station.map(found -> found.kept().size()).orElse(0L),
+                    station.map(Station::root).orElseGet(Kept.NOTHING::leaf),
+                    station.map(found -> found.founded().key().fingerprint()),
+                    station.flatMap(Station::checkpoint),
+                    notices,
+                    hold.readOnly().or(() -> open.flatMap(Own.Open::writer).flatMap(StationWriter::broken)));
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    @Override
+    public Verification verify(Progress progress) {
+        Layout layout = new Layout(home.folder());
+        try {
+            if (own instanceof Own.Tampered tampered) {
+                StationFolder folder = layout.station(tampered.station());
+                return new Verifier(layout, folder, bounds(folder, Optional.empty()), progress).run();
+            }
+            if (own instanceof Own.Open open) {
+                StationFolder folder = open.station().folder();
+                return new Verifier(layout, folder, bounds(folder, Optional.of(open.station())), progress).run();
+            }
+            return new Verification(0, 0, Kept.NOTHING.leaf(), List.of(), true);
+        } catch (IOException e) {
+            throw Say.failed(Say.words("failed.read", home.folder(), EntryFiles.reason(e)));
+        }
+    }
+
+    private Verifier.Bounds bounds(StationFolder folder, Optional<Station> station) throws IOException {
+        writing.lock();
+        try {
+            return Verifier.Bounds.of(folder, station);
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /** Signs what is kept and lets go of the home. */
+    @Override
+    public void close() {
+        quiet.close();
+        writing.lock();
+        try {
+            if (own instanceof Own.Open open && open.writer().isPresent()) {
+                StationWriter writer = open.writer().get();
+                if (writer.broken().isEmpty()) {
+                    sealOrNote(writer);
+                }
+                writer.close();
+            }
+            hold.close();
+        } catch (IOException e) {
+            throw Say.failed(Say.words("failed.close", home.folder(), EntryFiles.reason(e)));
+        } finally {
+            writing.unlock();
+        }
+    }
+}

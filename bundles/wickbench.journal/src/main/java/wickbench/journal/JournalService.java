@@ -1,0 +1,113 @@
+package wickbench.journal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Deactivate;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import wickbench.api.home.Home;
+import wickbench.api.journal.Checkpoint;
+import wickbench.api.journal.Draft;
+import wickbench.api.journal.Entry;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.Journal;
+import wickbench.api.journal.JournalListener;
+import wickbench.api.journal.JournalStatus;
+import wickbench.api.journal.StationId;
+import wickbench.api.journal.Verification;
+import wickbench.api.progress.Progress;
+
+/** The journal as a service; takes the home at the first call and lets go of it when the service ends. */
+@Component(service = Journal.class)
+final class JournalService implements Journal {
+    private final Home home;
+
+    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+    private volatile List<JournalListener> listeners = List.of();
+
+    private final List<JournalFolder> opened = new ArrayList<>(1);
+
+    @Activate
+    public JournalService(@Reference Home home) {
+        this.home = home;
+    }
+
+    /** Opens the home, or tries again when another program held it at the last call. */
+    private synchronized JournalFolder journal() {
+        if (opened.isEmpty()) {
+            opened.add(JournalFolder.open(home, this::tell));
+        }
+        return opened.get(0);
+    }
+
+    private void tell(List<Entry> entries) {
+        listeners.forEach(listener -> listener.appended(entries));
+    }
+
+    @Deactivate
+    synchronized void close() {
+        opened.forEach(JournalFolder::close);
+        opened.clear();
+    }
+
+    @Override
+    public Optional<Founding> founding() {
+        return journal().founding();
+    }
+
+    @Override
+    public Founding found(Founding wanted) {
+        return journal().found(wanted);
+    }
+
+    @Override
+    public List<StationId> stations() {
+        return journal().stations();
+    }
+
+    @Override
+    public long size(StationId station) {
+        return journal().size(station);
+    }
+
+    @Override
+    public List<Entry> append(List<Draft> drafts) {
+        return journal().append(drafts);
+    }
+
+    @Override
+    public void read(StationId station, long from, Predicate<Entry> reader) {
+        journal().read(station, from, reader);
+    }
+
+    @Override
+    public Optional<Entry> entry(EntryRef ref) {
+        return journal().entry(ref);
+    }
+
+    @Override
+    public Optional<String> line(EntryRef ref) {
+        return journal().line(ref);
+    }
+
+    @Override
+    public Optional<Checkpoint> checkpoint() {
+        return journal().checkpoint();
+    }
+
+    @Override
+    public JournalStatus status() {
+        return journal().status();
+    }
+
+    @Override
+    public Verification verify(Progress progress) {
+        return journal().verify(progress);
+    }
+}

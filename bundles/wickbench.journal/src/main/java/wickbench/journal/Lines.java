@@ -1,0 +1,116 @@
+package wickbench.journal;
+
+import java.io.Closeable;
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/**
+ * Walks over the lines of a stretch of a file without copying them; for one thread.
+ *
+ * <p>Not a channel, for one interrupted thread would close it.
+ */
+final class Lines implements Closeable {
+    /** No line of ours is longer, and no stranger's may fill the memory. */
+    static final int LONGEST = 1 << 24;
+
+    private static final int BUFFER = 1 << 18;
+    private final RandomAccessFile file;
+    private final long end;
+    private byte[] buffer = new byte[BUFFER];
+    /** Place of the buffer's first byte in the file. */
+    private long base;
+
+    private int filled;
+    private int from;
+    private int to;
+
+    /**
+     * @param start where the first line begins
+     * @param end where the stretch ends; a file that is shorter ends it earlier
+     */
+    Lines(Path path, long start, long end) throws IOException {
+        file = new RandomAccessFile(path.toFile(), "r");
+        file.seek(start);
+        base = start;
+        this.end = Math.min(end, file.length());
+        to = -1;
+    }
+
+    /** Goes to the next line; false when only bytes without line end, or too many, are left. */
+    boolean next() throws IOException {
+        from = to + 1;
+        int at = from;
+        while (true) {
+            while (at < filled) {
+                if (buffer[at] == '\n') {
+                    to = at;
+                    return true;
+                }
+                at++;
+            }
+            int waiting = filled - from;
+            if (waiting > LONGEST || !fill()) {
+                to = from - 1;
+                return false;
+            }
+            at = from + waiting;
+        }
+    }
+
+    /** Moves the line begun to the buffer's start and reads on. */
+    private boolean fill() throws IOException {
+        int waiting = filled - from;
+        int more = (int) Math.min(buffer.length, end - base - filled);
+        if (more <= 0) {
+            return false;
+        }
+        byte[] target = waiting > buffer.length / 2 ? new byte[2 * buffer.length] : buffer;
+        System.arraycopy(buffer, from, target, 0, waiting);
+        buffer = target;
+        base += from;
+        from = 0;
+        filled = waiting;
+        int read = file.read(buffer, filled, Math.min(more, buffer.length - filled));
+        if (read < 0) {
+            throw new EOFException("shorter than a moment ago");
+        }
+        filled += read;
+        return true;
+    }
+
+    byte[] buffer() {
+        return buffer;
+    }
+
+    /** Returns where the line begins in {@link #buffer}. */
+    int from() {
+        return from;
+    }
+
+    /** Returns how long the line is without its line end. */
+    int length() {
+        return to - from;
+    }
+
+    byte[] copy() {
+        return Arrays.copyOfRange(buffer, from, to);
+    }
+
+    /** Returns where in the file the next line begins. */
+    long position() {
+        return base + to + 1;
+    }
+
+    /** Returns how many bytes of the stretch lie behind the lines walked over. */
+    long left() {
+        return end - position();
+    }
+
+    @Override
+    public void close() throws IOException {
+        file.close();
+    }
+}

@@ -1,0 +1,17 @@
+package wickbench.journal;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What opening a station has found.
+ *
+ * @param founded empty when there is no whole first entry
+ * @param seal the newest checkpoint
+ */
+record Opened(
+        Optional<Founded> founded, Kept kept, Frontier frontier, Optional<Seal> seal, List<SetAside> setAside) {
+    Opened {
+        setAside = List.copyOf(setAside);
+    }
+}

@@ -1,0 +1,36 @@
+package wickbench.journal;
+
+import java.util.Optional;
+import wickbench.api.check.Refusal;
+import wickbench.api.journal.StationId;
+
+/** What a home holds of its own station. */
+sealed interface Own {
+
+    /** No entry yet. */
+    enum Unfounded implements Own {
+        UNFOUNDED
+    }
+
+    /**
+     * It opened.
+     *
+     * @param writer empty when the folder cannot be written
+     */
+    record Open(Station station, Optional<StationWriter> writer) implements Own {}
+
+    /** It contradicts its seal and must not be used; it may be verified. */
+    record Tampered(StationId station, String text) implements Own {
+        Refusal refusal() {
+            return new Refusal(Say.TAMPERED, text);
+        }
+    }
+
+    /** Returns the open station; empty before its first entry. */
+    default Optional<Open> open() {
+        if (this instanceof Tampered tampered) {
+            throw tampered.refusal();
+        }
+        return this instanceof Open open ? Optional.of(open) : Optional.empty();
+    }
+}

@@ -1,0 +1,128 @@
+package wickbench.journal;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Optional;
+import wickbench.api.journal.Hash;
+
+/** Holds a station's checkpoints against the tree that its lines give, in the order in which they were made. */
+final class SealCheck implements Closeable {
+    private final StationFolder folder;
+    private final Optional<OpenKey> key;
+    private final Findings findings;
+    private final List<Lines> file;
+    private Optional<Seal> next = Optional.empty();
+    private long line;
+    private long checked;
+    /** Entries that the newest good checkpoint covers. */
+    private long good;
+
+    private boolean rootBroken;
+
+    /**
+     * @param length bytes of the list of checkpoints to look at
+     * @param key empty when the first entry cannot be read
+     */
+    SealCheck(StationFolder folder, long length, Optional<OpenKey> key, Findings findings) throws IOException {
+        this.folder = folder;
+        this.key = key;
+        this.findings = findings;
+        file = Files.exists(folder.checkpoints()) ? List.of(new Lines(folder.checkpoints(), 0, length)) : List.of();
+        advance();
+    }
+
+    private void advance() throws IOException {
+        Optional<Seal> before = next;
+        next = Optional.empty();
+        while (next.isEmpty() && !file.isEmpty() && file.get(0).next()) {
+            line++;
+            next = Seal.parse(new String(file.get(0).copy(), StandardCharsets.UTF_8));
+            if (next.isEmpty()) {
+                findings.in(where(), "checkpoint.unreadable", where());
+            }
+            if (next.isPresent() && before.isPresent() && next.get().size() < before.get().size()) {
+                findings.in(where(), "checkpoint.order", next.get().size(), before.get().size());
+                next = Optional.empty();
+            }
+        }
+    }
+
+    private String where() {
+        return folder.checkpoints().getFileName() + ":" + line;
+    }
+
+    /**
+     * Compares the checkpoints that were made at this size.
+     *
+     * @param position bytes of the newest segment up to here
+     */
+    void at(Frontier frontier, long position) throws IOException {
+        while (next.isPresent() && next.get().size() == frontier.size()) {
+            compare(next.get(), frontier, position);
+            advance();
+        }
+    }
+
+    private void compare(Seal seal, Frontier frontier, long position) {
+        checked++;
+        if (key.isPresent() && !seal.holds(key.get(), folder.station())) {
+            findings.in(where(), "checkpoint.signature", seal.size());
+        } else if (!seal.root().equals(frontier.root())) {
+            rootBroken(seal, frontier);
+        } else if (seal.offset() != position) {
+            findings.in(where(), "checkpoint.place", seal.size());
+        } else {
+            good = seal.size();
+        }
+    }
+
+    /** Reports the first root that does not fit; all later ones say the same. */
+    private void rootBroken(Seal seal, Frontier frontier) {
+        if (!rootBroken) {
+            rootBroken = true;
+            long first = Math.max(good, firstChanged(seal, frontier.peaks()));
+            findings.among(first, seal.size() - 1, "checkpoint.root", seal.size(), first, seal.size() - 1);
+        }
+    }
+
+    /** Returns where the first subtree begins whose root is another than the checkpoint's. */
+    private static long firstChanged(Seal seal, List<Hash> peaks) {
+        long first = 0;
+        long rest = seal.size();
+        for (int i = 0; i < peaks.size() && peaks.get(i).equals(seal.frontier().get(i)); i++) {
+            first += Long.highestOneBit(rest);
+            rest -= Long.highestOneBit(rest);
+        }
+        return first;
+    }
+
+    /** Looks at the checkpoints beyond the last line. */
+    void end() throws IOException {
+        while (next.isPresent()) {
+            findings.in(where(), "checkpoint.beyond", next.get().size());
+            checked++;
+            advance();
+        }
+        if (!file.isEmpty() && file.get(0).left() > 0) {
+            findings.in(folder.checkpoints().getFileName().toString(), "tail.torn", file.get(0).left(), folder.checkpoints().getFileName());
+        }
+    }
+
+    long checked() {
+        return checked;
+    }
+
+    long good() {
+        return good;
+    }
+
+    @Override
+    public void close() throws IOException {
+        for (Lines lines : file) {
+            lines.close();
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package wickbench.journal;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+
+/** The hashes of RFC 9162 §2.1.1; for one thread. */
+final class TreeHash {
+    private static final byte LEAF = 0;
+    private static final byte NODE = 1;
+    private final MessageDigest sha256;
+
+    TreeHash() {
+        try {
+            sha256 = MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    byte[] empty() {
+        return sha256.digest();
+    }
+
+    byte[] leaf(byte[] bytes) {
+        return leaf(bytes, 0, bytes.length);
+    }
+
+    byte[] leaf(byte[] bytes, int from, int length) {
+        sha256.update(LEAF);
+        sha256.update(bytes, from, length);
+        return sha256.digest();
+    }
+
+    byte[] node(byte[] left, byte[] right) {
+        sha256.update(NODE);
+        sha256.update(left);
+        sha256.update(right);
+        return sha256.digest();
+    }
+}
