@@ -1,0 +1,64 @@
+package wickbench.shell;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import wickbench.api.command.Desktop;
+import wickbench.api.home.Home;
+import wickbench.api.json.Json;
+
+/** Opens the window on the home of this program and keeps it until it is closed. */
+@Component
+final class DesktopWindow implements Desktop {
+    private final Home home;
+    private final Places places;
+    private final Neighbours neighbours;
+
+    @Activate
+    public DesktopWindow(@Reference Home home, @Reference Places places, @Reference Neighbours neighbours) {
+        this.home = home;
+        this.places = places;
+        this.neighbours = neighbours;
+    }
+
+    @Override
+    public int open(Optional<String> page) {
+        Display display = Displays.open();
+        neighbours.index().ifPresent(index -> index.refuseOn(Thread.currentThread()));
+        try (Workers workers = new Workers()) {
+            run(display, workers, page);
+        } finally {
+            display.dispose();
+        }
+        return 0;
+    }
+
+    private void run(Display display, Workers workers, Optional<String> page) {
+        List<String> notices = Collections.synchronizedList(new ArrayList<>());
+        LayoutFile layout = new LayoutFile(home.folder().resolve("desk"), workers.writer(), notices::add);
+        Supplies supplies = new Supplies(places, neighbours, workers, new Session(Optional.empty()), layout);
+        Shell shell = new Shell(display);
+        Looks looks = layout.recall(Window.LOOKS).map(Looks::of).orElse(Looks.FIRST);
+        Window window = new Window(shell, supplies, looks, layout::reset);
+        display.setRuntimeExceptionHandler(window::broken);
+        Keys.listen(display, new WindowKeys(window));
+        WindowBounds.follow(shell, layout);
+        window.start(page.or(() -> lastPage(layout)));
+        notices.forEach(window::say);
+        shell.open();
+        EventLoop.until(display, shell::isDisposed);
+    }
+
+    private static Optional<String> lastPage(LayoutFile layout) {
+        return layout.recall(Window.PAGE)
+                .flatMap(kept -> kept.get("id"))
+                .filter(Json.Text.class::isInstance)
+                .map(id -> ((Json.Text) id).value());
+    }
+}

@@ -1,0 +1,29 @@
+package wickbench.shell;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.SWTError;
+import org.eclipse.swt.widgets.Display;
+import wickbench.api.check.Refusal;
+
+/** Opens the display, or says in one line why there is none. */
+final class Displays {
+    private Displays() {}
+
+    static Display open() {
+        Display.setAppName("Wickbench");
+        try {
+            return new Display();
+        } catch (SWTError e) {
+            if (e.code == SWT.ERROR_NO_HANDLES) {
+                throw new Refusal("desktop.no-display", ShellWords.get("no-display"));
+            }
+            throw e;
+        } catch (UnsatisfiedLinkError e) {
+            throw new Refusal("desktop.no-toolkit", ShellWords.get("no-toolkit", firstLine(e)));
+        }
+    }
+
+    private static String firstLine(UnsatisfiedLinkError e) {
+        return String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+    }
+}

@@ -1,0 +1,44 @@
+package wickbench.shell;
+
+import java.util.List;
+import java.util.Optional;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import wickbench.api.index.Index;
+import wickbench.api.journal.Journal;
+import wickbench.api.person.People;
+
+/** The services that the window uses where they are installed; they may come and go. */
+@Component(service = Neighbours.class)
+final class Neighbours {
+
+    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+    private volatile List<Journal> journals = List.of();
+
+    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+    private volatile List<Index> indexes = List.of();
+
+    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+    private volatile List<People> peoples = List.of();
+
+    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+    private volatile List<DueSource> dueSources = List.of();
+
+    Optional<Journal> journal() {
+        return journals.stream().findFirst();
+    }
+
+    Optional<Index> index() {
+        return indexes.stream().findFirst();
+    }
+
+    Optional<People> people() {
+        return peoples.stream().findFirst();
+    }
+
+    List<DueSource> dueSources() {
+        return dueSources;
+    }
+}

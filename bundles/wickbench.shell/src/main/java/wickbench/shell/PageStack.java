@@ -1,0 +1,106 @@
+package wickbench.shell;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import wickbench.widgets.EmptyState;
+import wickbench.widgets.Theme;
+
+/** The pages opened so far, one of them in front. */
+final class PageStack {
+    private final Composite area;
+    private final StackLayout layout = new StackLayout();
+    private final Theme theme;
+    private final Places places;
+    private final OpenPage.Means means;
+    private final Map<String, OpenPage> open = new LinkedHashMap<>();
+    private Optional<String> current = Optional.empty();
+
+    PageStack(Composite parent, Theme theme, Places places, OpenPage.Means means) {
+        this.theme = theme;
+        this.places = places;
+        this.means = means;
+        area = new Composite(parent, SWT.NONE);
+        area.setBackground(theme.color(theme.palette().ground()));
+        area.setLayout(layout);
+        area.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+    }
+
+    Optional<OpenPage> front() {
+        return current.map(open::get);
+    }
+
+    Optional<String> current() {
+        return current;
+    }
+
+    /** Brings a page to the front, opening it first if need be. */
+    OpenPage show(Place place, Optional<String> argument) {
+        current = Optional.of(place.id());
+        OpenPage page = open.get(place.id());
+        if (page == null) {
+            page = new OpenPage(area, theme, place, means);
+            open.put(place.id(), page);
+            page.open(argument);
+        } else {
+            argument.ifPresent(page.part().map(part -> (java.util.function.Consumer<String>) part::show)
+                    .orElse(text -> {}));
+        }
+        front(page);
+        page.part().ifPresent(PagePart::shown);
+        return page;
+    }
+
+    /** Closes a page and opens it again, as after a failure. */
+    void openAnew(OpenPage page) {
+        open.remove(page.id());
+        page.close();
+        show(page.place(), Optional.empty());
+    }
+
+    /** Closes the pages whose bundles are gone, and shows another one if the front one was among them. */
+    void followPlaces() {
+        List<OpenPage> gone = open.values().stream()
+                .filter(page -> places.find(page.id()).filter(page.place()::equals).isEmpty())
+                .toList();
+        for (OpenPage page : gone) {
+            open.remove(page.id());
+            page.close();
+        }
+        if (current.filter(open::containsKey).isEmpty()) {
+            showFirst();
+        }
+    }
+
+    void closeAll() {
+        open.values().forEach(OpenPage::close);
+        open.clear();
+    }
+
+    private void showFirst() {
+        places.all().stream()
+                .findFirst()
+                .ifPresentOrElse(place -> show(place, Optional.empty()), this::showNothing);
+    }
+
+    private void showNothing() {
+        current = Optional.empty();
+        layout.topControl = new EmptyState(
+                area,
+                theme,
+                pen -> pen.box(3, 4, 18, 16, 2).line(3, 9, 21, 9),
+                ShellWords.get("no-pages.title"),
+                ShellWords.get("no-pages.text"));
+        area.layout();
+    }
+
+    private void front(OpenPage page) {
+        layout.topControl = page.box();
+        area.layout();
+    }
+}

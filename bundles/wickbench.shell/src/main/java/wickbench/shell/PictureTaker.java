@@ -1,0 +1,126 @@
+package wickbench.shell;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Collectors;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Complaint;
+import wickbench.api.check.Refusal;
+
+/** Opens a window on one page, waits until the page says that it is ready, and saves what it painted. */
+final class PictureTaker {
+    private static final int PATIENCE_MILLIS = 60_000;
+    /** After the last word of the page: time for the toolkit to lay out and paint. */
+    private static final int PAINT_MILLIS = 400;
+
+    private final Places places;
+    private final Neighbours neighbours;
+    private final Session session;
+
+    /** What is wanted: the page, the thing on it, how it looks and how large at 100 %. */
+    record Wanted(String page, Optional<String> thing, Looks looks, Point size) {
+        Point pixels() {
+            return new Point(size.x * looks.percent() / 100, size.y * looks.percent() / 100);
+        }
+    }
+
+    PictureTaker(Places places, Neighbours neighbours, Session session) {
+        this.places = places;
+        this.neighbours = neighbours;
+        this.session = session;
+    }
+
+    /**
+     * Takes the picture.
+     *
+     * @return its size in pixels
+     */
+    Point take(Wanted wanted, Path out) {
+        if (places.find(wanted.page()).isEmpty()) {
+            String there = places.all().stream().map(Place::id).collect(Collectors.joining(", "));
+            throw new BadInput(Complaint.of("picture", "--page", ShellWords.get("picture.no-page", wanted.page(), there)));
+        }
+        Display display = Displays.open();
+        neighbours.index().ifPresent(index -> index.refuseOn(Thread.currentThread()));
+        try (Workers workers = new Workers()) {
+            ImageData data = paint(display, workers, wanted);
+            save(data, out);
+            return new Point(data.width, data.height);
+        } finally {
+            display.dispose();
+        }
+    }
+
+    private ImageData paint(Display display, Workers workers, Wanted wanted) {
+        AtomicReference<Optional<Throwable>> broken = new AtomicReference<>(Optional.empty());
+        display.setRuntimeExceptionHandler(e -> broken.set(Optional.of(e)));
+        Shell shell = new Shell(display, SWT.NO_TRIM);
+        Window window = new Window(
+                shell, new Supplies(places, neighbours, workers, session, Forgetful.FORGETFUL), wanted.looks(), () -> {});
+        shell.setMinimumSize(1, 1);
+        shell.setBounds(0, 0, wanted.pixels().x, wanted.pixels().y);
+        shell.open();
+        window.show(wanted.page(), wanted.thing());
+        await(display, window, wanted, broken);
+        broken.get().ifPresent(e -> {
+            throw new IllegalStateException(ShellWords.get("picture.broken", wanted.page()), e);
+        });
+        return capture(shell, wanted.pixels());
+    }
+
+    private static void await(
+            Display display, Window window, Wanted wanted, AtomicReference<Optional<Throwable>> broken) {
+        boolean[] late = {false};
+        display.timerExec(PATIENCE_MILLIS, () -> late[0] = true);
+        EventLoop.until(display, () -> late[0]
+                || broken.get().isPresent()
+                || window.front().filter(page -> page.settled() || page.failure().isPresent()).isPresent());
+        OpenPage page = window.front().orElseThrow();
+        page.failure().ifPresent(text -> {
+            throw new Refusal("picture.page-failed", ShellWords.get("picture.page-failed", wanted.page(), text));
+        });
+        if (late[0]) {
+            throw new Refusal("picture.not-ready", ShellWords.get("picture.not-ready", wanted.page(), PATIENCE_MILLIS / 1000));
+        }
+        boolean[] painted = {false};
+        display.timerExec(PAINT_MILLIS, () -> painted[0] = true);
+        EventLoop.until(display, () -> painted[0]);
+    }
+
+    private static ImageData capture(Shell shell, Point size) {
+        Image image = new Image(shell.getDisplay(), size.x, size.y);
+        GC gc = new GC(image);
+        shell.print(gc);
+        gc.dispose();
+        ImageData data = image.getImageData();
+        image.dispose();
+        return data;
+    }
+
+    private static void save(ImageData data, Path out) {
+        ImageLoader loader = new ImageLoader();
+        loader.data = new ImageData[] {data};
+        try {
+            if (out.toAbsolutePath().getParent() != null) {
+                Files.createDirectories(out.toAbsolutePath().getParent());
+            }
+            try (var stream = Files.newOutputStream(out)) {
+                loader.save(stream, SWT.IMAGE_PNG);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

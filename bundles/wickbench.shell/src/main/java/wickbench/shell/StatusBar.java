@@ -1,0 +1,95 @@
+package wickbench.shell;
+
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import wickbench.widgets.Controls;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** The bottom of the window: the caution that is always in sight, what was said last, and long work with its Cancel. */
+final class StatusBar {
+    /** Work shorter than this is nobody's business. */
+    private static final int SHOWN_AFTER_MILLIS = 400;
+
+    private static final int LOOK_MILLIS = 200;
+    private static final int HEIGHT = 36;
+
+    private final Composite row;
+    private final Label said;
+    private final Composite work;
+    private final Label what;
+    private final ProgressLine line;
+    private final JobBoard board;
+    private Optional<RunningJob<?>> seen = Optional.empty();
+    private int seenFor;
+
+    StatusBar(Composite parent, Theme theme, JobBoard board) {
+        this.board = board;
+        Controls controls = theme.controls();
+        row = new Composite(parent, SWT.NONE);
+        row.setBackground(theme.color(theme.palette().raised()));
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = theme.metrics().grid(2);
+        layout.marginHeight = 0;
+        row.setLayout(layout);
+        GridData data = new GridData(SWT.FILL, SWT.FILL, true, false);
+        data.heightHint = theme.px(HEIGHT);
+        row.setLayoutData(data);
+        said = Fit.wide(controls.label(row, Type.SMALL, ""));
+        said.setForeground(theme.color(theme.palette().quiet()));
+        work = Fit.right(controls.box(row, 3));
+        what = controls.quiet(work, "");
+        line = new ProgressLine(work, theme);
+        Button cancel = controls.button(work, ShellWords.get("status.cancel"), this::cancel);
+        cancel.setFont(theme.font(Type.SMALL));
+        show(false);
+        look();
+    }
+
+    void say(String text) {
+        said.setText(text);
+    }
+
+    String said() {
+        return said.getText();
+    }
+
+    private void cancel() {
+        seen.ifPresent(RunningJob::cancel);
+    }
+
+    /** Looks again and again at what is under way, as long as the bar lives. */
+    private void look() {
+        if (row.isDisposed()) {
+            return;
+        }
+        Optional<RunningJob<?>> now = board.longest();
+        seenFor = now.equals(seen) ? seenFor + LOOK_MILLIS : 0;
+        seen = now;
+        boolean lasting = now.isPresent() && seenFor >= SHOWN_AFTER_MILLIS;
+        if (lasting) {
+            what.setText(words(now.get()));
+            line.show(now.get().steps());
+        }
+        show(lasting);
+        row.getDisplay().timerExec(LOOK_MILLIS, this::look);
+    }
+
+    private String words(RunningJob<?> job) {
+        int others = board.size() - 1;
+        return others > 0 ? ShellWords.get("status.and-others", job.what(), others) : job.what();
+    }
+
+    private void show(boolean visible) {
+        if (work.getVisible() != visible || visible) {
+            work.setVisible(visible);
+            row.layout(true, true);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package wickbench.shell;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import wickbench.widgets.Badge;
+import wickbench.widgets.Controls;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Mark;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Shape;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** The top of the window: where one is, what is due, who acts, and how it looks. */
+final class TopBar {
+    private static final int HEIGHT = 56;
+
+    private final Theme theme;
+    private final Composite row;
+    private final Label station;
+    private final Composite marks;
+    private final Composite due;
+    private final Button person;
+    private final Button view;
+
+    TopBar(Composite parent, Theme theme, Runnable choosePerson, Runnable chooseView) {
+        this.theme = theme;
+        Controls controls = theme.controls();
+        row = new Composite(parent, SWT.NONE);
+        row.setBackground(theme.color(theme.palette().raised()));
+        GridLayout layout = new GridLayout(6, false);
+        layout.marginWidth = theme.metrics().grid(2);
+        layout.marginHeight = 0;
+        layout.horizontalSpacing = theme.metrics().grid(2);
+        row.setLayout(layout);
+        GridData data = new GridData(SWT.FILL, SWT.FILL, true, false);
+        data.heightHint = theme.px(HEIGHT);
+        row.setLayoutData(data);
+        new Wordmark(row, theme);
+        station = controls.label(row, Type.STRONG, "");
+        marks = controls.box(row, 1);
+        due = Fit.right(controls.box(row, 1));
+        person = controls.button(row, ShellWords.get("person.nobody"), choosePerson);
+        view = controls.button(row, ShellWords.get("view.menu"), chooseView);
+        empty(marks);
+        empty(due);
+    }
+
+    Button person() {
+        return person;
+    }
+
+    Button view() {
+        return view;
+    }
+
+    void station(String name, boolean simulated) {
+        station.setText(name);
+        empty(marks);
+        if (simulated) {
+            fill(marks, List.of(new Mark(ShellWords.get("clock.simulated"), Shape.DIAMOND, Meaning.NOTICE)));
+        }
+        row.layout(true, true);
+    }
+
+    void person(Optional<String> name) {
+        person.setText(name.map(text -> ShellWords.get("person.is", text)).orElse(ShellWords.get("person.nobody")));
+        row.layout(true, true);
+    }
+
+    /** Shows what is due; pressing one goes where one deals with it. */
+    void due(List<Due> items, java.util.function.Consumer<Due> go) {
+        empty(due);
+        List<Badge> badges = fill(due, items.stream().map(Due::mark).toList());
+        for (int i = 0; i < badges.size(); i++) {
+            Due item = items.get(i);
+            badges.get(i).addListener(SWT.MouseDown, event -> go.accept(item));
+        }
+        row.layout(true, true);
+    }
+
+    private List<Badge> fill(Composite box, List<Mark> shown) {
+        ((GridData) box.getLayoutData()).exclude = shown.isEmpty();
+        ((GridLayout) box.getLayout()).numColumns = Math.max(1, shown.size());
+        return shown.stream()
+                .map(mark -> new Badge(box, theme, Type.SMALL, mark))
+                .toList();
+    }
+
+    private static void empty(Composite box) {
+        for (Control child : box.getChildren()) {
+            child.dispose();
+        }
+        if (box.getLayoutData() == null) {
+            box.setLayoutData(new GridData());
+        }
+        ((GridData) box.getLayoutData()).heightHint = SWT.DEFAULT;
+    }
+}

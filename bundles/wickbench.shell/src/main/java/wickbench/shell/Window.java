@@ -1,0 +1,185 @@
+package wickbench.shell;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Shell;
+import wickbench.api.json.Json;
+import wickbench.widgets.Theme;
+
+/** The window: bars, rail and pages, made anew when its looks change. */
+final class Window implements OpenPage.Surroundings {
+    static final String LOOKS = "looks";
+    static final String PAGE = "page";
+    private static final int MINIMUM_WIDTH = 800;
+    private static final int MINIMUM_HEIGHT = 560;
+
+    private final Shell shell;
+    private final Supplies supplies;
+    private final Runnable resetLayout;
+    private final JobBoard board = new JobBoard();
+    private final Runnable placesChanged;
+    private Looks looks;
+    private Parts parts;
+
+    /** What stands in the window at the moment. */
+    private record Parts(Theme theme, TopBar top, AlarmBar alarm, Rail rail, PageStack pages, StatusBar status) {}
+
+    /**
+     * Fills a shell.
+     *
+     * @param resetLayout forgets everything that was remembered of the layout
+     */
+    Window(Shell shell, Supplies supplies, Looks looks, Runnable resetLayout) {
+        this.shell = shell;
+        this.supplies = supplies;
+        this.looks = looks;
+        this.resetLayout = resetLayout;
+        shell.setText("Wickbench");
+        shell.setMinimumSize(MINIMUM_WIDTH, MINIMUM_HEIGHT);
+        build();
+        placesChanged = () -> onScreen(this::followPlaces);
+        supplies.places().onChange(placesChanged);
+        shell.addListener(SWT.Dispose, event -> supplies.places().forget(placesChanged));
+    }
+
+    Shell shell() {
+        return shell;
+    }
+
+    Looks looks() {
+        return looks;
+    }
+
+    Optional<OpenPage> front() {
+        return parts.pages().front();
+    }
+
+    StatusBar status() {
+        return parts.status();
+    }
+
+    TopBar top() {
+        return parts.top();
+    }
+
+    Rail rail() {
+        return parts.rail();
+    }
+
+    List<Place> places() {
+        return supplies.places().all();
+    }
+
+    /** Shows the first place there is, or the one told if it is there. */
+    void start(Optional<String> page) {
+        page.flatMap(supplies.places()::find)
+                .ifPresentOrElse(place -> show(place.id(), Optional.empty()), () -> {
+                    parts.pages().followPlaces();
+                    parts.rail().mark(parts.pages().current());
+                });
+    }
+
+    /** Makes everything anew in other looks; the page in front stays in front. */
+    void look(Looks next) {
+        looks = next;
+        supplies.memory().keep(LOOKS, next.toJson());
+        Optional<String> current = parts.pages().current();
+        parts.pages().closeAll();
+        Theme old = parts.theme();
+        for (Control child : shell.getChildren()) {
+            child.dispose();
+        }
+        build();
+        old.dispose();
+        start(current);
+        shell.layout(true, true);
+    }
+
+    /** Says across the window that something broke; the rest of the window works on. */
+    void broken(Throwable failure) {
+        parts.alarm().show(Failures.plain(failure), Failures.details(failure));
+    }
+
+    /** Forgets the layout and starts over with the first one. */
+    void resetLayout() {
+        resetLayout.run();
+        look(Looks.FIRST);
+        say(ShellWords.get("view.reset-done"));
+    }
+
+    @Override
+    public void say(String text) {
+        parts.status().say(text);
+    }
+
+    @Override
+    public void show(String page, Optional<String> argument) {
+        Optional<Place> place = supplies.places().find(page);
+        if (place.isEmpty()) {
+            say(ShellWords.get("page.absent", page));
+            return;
+        }
+        parts.pages().show(place.get(), argument);
+        parts.rail().mark(Optional.of(page));
+        supplies.memory().keep(PAGE, Json.object().with("id", page));
+    }
+
+    @Override
+    public boolean has(String page) {
+        return supplies.places().find(page).isPresent();
+    }
+
+    @Override
+    public void openAnew(OpenPage page) {
+        parts.pages().openAnew(page);
+    }
+
+    private void build() {
+        Theme theme = looks.on(shell.getDisplay());
+        NativeLight.prefer(looks.dark());
+        shell.setBackground(theme.color(theme.palette().ground()));
+        shell.setLayout(tight(1));
+        WindowMenus menus = new WindowMenus(this, supplies);
+        TopBar top = new TopBar(shell, theme, menus::person, menus::view);
+        AlarmBar alarm = new AlarmBar(shell, theme);
+        Composite middle = new Composite(shell, SWT.NONE);
+        middle.setBackground(shell.getBackground());
+        middle.setLayout(tight(2));
+        middle.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        Rail rail = new Rail(middle, theme, page -> show(page, Optional.empty()));
+        PageStack pages = new PageStack(middle, theme, supplies.places(), new OpenPage.Means(supplies, board, this));
+        Caution.under(shell, theme);
+        parts = new Parts(theme, top, alarm, rail, pages, new StatusBar(shell, theme, board));
+        rail.fill(supplies.places().all(), Optional.empty());
+        new DeskFacts(this, supplies, board).show();
+    }
+
+    private void followPlaces() {
+        parts.pages().followPlaces();
+        parts.rail().fill(supplies.places().all(), parts.pages().current());
+    }
+
+    private void onScreen(Runnable act) {
+        if (!shell.isDisposed()) {
+            shell.getDisplay().asyncExec(() -> {
+                if (!shell.isDisposed()) {
+                    act.run();
+                }
+            });
+        }
+    }
+
+    private static GridLayout tight(int columns) {
+        GridLayout layout = new GridLayout(columns, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.horizontalSpacing = 0;
+        layout.verticalSpacing = 0;
+        return layout;
+    }
+}

@@ -1,0 +1,104 @@
+package wickbench.shell;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import wickbench.api.person.Person;
+import wickbench.api.person.PersonId;
+
+/** The two menus of the top bar: who acts, and how the desk looks. */
+final class WindowMenus {
+    private final Window window;
+    private final Neighbours neighbours;
+    private final Workers workers;
+    private final Session session;
+
+    WindowMenus(Window window, Supplies supplies) {
+        this.window = window;
+        this.neighbours = supplies.neighbours();
+        this.workers = supplies.workers();
+        this.session = supplies.session();
+    }
+
+    /** Reads who is enrolled and lets one choose. */
+    void person() {
+        Button below = window.top().person();
+        if (neighbours.people().isEmpty()) {
+            window.say(ShellWords.get("person.no-people"));
+            return;
+        }
+        new PageJobs(
+                        below.getDisplay(),
+                        workers.pool(),
+                        () -> !below.isDisposed(),
+                        new JobBoard(),
+                        e -> window.say(Failures.plain(e)))
+                .run(
+                        ShellWords.get("work.people"),
+                        progress -> neighbours.people().map(people -> people.all()).orElse(List.of()),
+                        everyone -> personMenu(below, everyone));
+    }
+
+    void view() {
+        Button below = window.top().view();
+        Menu menu = new Menu(below);
+        Looks looks = window.looks();
+        radio(menu, ShellWords.get("view.light"), !looks.dark(), () -> window.look(looks.withDark(false)));
+        radio(menu, ShellWords.get("view.dark"), looks.dark(), () -> window.look(looks.withDark(true)));
+        new MenuItem(menu, SWT.SEPARATOR);
+        for (int percent : Looks.SIZES) {
+            radio(
+                    menu,
+                    ShellWords.get("view.size", percent),
+                    looks.percent() == percent,
+                    () -> window.look(looks.withPercent(percent)));
+        }
+        new MenuItem(menu, SWT.SEPARATOR);
+        item(menu, SWT.PUSH, ShellWords.get("view.reset"), window::resetLayout);
+        item(menu, SWT.PUSH, ShellWords.get("view.keys"), () -> KeysSheet.open(window));
+        drop(menu, below);
+    }
+
+    private void personMenu(Button below, List<Person> everyone) {
+        Menu menu = new Menu(below);
+        Optional<PersonId> actor = session.actor();
+        radio(menu, ShellWords.get("person.nobody"), actor.isEmpty(), () -> session.actor(Optional.empty()));
+        new MenuItem(menu, SWT.SEPARATOR);
+        for (Person person : everyone) {
+            radio(
+                    menu,
+                    ShellWords.get("person.item", person.display(), person.id()),
+                    actor.equals(Optional.of(person.id())),
+                    () -> session.actor(Optional.of(person.id())));
+        }
+        if (everyone.isEmpty()) {
+            item(menu, SWT.PUSH, ShellWords.get("person.none"), () -> {}).setEnabled(false);
+        }
+        drop(menu, below);
+    }
+
+    private static void radio(Menu menu, String words, boolean chosen, Runnable act) {
+        item(menu, SWT.RADIO, words, act).setSelection(chosen);
+    }
+
+    private static MenuItem item(Menu menu, int style, String words, Runnable act) {
+        MenuItem item = new MenuItem(menu, style);
+        item.setText(words);
+        item.addListener(SWT.Selection, event -> {
+            if (style != SWT.RADIO || item.getSelection()) {
+                // the act may make the whole window anew, which the menu must not see while it is still open
+                menu.getDisplay().asyncExec(act);
+            }
+        });
+        return item;
+    }
+
+    private static void drop(Menu menu, Button below) {
+        menu.setLocation(below.toDisplay(0, below.getSize().y));
+        menu.addListener(SWT.Hide, event -> menu.getDisplay().asyncExec(menu::dispose));
+        menu.setVisible(true);
+    }
+}
