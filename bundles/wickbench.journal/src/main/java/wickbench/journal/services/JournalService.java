@@ -1,9 +1,11 @@
-package wickbench.journal;
+package wickbench.journal.services;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.ServiceReference;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Deactivate;
@@ -22,32 +24,40 @@ import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.StationId;
 import wickbench.api.journal.Verification;
 import wickbench.api.progress.Progress;
+import wickbench.journal.JournalFolder;
 
 /** The journal as a service; takes the home at the first call and lets go of it when the service ends. */
 @Component(service = Journal.class)
-final class JournalService implements Journal {
+public final class JournalService implements Journal {
     private final Home home;
-
-    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
-    private volatile List<JournalListener> listeners = List.of();
-
+    private final Listeners listeners;
     private final List<JournalFolder> opened = new ArrayList<>(1);
 
     @Activate
-    public JournalService(@Reference Home home) {
+    public JournalService(BundleContext context, @Reference Home home) {
         this.home = home;
+        listeners = new Listeners(context);
+    }
+
+    /** Takes a reference and not the service, for most that listen to a journal also need one to start. */
+    @Reference(
+            service = JournalListener.class,
+            cardinality = ReferenceCardinality.MULTIPLE,
+            policy = ReferencePolicy.DYNAMIC)
+    void listen(ServiceReference<JournalListener> listener) {
+        listeners.add(listener);
+    }
+
+    void unlisten(ServiceReference<JournalListener> listener) {
+        listeners.remove(listener);
     }
 
     /** Opens the home, or tries again when another program held it at the last call. */
     private synchronized JournalFolder journal() {
         if (opened.isEmpty()) {
-            opened.add(JournalFolder.open(home, this::tell));
+            opened.add(JournalFolder.open(home, listeners));
         }
         return opened.get(0);
-    }
-
-    private void tell(List<Entry> entries) {
-        listeners.forEach(listener -> listener.appended(entries));
     }
 
     @Deactivate
