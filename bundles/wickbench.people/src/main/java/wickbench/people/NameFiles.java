@@ -1,0 +1,109 @@
+package wickbench.people;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.random.RandomGenerator;
+import wickbench.api.journal.Hash;
+import wickbench.api.json.Fields;
+import wickbench.api.json.Json;
+import wickbench.api.json.JsonReader;
+import wickbench.api.person.PersonId;
+
+/**
+ * The files {@code people/ID/HASH.json}: a name and a salt each, never changed.
+ *
+ * <p>The entry carries the hash of the file. The salt makes sure that nobody can find the name by trying names against that hash
+ * once the file is gone.
+ */
+final class NameFiles {
+    private static final int SALT_BYTES = 32;
+    private final Path folder;
+    private final RandomGenerator chance;
+
+    NameFiles(Path home, RandomGenerator chance) {
+        folder = home.resolve("people");
+        this.chance = chance;
+    }
+
+    /** Writes a name, and returns the file's hash once it is on the disk under its final name. */
+    Hash keep(PersonId person, String name) {
+        byte[] salt = new byte[SALT_BYTES];
+        chance.nextBytes(salt);
+        String text = Json.object()
+                .with("name", name)
+                .with("salt", HexFormat.of().formatHex(salt))
+                .canonical();
+        Hash hash = Hash.ofContent(text);
+        try {
+            write(file(person, hash), text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return hash;
+    }
+
+    /** Returns the name, unless the file is gone or is not the one that the entry means. */
+    Optional<String> name(PersonId person, Hash hash) {
+        Path file = file(person, hash);
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        try {
+            byte[] content = Files.readAllBytes(file);
+            return Hash.ofContent(content).equals(hash) ? name(content) : Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Optional<String> name(byte[] content) {
+        return JsonReader.readObject("name", new String(content, StandardCharsets.UTF_8))
+                .then(object -> {
+                    Fields fields = Fields.of("name", object);
+                    String name = fields.text("name");
+                    fields.text("salt");
+                    return fields.finish(() -> Optional.of(name));
+                })
+                .orRefuse();
+    }
+
+    private Path file(PersonId person, Hash hash) {
+        return folder.resolve(person.value()).resolve(hash.hex() + ".json");
+    }
+
+    /** Writes beside, forces, renames; then forces the folders, since a rename is a change of theirs. */
+    private void write(Path file, byte[] content) throws IOException {
+        Files.createDirectories(file.getParent());
+        Path beside = file.resolveSibling(file.getFileName() + ".new");
+        try (FileChannel channel = FileChannel.open(
+                beside, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
+            ByteBuffer bytes = ByteBuffer.wrap(content);
+            while (bytes.hasRemaining()) {
+                channel.write(bytes);
+            }
+            channel.force(true);
+        }
+        Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
+        forceFolder(file.getParent());
+        forceFolder(folder);
+        forceFolder(folder.getParent());
+    }
+
+    private static void forceFolder(Path folder) throws IOException {
+        // Windows opens no channel on a folder and keeps renames in its own log
+        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            }
+        }
+    }
+}
