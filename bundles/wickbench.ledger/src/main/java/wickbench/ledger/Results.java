@@ -1,0 +1,39 @@
+package wickbench.ledger;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.journal.EntryRef;
+
+/**
+ * The results of this site.
+ *
+ * <p>A result is one strip as it stands now. The newest statement of it counts, with one exception: once a statement showed
+ * allergen or a sign of it, no later one that does not is shown in its place, and the result stays held. Every method asks the
+ * index, so none may be called on the thread that paints.
+ */
+@ProviderType
+public interface Results {
+
+    /**
+     * Reads results in order.
+     *
+     * <p>Pages follow one another by key, so one far down costs no more than the first.
+     *
+     * @param after the last row of the page before; empty for the first page
+     * @param size how many at most
+     */
+    ResultPage page(Filter filter, Sort sort, Optional<ResultRow> after, int size);
+
+    long count(Filter filter);
+
+    /** Returns the result that the entry with this id recorded or corrected. */
+    Optional<ResultDetail> find(UUID entry);
+
+    /** Returns the result that this entry recorded or corrected. */
+    Optional<ResultDetail> find(EntryRef entry);
+
+    /** Returns entries that a newer version of this program wrote, and that are therefore in no result. */
+    List<Unread> unread();
+}

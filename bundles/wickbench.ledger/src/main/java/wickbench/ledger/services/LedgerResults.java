@@ -1,0 +1,119 @@
+package wickbench.ledger.services;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import wickbench.api.index.Index;
+import wickbench.api.index.Rows;
+import wickbench.api.journal.Entry;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.Journal;
+import wickbench.api.journal.StationId;
+import wickbench.ledger.Filter;
+import wickbench.ledger.ResultDetail;
+import wickbench.ledger.ResultPage;
+import wickbench.ledger.ResultRow;
+import wickbench.ledger.Results;
+import wickbench.ledger.Sort;
+import wickbench.ledger.Statement;
+import wickbench.ledger.Unread;
+
+/** The results, asked from the index; what stands in full is read from the journal. */
+@Component
+public final class LedgerResults implements Results {
+    private final Index index;
+    private final Journal journal;
+
+    @Activate
+    public LedgerResults(@Reference Index index, @Reference Journal journal) {
+        this.index = index;
+        this.journal = journal;
+    }
+
+    @Override
+    public ResultPage page(Filter filter, Sort sort, Optional<ResultRow> after, int size) {
+        Question question = new Question(Condition.of(filter, zone()), sort);
+        List<ResultRow> found = index.read(LedgerView.NAME, rows -> question.rows(rows, after, size + 1));
+        boolean more = found.size() > size;
+        return new ResultPage(more ? found.subList(0, size) : found, more);
+    }
+
+    @Override
+    public long count(Filter filter) {
+        List<Condition> asked = Condition.of(filter, zone());
+        Object[] values =
+                asked.stream().map(Condition::values).flatMap(Collection::stream).toArray();
+        return index.read(LedgerView.NAME, rows -> rows.first(
+                        "select count(*) as results from statement where " + Question.where(asked),
+                        row -> row.whole("results"),
+                        values)
+                .orElseThrow());
+    }
+
+    @Override
+    public Optional<ResultDetail> find(UUID entry) {
+        return detail("select result from statement where id = ?", entry);
+    }
+
+    @Override
+    public Optional<ResultDetail> find(EntryRef entry) {
+        return detail(
+                "select result from statement where station = ? and seq = ?",
+                entry.station().value(),
+                entry.seq());
+    }
+
+    @Override
+    public List<Unread> unread() {
+        return index.read(LedgerView.NAME, rows -> rows.read(
+                "select kind, v, entries from unread order by kind, v",
+                row -> new Unread(row.text("kind"), Math.toIntExact(row.whole("v")), row.whole("entries"))));
+    }
+
+    /** A result with the places of its statements, oldest first. */
+    private record Found(ResultRow row, EntryRef counts, List<EntryRef> statements) {}
+
+    private Optional<ResultDetail> detail(String sql, Object... values) {
+        return index.read(
+                        LedgerView.NAME,
+                        rows -> rows.first(sql, row -> row.uuid("result"), values).flatMap(id -> found(rows, id)))
+                .map(this::detail);
+    }
+
+    private static Optional<Found> found(Rows rows, UUID id) {
+        return rows.first("select * from statement where counts and result = ?", Shape::row, id)
+                .map(row -> new Found(
+                        row,
+                        places(rows, "counts and result = ?", id).get(0),
+                        places(rows, "result = ?", id)));
+    }
+
+    private static List<EntryRef> places(Rows rows, String which, UUID id) {
+        return rows.read(
+                "select station, seq from statement where " + which + " order by recording desc, at, station, seq",
+                row -> new EntryRef(new StationId(row.text("station")), row.whole("seq")),
+                id);
+    }
+
+    private ResultDetail detail(Found found) {
+        List<Statement> history = new ArrayList<>();
+        for (EntryRef place : found.statements()) {
+            Entry entry = journal.entry(place).orElseThrow(() -> new IllegalStateException("no entry " + place));
+            Said said = Said.of(entry).orElseThrow();
+            history.add(new Statement(entry, said.reason(), said.reading(), place.equals(found.counts())));
+        }
+        Statement counts = history.stream().filter(Statement::counts).findFirst().orElseThrow();
+        return new ResultDetail(found.row(), counts.reading(), history);
+    }
+
+    private ZoneId zone() {
+        return journal.founding().map(Founding::zone).orElse(ZoneId.of("UTC"));
+    }
+}

@@ -1,0 +1,134 @@
+package wickbench.ledger.services;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import wickbench.api.index.IndexView;
+import wickbench.api.index.Rows;
+import wickbench.api.journal.Entry;
+
+/**
+ * Every statement of every result; the one by which a result stands is marked.
+ *
+ * <p>The statements of a result are weighed anew whenever one comes, in the order of (at, station, seq), so the order in which
+ * they come does not matter.
+ */
+@Component
+public final class LedgerView implements IndexView {
+    static final String NAME = "ledger";
+
+    private static final String KEY = ", first_station, first_seq)";
+
+    /** By each of these results can be filtered and sorted. */
+    private static final List<String> SORTED =
+            List.of("sample", "place", "line", "batch", "method", "target", "lot", "operator", "outcome", "held");
+
+    private static final List<String> OWN = List.of(
+            "station varchar(32) not null",
+            "seq bigint not null",
+            "id uuid not null",
+            "result uuid not null",
+            "at timestamp(3) with time zone not null",
+            "written_by varchar(32) not null",
+            "recording boolean not null",
+            "counts boolean not null",
+            "held boolean not null",
+            "corrections integer not null",
+            "first_station varchar(32) not null",
+            "first_seq bigint not null",
+            "first_at timestamp(3) with time zone not null",
+            "first_by varchar(32) not null");
+
+    private static final String INSERT = insert();
+
+    @Activate
+    public LedgerView() {}
+
+    @Override
+    public String name() {
+        return NAME;
+    }
+
+    @Override
+    public int version() {
+        return 1;
+    }
+
+    @Override
+    public List<String> tables() {
+        List<String> made = new ArrayList<>();
+        made.add("create table statement (" + String.join(", ", OWN) + ", " + String.join(", ", Facts.COLUMNS)
+                + ", primary key (station, seq))");
+        made.add("create index by_result on statement (result)");
+        made.add("create index by_id on statement (id)");
+        made.add("create index by_happened on statement (happened" + KEY);
+        SORTED.forEach(column ->
+                made.add("create index by_" + column + " on statement (" + column + ", happened" + KEY));
+        made.add("create table unread (kind varchar(64) not null, v integer not null, entries bigint not null,"
+                + " primary key (kind, v))");
+        return made;
+    }
+
+    @Override
+    public void apply(Entry entry, Rows rows) {
+        if (Said.newer(entry)) {
+            countUnread(entry, rows);
+        }
+        Said.of(entry).ifPresent(said -> take(entry, said, rows));
+    }
+
+    private static void take(Entry entry, Said said, Rows rows) {
+        boolean alone = rows.read("select seq from statement where result = ?", row -> 0, said.result())
+                .isEmpty();
+        rows.write(INSERT, values(entry, said, alone).toArray());
+        if (!alone) {
+            Standing.weigh(said.result(), rows);
+        }
+    }
+
+    private static List<Object> values(Entry entry, Said said, boolean alone) {
+        boolean recording = said.reason().isEmpty();
+        Map<String, Object> facts = Facts.of(said.reading(), entry);
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put("station", entry.ref().station().value());
+        values.put("seq", entry.ref().seq());
+        values.put("id", entry.id());
+        values.put("result", said.result());
+        values.put("at", entry.at());
+        values.put("written_by", entry.by().value());
+        values.put("recording", recording);
+        values.put("counts", recording && alone);
+        values.put("held", facts.get("holds"));
+        values.put("corrections", 0);
+        values.put("first_station", entry.ref().station().value());
+        values.put("first_seq", entry.ref().seq());
+        values.put("first_at", entry.at());
+        values.put("first_by", entry.by().value());
+        values.putAll(facts);
+        return names().map(values::get).toList();
+    }
+
+    private static void countUnread(Entry entry, Rows rows) {
+        int known = rows.write(
+                "update unread set entries = entries + 1 where kind = ? and v = ?", entry.kind(), entry.v());
+        if (known == 0) {
+            rows.write("insert into unread (kind, v, entries) values (?, ?, 1)", entry.kind(), entry.v());
+        }
+    }
+
+    private static String insert() {
+        String columns = names().collect(Collectors.joining(", "));
+        return "insert into statement (" + columns + ") values ("
+                + names().map(name -> "?").collect(Collectors.joining(", ")) + ")";
+    }
+
+    private static Stream<String> names() {
+        return Stream.concat(OWN.stream(), Facts.COLUMNS.stream())
+                .map(column -> column.substring(0, column.indexOf(' ')));
+    }
+}
