@@ -25,11 +25,11 @@ class BrokenFileTest {
     @TempDir
     Path folder;
 
-    private Home home;
+    private TestHome home;
 
     @BeforeEach
     void fill() {
-        home = Home.in(folder);
+        home = TestHome.in(folder);
         home.views(TALLIES);
         home.journal().append(Said.many("seen", 3000));
         home.index().catchUp(Progress.NONE);
@@ -111,33 +111,33 @@ class BrokenFileTest {
 
     @Test
     void anIndexAheadOfItsJournalIsRefused() throws IOException {
-        try (Home shorter = Home.in(folder.resolve("shorter"))) {
+        try (TestHome shorter = TestHome.in(folder.resolve("shorter"))) {
             shorter.views(TALLIES);
             shorter.journal().append(Said.many("seen", 2999));
             putIndexInto(shorter);
-            refuses(shorter, "The index holds 3000 entries of station-1, its journal only 2999");
+            refuses(shorter, "The index holds 3001 entries of station-1, its journal only 3000");
         }
     }
 
     @Test
     void anIndexOfAnotherJournalIsRefused() throws IOException {
-        try (Home other = Home.in(folder.resolve("other"))) {
+        try (TestHome other = TestHome.in(folder.resolve("other"))) {
             other.views(TALLIES);
             other.journal().append(Said.many("faint", 3500));
             putIndexInto(other);
-            refuses(other, "Entry station-1:2999 is not the one that the index took in");
+            refuses(other, "Entry station-1:3000 is not the one that the index took in");
             other.index().rebuild(Progress.NONE);
             assertThat(TALLIES.times(other.index(), "faint")).isEqualTo(3500);
         }
     }
 
-    private void putIndexInto(Home other) throws IOException {
+    private void putIndexInto(TestHome other) throws IOException {
         home.closeIndex();
         Files.createDirectories(other.file().getParent());
         Files.copy(home.file(), other.file());
     }
 
-    private static void refuses(Home home, String words) {
+    private static void refuses(TestHome home, String words) {
         // twice: refusing must not make the second time pass
         for (int time = 0; time < 2; time++) {
             assertThatThrownBy(() -> TALLIES.times(home.index(), "seen"))

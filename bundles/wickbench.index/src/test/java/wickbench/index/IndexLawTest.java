@@ -41,7 +41,7 @@ class IndexLawTest {
 
     @Property(tries = 25)
     void rebuiltEqualsKept(@ForAll("steps") List<Step> steps, @ForAll long seed) throws IOException {
-        try (Home home = Home.made()) {
+        try (TestHome home = TestHome.made()) {
             SplittableRandom chance = new SplittableRandom(seed);
             home.views(ALWAYS);
             for (Step step : steps) {

@@ -19,11 +19,11 @@ class SharedReadTest {
     @TempDir
     Path folder;
 
-    private Home home;
+    private TestHome home;
 
     @BeforeEach
     void open() {
-        home = Home.in(folder);
+        home = TestHome.in(folder);
         home.views(TALLIES);
         home.journal().append(Said.many("seen", 3));
     }

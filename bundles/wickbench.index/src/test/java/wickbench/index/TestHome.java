@@ -4,30 +4,32 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import wickbench.api.home.HomeFolder;
 import wickbench.api.index.IndexView;
 import wickbench.api.journal.Journal;
+import wickbench.journal.JournalFolder;
 
 /** A home on the disk with a journal and an index, to be closed and opened again. */
-final class Home implements AutoCloseable {
+final class TestHome implements AutoCloseable {
     private final Path folder;
     private final boolean owned;
-    private Journal journal = new ListJournal();
+    private JournalFolder journal;
     private H2Index index;
     private volatile List<IndexView> views = List.of();
 
-    private Home(Path folder, boolean owned) {
+    private TestHome(Path folder, boolean owned) {
         this.folder = folder;
         this.owned = owned;
         open();
     }
 
-    static Home in(Path folder) {
-        return new Home(folder, false);
+    static TestHome in(Path folder) {
+        return new TestHome(folder, false);
     }
 
     /** Makes a home that is deleted when closed. */
-    static Home made() throws IOException {
-        return new Home(Files.createTempDirectory("wickbench-index"), true);
+    static TestHome made() throws IOException {
+        return new TestHome(Files.createTempDirectory("wickbench-index"), true);
     }
 
     void views(IndexView... now) {
@@ -56,6 +58,7 @@ final class Home implements AutoCloseable {
 
     void reopen() {
         closeIndex();
+        journal.close();
         open();
     }
 
@@ -64,12 +67,14 @@ final class Home implements AutoCloseable {
     }
 
     private void open() {
+        journal = JournalFolder.open(new HomeFolder(folder), entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> views);
     }
 
     @Override
     public void close() {
         closeIndex();
+        journal.close();
         if (owned) {
             H2File.delete(folder);
         }
