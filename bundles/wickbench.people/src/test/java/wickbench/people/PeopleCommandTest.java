@@ -1,0 +1,113 @@
+package wickbench.people;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import wickbench.api.check.BadInput;
+import wickbench.api.command.Terminal;
+import wickbench.api.json.Json;
+import wickbench.api.person.PersonId;
+import wickbench.api.progress.Progress;
+
+class PeopleCommandTest {
+    @TempDir
+    Path folder;
+
+    private TestHouse house;
+
+    @BeforeEach
+    void open() {
+        house = new TestHouse(folder);
+    }
+
+    @AfterEach
+    void close() {
+        house.close();
+    }
+
+    @Test
+    void anEmptyHouseSaysWhatToDoFirst() {
+        assertThat(run(false, "list").get(0)).startsWith("Nobody is enrolled here yet. The first person adds themself:");
+        assertThat(run(true, "list")).containsExactly("[]");
+    }
+
+    @Test
+    void addedPeopleAreListedForPeopleAndForMachines() {
+        run(false, "add", "p-01", "--name", "Ada Brook", "--role", "trainer,operator", "--role", "administrator");
+        assertThat(run(false, "list"))
+                .containsExactly("id | name | roles", "p-01 | Ada Brook | operator, trainer, administrator");
+        assertThat(run(true, "list"))
+                .containsExactly(
+                        "[{\"id\":\"p-01\",\"name\":\"Ada Brook\",\"roles\":[\"operator\",\"trainer\",\"administrator\"]}]");
+    }
+
+    @Test
+    void anUnknownRoleIsNamedWithThoseThereAre() {
+        assertThat(run(false, "add", "p-01", "--name", "Ada Brook", "--role", "boss"))
+                .containsExactly("--role: expected one of operator, trainer, stock-keeper, reviewer, releaser,"
+                        + " administrator, found 'boss'");
+        assertThat(house.people().all()).isEmpty();
+    }
+
+    /** Runs a command as p-01 and returns what it printed, or why it ended. */
+    private List<String> run(boolean json, String... arguments) {
+        List<String> lines = new ArrayList<>();
+        Lines terminal = new Lines(json, lines);
+        CommandLine line = new CommandLine(new PeopleCommands(house.people()).commands(terminal))
+                .registerConverter(PersonId.class, PersonId::new)
+                .setExecutionExceptionHandler((e, command, result) -> {
+                    assertThat(e).isInstanceOf(BadInput.class);
+                    lines.add(e.getMessage());
+                    return 2;
+                });
+        line.execute(arguments);
+        return lines;
+    }
+
+    /** A terminal that keeps its lines. */
+    private record Lines(boolean json, List<String> lines) implements Terminal {
+        @Override
+        public Optional<PersonId> actor() {
+            return Optional.of(actorOrRefuse());
+        }
+
+        @Override
+        public PersonId actorOrRefuse() {
+            return new PersonId("p-01");
+        }
+
+        @Override
+        public void line(String text) {
+            lines.add(text);
+        }
+
+        @Override
+        public void note(String text) {
+            lines.add(text);
+        }
+
+        @Override
+        public void json(Json value) {
+            lines.add(value.canonical());
+        }
+
+        @Override
+        public void table(List<String> header, List<List<String>> rows) {
+            lines.add(String.join(" | ", header));
+            rows.forEach(row -> lines.add(String.join(" | ", row)));
+        }
+
+        @Override
+        public Progress progress(String what) {
+            return Progress.NONE;
+        }
+    }
+}
