@@ -43,8 +43,8 @@ record Founded(Founding founding, OpenKey key) {
         if (!entry.is(KIND, V) || entry.ref().seq() != 0) {
             fields.complain("kind", "expected " + KIND + " v" + V + " first, found " + entry.kind() + " v" + entry.v());
         }
-        Optional<StationId> station = fields.optional("station", StationId::new)
-                .filter(entry.ref().station()::equals);
+        Optional<StationId> station =
+                fields.optional("station", StationId::new).filter(entry.ref().station()::equals);
         Optional<ZoneId> zone = fields.optional("zone", Founded::zone);
         Optional<OpenKey> key = key(fields);
         Optional<Long> seed = seed(fields);

@@ -51,8 +51,8 @@ final class HomeHold implements AutoCloseable {
 
         static Optional<Holder> read(Path path) throws IOException {
             try {
-                Checked<Holder> holder =
-                        JsonReader.readObject(path.toString(), Files.readString(path)).then(Holder::of);
+                Checked<Holder> holder = JsonReader.readObject(path.toString(), Files.readString(path))
+                        .then(Holder::of);
                 return holder instanceof Checked.Good<Holder> good ? Optional.of(good.value()) : Optional.empty();
             } catch (NoSuchFileException e) {
                 return Optional.empty();

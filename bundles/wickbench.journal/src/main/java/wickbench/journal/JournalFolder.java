@@ -89,7 +89,8 @@ public final class JournalFolder implements Journal, AutoCloseable {
 
     @Override
     public List<StationId> stations() {
-        return own.open().map(open -> open.station().folder().station()).stream().toList();
+        return own.open().map(open -> open.station().folder().station()).stream()
+                .toList();
     }
 
     @Override
@@ -126,8 +127,10 @@ public final class JournalFolder implements Journal, AutoCloseable {
             found(Founding.defaults(ZoneId.systemDefault()), news);
         }
         Own.Open open = own.open().orElseThrow();
-        StationWriter writer = open.writer().orElseThrow(() -> Say.failed(hold.readOnly().orElseThrow()));
-        if (!open.station().founded().founding().simulated() && home.simulatedSeed().isPresent()) {
+        StationWriter writer =
+                open.writer().orElseThrow(() -> Say.failed(hold.readOnly().orElseThrow()));
+        if (!open.station().founded().founding().simulated()
+                && home.simulatedSeed().isPresent()) {
             throw new Refusal("journal.clock", Say.words("clock.real", home.folder()));
         }
         return writer;
@@ -181,7 +184,9 @@ public final class JournalFolder implements Journal, AutoCloseable {
     }
 
     private Optional<Station> of(StationId station) {
-        return own.open().map(Own.Open::station).filter(found -> found.folder().station().equals(station));
+        return own.open()
+                .map(Own.Open::station)
+                .filter(found -> found.folder().station().equals(station));
     }
 
     @Override

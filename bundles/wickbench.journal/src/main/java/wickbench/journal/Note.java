@@ -23,8 +23,8 @@ record Note(String origin, long size, Hash root, String text, String signature) 
 
     private static final byte ED25519 = 1;
     private static final int KEY_ID = 4;
-    private static final Pattern FORM = Pattern.compile("((\\S+)\n(0|[1-9][0-9]{0,17})\n([A-Za-z0-9+/]{43}=)\n)"
-            + "\n\u2014 (\\S+) ([A-Za-z0-9+/]{91}=)\n");
+    private static final Pattern FORM = Pattern.compile(
+            "((\\S+)\n(0|[1-9][0-9]{0,17})\n([A-Za-z0-9+/]{43}=)\n)" + "\n\u2014 (\\S+) ([A-Za-z0-9+/]{91}=)\n");
 
     static String origin(StationId station) {
         return PREFIX + station;
@@ -69,12 +69,16 @@ record Note(String origin, long size, Hash root, String text, String signature) 
 
     private static byte[] keyId(String name, OpenKey key) {
         byte[] type = {'\n', ED25519};
-        byte[] hash = Hash.ofContent(concat(concat(utf8(name), type), key.raw())).bytes();
+        byte[] hash =
+                Hash.ofContent(concat(concat(utf8(name), type), key.raw())).bytes();
         return Arrays.copyOf(hash, KEY_ID);
     }
 
     private static byte[] concat(byte[] left, byte[] right) {
-        return ByteBuffer.allocate(left.length + right.length).put(left).put(right).array();
+        return ByteBuffer.allocate(left.length + right.length)
+                .put(left)
+                .put(right)
+                .array();
     }
 
     private static byte[] utf8(String text) {

@@ -9,8 +9,7 @@ import java.util.Optional;
  * @param founded empty when there is no whole first entry
  * @param seal the newest checkpoint
  */
-record Opened(
-        Optional<Founded> founded, Kept kept, Frontier frontier, Optional<Seal> seal, List<SetAside> setAside) {
+record Opened(Optional<Founded> founded, Kept kept, Frontier frontier, Optional<Seal> seal, List<SetAside> setAside) {
     Opened {
         setAside = List.copyOf(setAside);
     }

@@ -58,8 +58,9 @@ final class Opening {
         if (torn.length > 0) {
             setAside.add(new SetAside(folder.checkpoints(), whole, 0, torn));
         }
-        return ending.line().map(line -> Seal.parse(new String(line, StandardCharsets.UTF_8))
-                .orElseThrow(() -> Say.tampered("checkpoint.unreadable", folder.checkpoints())));
+        return ending.line()
+                .map(line -> Seal.parse(new String(line, StandardCharsets.UTF_8))
+                        .orElseThrow(() -> Say.tampered("checkpoint.unreadable", folder.checkpoints())));
     }
 
     private static byte[] behind(Path path, long position) throws IOException {

@@ -145,7 +145,9 @@ final class OwnStation {
         Founded founded = new Founded(founding, key.open());
         Opened nothing = new Opened(Optional.of(founded), Kept.NOTHING, new Frontier(), Optional.empty(), List.of());
         Own.Open open = write(folder, nothing, founded, key);
-        open.writer().orElseThrow().append(List.of(firstEntry(founded)), home.clock().instant());
+        open.writer()
+                .orElseThrow()
+                .append(List.of(firstEntry(founded)), home.clock().instant());
         return open;
     }
 

@@ -43,8 +43,14 @@ final class SealCheck implements Closeable {
             if (next.isEmpty()) {
                 findings.in(where(), "checkpoint.unreadable", where());
             }
-            if (next.isPresent() && before.isPresent() && next.get().size() < before.get().size()) {
-                findings.in(where(), "checkpoint.order", next.get().size(), before.get().size());
+            if (next.isPresent()
+                    && before.isPresent()
+                    && next.get().size() < before.get().size()) {
+                findings.in(
+                        where(),
+                        "checkpoint.order",
+                        next.get().size(),
+                        before.get().size());
                 next = Optional.empty();
             }
         }
@@ -107,7 +113,11 @@ final class SealCheck implements Closeable {
             advance();
         }
         if (!file.isEmpty() && file.get(0).left() > 0) {
-            findings.in(folder.checkpoints().getFileName().toString(), "tail.torn", file.get(0).left(), folder.checkpoints().getFileName());
+            findings.in(
+                    folder.checkpoints().getFileName().toString(),
+                    "tail.torn",
+                    file.get(0).left(),
+                    folder.checkpoints().getFileName());
         }
     }
 

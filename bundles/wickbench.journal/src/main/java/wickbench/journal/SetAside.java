@@ -45,7 +45,8 @@ record SetAside(Path file, long kept, long place, byte[] content) {
     }
 
     String notice(StationFolder folder) {
-        return Say.words("torn", content.length, file.getFileName(), target(folder).getFileName());
+        return Say.words(
+                "torn", content.length, file.getFileName(), target(folder).getFileName());
     }
 
     String noticeReadOnly() {

@@ -32,9 +32,7 @@ final class TailForm {
             at--;
         }
         int size = lay(prev, place);
-        return at < from + length - 1
-                && at - size >= from
-                && Arrays.equals(buffer, at - size, at, form, 0, size);
+        return at < from + length - 1 && at - size >= from && Arrays.equals(buffer, at - size, at, form, 0, size);
     }
 
     private int lay(byte[] prev, long place) {

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import wickbench.api.check.Checked;
 import wickbench.api.journal.Entry;
@@ -85,8 +84,8 @@ final class Verifier {
         Optional<Seal> newest = Ending.of(folder.checkpoints(), bounds.checkpoints())
                 .line()
                 .flatMap(line -> Seal.parse(new String(line, StandardCharsets.UTF_8)));
-        ChainCheck chain = new ChainCheck(
-                folder.station(), newest.map(Seal::size).orElse(0L), findings);
+        ChainCheck chain =
+                new ChainCheck(folder.station(), newest.map(Seal::size).orElse(0L), findings);
         NoteCheck note = new NoteCheck(folder, bounds.note(), key, findings);
         try (SealCheck seals = new SealCheck(folder, bounds.checkpoints(), key, findings)) {
             boolean complete = walk(chain, seals, note);
@@ -127,7 +126,8 @@ final class Verifier {
                 findings.in(path.getFileName().toString(), "key", path, key.fingerprint());
             }
         } catch (IOException e) {
-            // a key that only its owner may read proves nothing to anybody else; the public one stands in the first entry
+            // a key that only its owner may read proves nothing to anybody else; the public one stands in the first
+            // entry
             if (!Files.exists(path)) {
                 findings.in(path.getFileName().toString(), "key", path, key.fingerprint());
             }
@@ -176,7 +176,8 @@ final class Verifier {
 
     /** What lies beyond the newest checkpoint is known only to the program that recorded it. */
     private void compareOpen(long sealed) {
-        boolean same = bounds.root().filter(root -> !root.equals(frontier.root())).isEmpty();
+        boolean same =
+                bounds.root().filter(root -> !root.equals(frontier.root())).isEmpty();
         if (!same && findings.none()) {
             findings.among(sealed, Math.max(sealed, frontier.size() - 1), "tree.root", sealed);
         }

@@ -44,6 +44,10 @@ final class JournalFolderTest {
 
     private static Draft draft(HomeFolder home, int number) {
         return new Draft(
-                Draft.randomId(home.chance()), new PersonId("rivera"), "note.written", 1, Json.object().with("n", number));
+                Draft.randomId(home.chance()),
+                new PersonId("rivera"),
+                "note.written",
+                1,
+                Json.object().with("n", number));
     }
 }

@@ -1,0 +1,50 @@
+package wickbench.bench;
+
+import java.nio.file.Path;
+import java.util.List;
+import wickbench.api.gate.Gate;
+import wickbench.api.home.HomeFolder;
+import wickbench.api.person.PersonId;
+import wickbench.index.H2Index;
+import wickbench.journal.JournalFolder;
+
+/** A bench with a journal and an index of its own, in a folder. */
+final class BenchHome implements AutoCloseable {
+    static final PersonId WRITER = new PersonId("writer");
+
+    final JournalFolder journal;
+    final H2Index index;
+    final MethodShelf shelf;
+    final RecordingDoor door;
+    final SheetDesk desk;
+    final JudgeCommand judge;
+    final RecordCommand record;
+
+    BenchHome(Path folder, Gate... gates) {
+        HomeFolder home = new HomeFolder(folder);
+        journal = JournalFolder.open(home, entries -> {});
+        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView()));
+        shelf = new MethodShelf(journal, index);
+        Neighbours neighbours = new Neighbours(List.of(gates));
+        door = new RecordingDoor(home, journal, index, shelf, neighbours);
+        desk = new SheetDesk(shelf, journal);
+        judge = new JudgeCommand(home, desk, shelf, neighbours);
+        record = new RecordCommand(door, shelf, desk);
+    }
+
+    BenchHome withMethods() {
+        shelf.issue(Sheets.method("nut-swab"), WRITER);
+        shelf.issue(Sheets.method("gluten-rinse"), WRITER);
+        return this;
+    }
+
+    long entries() {
+        return journal.stations().stream().mapToLong(journal::size).sum();
+    }
+
+    @Override
+    public void close() {
+        index.close();
+        journal.close();
+    }
+}
