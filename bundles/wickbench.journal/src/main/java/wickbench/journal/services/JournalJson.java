@@ -51,7 +51,11 @@ final class JournalJson {
                 .with("entries", verification.entries())
                 .with("checkpoints", verification.checkpoints())
                 .with("root", verification.root().hex())
-                .with("findings", Json.array(verification.findings().stream().map(JournalJson::broken).toList()));
+                .with(
+                        "findings",
+                        Json.array(verification.findings().stream()
+                                .map(JournalJson::broken)
+                                .toList()));
     }
 
     private static Json broken(Verification.Broken broken) {

@@ -24,8 +24,10 @@ final class JournalPrint {
         line("status.size", status.size());
         line("status.root", status.root());
         status.keyFingerprint().ifPresent(key -> line("status.key", key));
-        status.checkpoint().ifPresentOrElse(
-                made -> line("status.checkpoint", made.size(), made.root()), () -> line("status.checkpoint.none"));
+        status.checkpoint()
+                .ifPresentOrElse(
+                        made -> line("status.checkpoint", made.size(), made.root()),
+                        () -> line("status.checkpoint.none"));
         status.notices().forEach(notice -> line("status.notice", notice));
         status.readOnly().ifPresent(why -> line("status.read-only", why));
     }
@@ -37,7 +39,11 @@ final class JournalPrint {
 
     void verification(Verification verification) {
         verification.findings().forEach(broken -> line("verify.finding", broken.where(), broken.text()));
-        line(outcome(verification), verification.entries(), verification.checkpoints(), verification.findings().size());
+        line(
+                outcome(verification),
+                verification.entries(),
+                verification.checkpoints(),
+                verification.findings().size());
         line("status.root", verification.root());
     }
 
