@@ -3,6 +3,7 @@ package wickbench.widgets;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import wickbench.api.report.FormulaGuard;
 
 /** Rows as other programs take them from the clipboard: a line each, cells parted by tabs. */
 final class TabText {
@@ -16,7 +17,8 @@ final class TabText {
 
     private static <T> String line(T row, List<Column<T>> columns) {
         return columns.stream()
-                .map(column -> BREAKS.matcher(column.text().apply(row)).replaceAll(" "))
+                .map(column -> FormulaGuard.guarded(
+                        BREAKS.matcher(column.text().apply(row)).replaceAll(" ")))
                 .collect(Collectors.joining("\t"));
     }
 }

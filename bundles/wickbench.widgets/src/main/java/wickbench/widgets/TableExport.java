@@ -9,12 +9,11 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 import wickbench.api.progress.Progress;
+import wickbench.api.report.Csv;
 
 /** Writes what a table shows, and all rows that follow, into a CSV file. */
 record TableExport<T>(RowSource<T> source, Ask ask, List<Column<T>> columns) {
     private static final int SLICE = 1000;
-    /** Tells spreadsheets that the file is UTF-8. */
-    private static final char MARK = '\uFEFF';
 
     /**
      * Writes to a side file and moves it over {@code file} when it is whole.
@@ -36,7 +35,7 @@ record TableExport<T>(RowSource<T> source, Ask ask, List<Column<T>> columns) {
 
     private Optional<Long> writeAll(Path side, Progress progress) throws IOException {
         try (BufferedWriter out = Files.newBufferedWriter(side, StandardCharsets.UTF_8)) {
-            out.append(MARK);
+            out.append(Csv.MARK);
             Csv.line(out, columns.stream().map(Column::title).toList());
             return writeRows(out, progress);
         }
@@ -49,7 +48,9 @@ record TableExport<T>(RowSource<T> source, Ask ask, List<Column<T>> columns) {
         while (true) {
             Slice<T> slice = source.rows(ask, after, SLICE);
             for (T row : slice.rows()) {
-                Csv.line(out, columns.stream().map(column -> column.text().apply(row)).toList());
+                Csv.line(
+                        out,
+                        columns.stream().map(column -> column.text().apply(row)).toList());
             }
             done += slice.rows().size();
             if (!progress.at(done, Math.max(done, all))) {
