@@ -104,6 +104,12 @@ final class Conditions {
         });
     }
 
+    static ArchCondition<JavaClass> haveNoSetter() {
+        return condition("have no setter", (type, events) -> type.getMethods().stream()
+                .filter(method -> !method.getRawParameterTypes().isEmpty() && method.getName().matches("set[A-Z].*"))
+                .forEach(setter -> events.add(SimpleConditionEvent.violated(type, setter.getDescription()))));
+    }
+
     static ArchCondition<JavaClass> standInAPackageNobodySees() {
         return condition("stand in a package that is not exported and be named only there", (type, events) -> {
             boolean exported = EXPORTS.getOrDefault(owner(type), Set.of()).contains(type.getPackageName());

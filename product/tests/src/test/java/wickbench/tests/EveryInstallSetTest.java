@@ -20,8 +20,8 @@ class EveryInstallSetTest {
 
     /** The commands that each feature brings. */
     private static final Map<String, Set<String>> COMMANDS = Map.of(
-            "base", Set.of(),
-            "bench", Set.of(),
+            "base", Set.of("index"),
+            "bench", Set.of("judge", "method", "record"),
             "ledger", Set.of());
 
     @TempDir
