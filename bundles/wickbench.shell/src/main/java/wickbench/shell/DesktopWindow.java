@@ -15,7 +15,7 @@ import wickbench.api.json.Json;
 
 /** Opens the window on the home of this program and keeps it until it is closed. */
 @Component
-final class DesktopWindow implements Desktop {
+public final class DesktopWindow implements Desktop {
     private final Home home;
     private final Places places;
     private final Neighbours neighbours;

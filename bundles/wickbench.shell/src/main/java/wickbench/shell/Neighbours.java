@@ -12,7 +12,7 @@ import wickbench.api.person.People;
 
 /** The services that the window uses where they are installed; they may come and go. */
 @Component(service = Neighbours.class)
-final class Neighbours {
+public final class Neighbours {
 
     @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
     private volatile List<Journal> journals = List.of();

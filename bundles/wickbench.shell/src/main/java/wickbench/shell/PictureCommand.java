@@ -16,7 +16,7 @@ import wickbench.api.command.Terminal;
 
 /** The command that takes a picture of a page. */
 @Component(property = CommandSet.NAME + "=picture")
-final class PictureCommand implements CommandSet {
+public final class PictureCommand implements CommandSet {
     private final Places places;
     private final Neighbours neighbours;
 

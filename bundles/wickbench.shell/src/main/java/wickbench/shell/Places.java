@@ -12,7 +12,7 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 
 /** The pages installed at this moment; those who listen hear, on any thread, that they changed. */
 @Component(service = Places.class)
-final class Places {
+public final class Places {
     private final Map<String, Place> places = new ConcurrentHashMap<>();
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
 
