@@ -32,26 +32,26 @@ public final class PictureCommand implements CommandSet {
     }
 
     /** One call of the command. */
-    @Command(name = "picture", description = "Takes a picture of a page once its data is there.")
+    @Command(name = "picture")
     final class Picture implements Callable<Integer> {
         private final Terminal terminal;
 
-        @Option(names = "--page", required = true, paramLabel = "ID", description = "The page, for example ledger.")
+        @Option(names = "--page", required = true, paramLabel = "ID")
         private String page;
 
-        @Option(names = "--size", defaultValue = "1280x800", paramLabel = "WxH", description = "Size at 100 %%.")
+        @Option(names = "--size", defaultValue = "1280x800", paramLabel = "WxH")
         private String size;
 
-        @Option(names = "--theme", defaultValue = "light", paramLabel = "light|dark", description = "Light or dark.")
+        @Option(names = "--theme", defaultValue = "light", paramLabel = "light|dark")
         private String theme;
 
-        @Option(names = "--zoom", defaultValue = "100", paramLabel = "PERCENT", description = "100, 125, 150, 175 or 200.")
+        @Option(names = "--zoom", defaultValue = "100", paramLabel = "PERCENT")
         private int zoom;
 
-        @Option(names = "--select", paramLabel = "THING", description = "What to show on the page, as its links do.")
+        @Option(names = "--select", paramLabel = "THING")
         private String select;
 
-        @Option(names = "--out", required = true, paramLabel = "FILE", description = "The PNG file to write.")
+        @Option(names = "--out", required = true, paramLabel = "FILE")
         private Path out;
 
         Picture(Terminal terminal) {
