@@ -20,8 +20,8 @@ class EveryInstallSetTest {
 
     /** The commands that each feature brings. */
     private static final Map<String, Set<String>> COMMANDS = Map.of(
-            "base", Set.of("index"),
-            "bench", Set.of("judge", "method", "record"),
+            "base", Set.of("index", "journal", "people", "picture"),
+            "bench", Set.of("demo", "judge", "method", "record"),
             "ledger", Set.of());
 
     @TempDir
