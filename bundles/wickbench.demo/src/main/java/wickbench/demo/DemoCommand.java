@@ -40,13 +40,13 @@ final class DemoCommand implements Callable<Integer> {
         if (doors.journal().founding().isPresent()) {
             throw new Refusal("home.founded", words.get("founded", doors.home().folder()));
         }
-        LocalDate today = LocalDate.ofInstant(doors.home().clock().instant(), DemoFiles.plant().zone());
+        LocalDate today = LocalDate.ofInstant(
+                doors.home().clock().instant(), DemoFiles.plant().zone());
         LocalDate end = until == null ? today : until;
         if (end.isAfter(today)) {
             throw new BadInput(Complaint.of("--until", words.get("later", end, today)));
         }
-        print(new Generator(doors)
-                .make(seed, end.minusMonths(MONTHS), end, terminal.progress(words.get("progress"))));
+        print(new Generator(doors).make(seed, end.minusMonths(MONTHS), end, terminal.progress(words.get("progress"))));
         return 0;
     }
 
@@ -56,11 +56,13 @@ final class DemoCommand implements Callable<Integer> {
             return;
         }
         terminal.line(words.get(
-                "made", made.plant().name(), doors.home().folder(), made.span().from(), made.span().until()));
+                "made",
+                made.plant().name(),
+                doors.home().folder(),
+                made.span().from(),
+                made.span().until()));
         terminal.line(words.get("counts", made.outcomes().all(), made.outcomes().runs(), made.entries()));
-        terminal.table(
-                List.of(words.get("column.outcome"), words.get("column.strips")),
-                rows(made));
+        terminal.table(List.of(words.get("column.outcome"), words.get("column.strips")), rows(made));
         made.told().forEach(told -> terminal.line(told.sentence(words)));
         terminal.line(words.get("invented"));
     }

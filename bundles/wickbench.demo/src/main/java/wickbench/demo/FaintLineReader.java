@@ -31,8 +31,7 @@ final class FaintLineReader implements Chapter {
     }
 
     static FaintLineReader in(Plant plant, Span span) {
-        return new FaintLineReader(
-                plant.operators().get(WHICH), span.startOf(span.after(TRAINED_AFTER_MONTHS)));
+        return new FaintLineReader(plant.operators().get(WHICH), span.startOf(span.after(TRAINED_AFTER_MONTHS)));
     }
 
     @Override
@@ -44,8 +43,10 @@ final class FaintLineReader implements Chapter {
     public void hear(RecordedReading recorded) {
         Reading reading = recorded.reading();
         if (reading.operator().equals(operator)) {
-            boolean untrained =
-                    reading.times().started().filter(start -> start.isBefore(trained)).isPresent();
+            boolean untrained = reading.times()
+                    .started()
+                    .filter(start -> start.isBefore(trained))
+                    .isPresent();
             if (lowPositive(reading)) {
                 (untrained ? before : after).count(reading.strip().test() == Seen.NOT_SEEN);
             }

@@ -21,14 +21,7 @@ final class Floor {
     private final Chance chance;
     private final Map<String, YearMonth> lookedBeforeCleaning = new HashMap<>();
 
-    Floor(
-            Plant plant,
-            Span span,
-            Agenda agenda,
-            SamplePlan samples,
-            Bench bench,
-            Records records,
-            Chance chance) {
+    Floor(Plant plant, Span span, Agenda agenda, SamplePlan samples, Bench bench, Records records, Chance chance) {
         this.plant = plant;
         this.span = span;
         this.agenda = agenda;
@@ -40,7 +33,13 @@ final class Floor {
 
     /** One shift of a line, with what was made before it. */
     private record Shift(
-            Plant.Line line, Crew crew, LocalDate day, Instant starts, int number, Plant.Product before, Plant.Product now) {
+            Plant.Line line,
+            Crew crew,
+            LocalDate day,
+            Instant starts,
+            int number,
+            Plant.Product before,
+            Plant.Product now) {
         List<String> leaving() {
             return before.allergens().stream()
                     .filter(allergen -> !now.allergens().contains(allergen))

@@ -84,7 +84,8 @@ final class Generator {
         while (goOn && agenda.has(end)) {
             clock.moveTo(agenda.next());
             agenda.step();
-            goOn = progress.at(Duration.between(span.startOf(span.from()), clock.instant()).toDays(), total);
+            goOn = progress.at(
+                    Duration.between(span.startOf(span.from()), clock.instant()).toDays(), total);
         }
     }
 }

@@ -99,7 +99,10 @@ record Plant(
     }
 
     Product product(String id) {
-        return products.stream().filter(product -> product.id().equals(id)).findFirst().orElseThrow();
+        return products.stream()
+                .filter(product -> product.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     Kit kitNamed(String name) {

@@ -43,8 +43,7 @@ final class PlantJson {
     }
 
     private static Plant.Closed closed(Fields fields) {
-        return new Plant.Closed(
-                MonthDay.parse("--" + fields.text("from")), MonthDay.parse("--" + fields.text("to")));
+        return new Plant.Closed(MonthDay.parse("--" + fields.text("from")), MonthDay.parse("--" + fields.text("to")));
     }
 
     private static Plant.Product product(Fields fields) {

@@ -53,12 +53,7 @@ final class SamplePlan {
             List<Plant.Point> points = points(line, method).toList();
             if (method.route() != Route.RINSE && !points.isEmpty()) {
                 Task task = Task.sample(
-                        next(line, when),
-                        chance.oneOf(points),
-                        method,
-                        Reason.BEFORE_CLEANING,
-                        residue.soiled(),
-                        0);
+                        next(line, when), chance.oneOf(points), method, Reason.BEFORE_CLEANING, residue.soiled(), 0);
                 tasks.add(task.soiled());
             }
         }
@@ -79,8 +74,7 @@ final class SamplePlan {
         int first = chance.between(0, points.size() - 1);
         List<Task> tasks = IntStream.range(0, Math.min(AT_START_UP, points.size()))
                 .mapToObj(i -> points.get((first + i) % points.size()))
-                .map(point -> Task.sample(
-                        next(line, when), point, method, Reason.START_UP, residue.running(point), 1))
+                .map(point -> Task.sample(next(line, when), point, method, Reason.START_UP, residue.running(point), 1))
                 .toList();
         return withControls(line, tasks, when);
     }
@@ -93,12 +87,13 @@ final class SamplePlan {
             for (int i = 0; i < points.size(); i++) {
                 int at = i;
                 positive.stream()
-                        .filter(task -> task.method().ref().id().equals(method.ref().id()))
+                        .filter(task ->
+                                task.method().ref().id().equals(method.ref().id()))
                         .filter(task -> Math.abs(points.indexOf(task.point().orElseThrow()) - at) <= 1)
                         .mapToInt(Task::round)
                         .max()
-                        .ifPresent(round -> tasks.add(cleaned(
-                                line, points.get(at), method, Reason.AFTER_CLEANING, round + 1, when)));
+                        .ifPresent(round -> tasks.add(
+                                cleaned(line, points.get(at), method, Reason.AFTER_CLEANING, round + 1, when)));
             }
         }
         return withControls(line, tasks, when);
@@ -120,8 +115,7 @@ final class SamplePlan {
         return all;
     }
 
-    private Task cleaned(
-            Plant.Line line, Plant.Point point, Method method, Reason reason, int round, Instant when) {
+    private Task cleaned(Plant.Line line, Plant.Point point, Method method, Reason reason, int round, Instant when) {
         Load load = residue.cleaned(point, plant.kitNamed(method.kit()), round, when);
         return Task.sample(next(line, when), point, method, reason, load, round);
     }

@@ -12,8 +12,8 @@ record Story(List<Chapter> chapters) {
     private static final int USUAL_EDITION = 3;
 
     static Story of(Plant plant, Span span, Lots lots) {
-        return new Story(List.of(
-                StubbornChangeover.in(span), PoorLot.in(plant, span, lots), FaintLineReader.in(plant, span)));
+        return new Story(
+                List.of(StubbornChangeover.in(span), PoorLot.in(plant, span, lots), FaintLineReader.in(plant, span)));
     }
 
     double moreResidue(Plant.Point point, Plant.Kit kit, Instant when) {

@@ -67,5 +67,4 @@ final class StripModel {
         }
         return new Strip(strip.format(), answers);
     }
-
 }

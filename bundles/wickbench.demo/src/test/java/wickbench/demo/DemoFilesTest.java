@@ -19,7 +19,9 @@ class DemoFilesTest {
     @Test
     void the_plant_has_three_lines_two_dozen_points_four_kits_and_nine_operators() {
         assertThat(plant.lines()).hasSize(3);
-        assertThat(plant.lines().stream().flatMap(line -> line.points().stream()).map(Plant.Point::name))
+        assertThat(plant.lines().stream()
+                        .flatMap(line -> line.points().stream())
+                        .map(Plant.Point::name))
                 .hasSize(24)
                 .doesNotHaveDuplicates();
         assertThat(plant.kits()).hasSize(4);
@@ -45,7 +47,8 @@ class DemoFilesTest {
     @Test
     void every_method_says_that_it_is_invented() {
         assertThat(methods.values())
-                .allSatisfy(method -> assertThat(method.cautions().get(0)).startsWith("Invented for the demonstration"));
+                .allSatisfy(
+                        method -> assertThat(method.cautions().get(0)).startsWith("Invented for the demonstration"));
     }
 
     /** Common practice, no source: develop 5 min, window 1 min, warm-up 20 min, shake 60 s, extract used within 3 h. */

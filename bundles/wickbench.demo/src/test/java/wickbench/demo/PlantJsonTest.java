@@ -7,8 +7,7 @@ import java.time.MonthDay;
 import org.junit.jupiter.api.Test;
 
 class PlantJsonTest {
-    private static final Plant.Closed NEW_YEAR =
-            new Plant.Closed(MonthDay.of(12, 24), MonthDay.of(1, 1));
+    private static final Plant.Closed NEW_YEAR = new Plant.Closed(MonthDay.of(12, 24), MonthDay.of(1, 1));
 
     @Test
     void a_closed_time_may_run_over_new_year() {
@@ -39,9 +38,7 @@ class PlantJsonTest {
 
     @Test
     void a_file_with_a_field_that_means_nothing_is_refused() {
-        var read = PlantJson.read(
-                "x.json",
-                """
+        var read = PlantJson.read("x.json", """
                 {"about": "x", "name": "x", "zone": "Europe/Vienna", "station": "x", "colour": "red"}
                 """);
 

@@ -38,7 +38,8 @@ class RunClockTest {
 
         assertThat(times).hasSize(strips).allSatisfy(each -> {
             assertThat(each.outOfFridge().orElseThrow()).isBefore(BEGINS);
-            assertThat(each.extracted().orElseThrow()).isBetween(BEGINS, each.started().orElseThrow());
+            assertThat(each.extracted().orElseThrow())
+                    .isBetween(BEGINS, each.started().orElseThrow());
             assertThat(each.read().orElseThrow()).isAfter(each.started().orElseThrow());
         });
     }
@@ -46,7 +47,8 @@ class RunClockTest {
     @Test
     void nearly_every_strip_is_read_within_its_window() {
         long within = times(3, "hazelnut-swab-dry", 1000).stream()
-                .map(each -> Duration.between(each.started().orElseThrow(), each.read().orElseThrow()))
+                .map(each -> Duration.between(
+                        each.started().orElseThrow(), each.read().orElseThrow()))
                 .filter(waited -> waited.toSeconds() >= 300 && waited.toSeconds() <= 360)
                 .count();
 

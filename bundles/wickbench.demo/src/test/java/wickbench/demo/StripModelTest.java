@@ -35,22 +35,28 @@ class StripModelTest {
 
     @Test
     void a_blank_shows_no_test_line_on_a_sandwich_strip_and_keeps_it_on_a_competitive_one() {
-        assertThat(count(Format.SANDWICH, "milk", -9, NEVER, StripModelTest::testThere)).isZero();
+        assertThat(count(Format.SANDWICH, "milk", -9, NEVER, StripModelTest::testThere))
+                .isZero();
         assertThat(count(Format.COMPETITIVE, "gluten", -9, NEVER, StripModelTest::testThere))
                 .isGreaterThan(1980);
     }
 
     @Test
     void ten_limits_are_found_by_both_kinds() {
-        assertThat(count(Format.SANDWICH, "milk", 1, NEVER, StripModelTest::testThere)).isGreaterThan(1980);
-        assertThat(count(Format.COMPETITIVE, "gluten", 1, NEVER, StripModelTest::testThere)).isLessThan(20);
+        assertThat(count(Format.SANDWICH, "milk", 1, NEVER, StripModelTest::testThere))
+                .isGreaterThan(1980);
+        assertThat(count(Format.COMPETITIVE, "gluten", 1, NEVER, StripModelTest::testThere))
+                .isLessThan(20);
     }
 
     @Test
     void far_too_much_hides_the_test_line_and_only_a_hook_line_shows_it() {
-        assertThat(count(Format.SANDWICH, "milk", 5, NEVER, StripModelTest::testThere)).isLessThan(20);
-        assertThat(count(Format.SANDWICH_HOOK, "hazelnut", 5, NEVER, Strip::hookLost)).isGreaterThan(1980);
-        assertThat(count(Format.SANDWICH_HOOK, "hazelnut", 0, NEVER, Strip::hookLost)).isZero();
+        assertThat(count(Format.SANDWICH, "milk", 5, NEVER, StripModelTest::testThere))
+                .isLessThan(20);
+        assertThat(count(Format.SANDWICH_HOOK, "hazelnut", 5, NEVER, Strip::hookLost))
+                .isGreaterThan(1980);
+        assertThat(count(Format.SANDWICH_HOOK, "hazelnut", 0, NEVER, Strip::hookLost))
+                .isZero();
     }
 
     @Test
@@ -80,9 +86,6 @@ class StripModelTest {
     }
 
     private static Strip strip(Seen test) {
-        return new Strip(
-                Format.SANDWICH,
-                Map.of(
-                        LineRole.CONTROL, Seen.SEEN, LineRole.TEST, test));
+        return new Strip(Format.SANDWICH, Map.of(LineRole.CONTROL, Seen.SEEN, LineRole.TEST, test));
     }
 }
