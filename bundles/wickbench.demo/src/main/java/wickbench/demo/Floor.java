@@ -3,15 +3,14 @@ package wickbench.demo;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.YearMonth;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import wickbench.api.reading.ReadingDoor.Kept;
 
 /** What happens on the lines: shifts, changeovers, cleaning, and the strips that follow. */
 final class Floor {
+    private static final double LOOKED_BEFORE_CLEANING = 0.2;
+
     private final Plant plant;
     private final Span span;
     private final Agenda agenda;
@@ -19,7 +18,6 @@ final class Floor {
     private final Bench bench;
     private final Records records;
     private final Chance chance;
-    private final Map<String, YearMonth> lookedBeforeCleaning = new HashMap<>();
 
     Floor(Plant plant, Span span, Agenda agenda, SamplePlan samples, Bench bench, Records records, Chance chance) {
         this.plant = plant;
@@ -87,8 +85,7 @@ final class Floor {
 
     private void changeOver(Shift shift) {
         Instant at = shift.starts();
-        YearMonth month = YearMonth.from(shift.day());
-        if (!month.equals(lookedBeforeCleaning.put(shift.line().id(), month))) {
+        if (chance.happens(LOOKED_BEFORE_CLEANING)) {
             Instant early = later(at, 25, 40);
             perform(run(shift, early, samples.beforeCleaning(shift.line(), shift.leaving(), early)));
         }

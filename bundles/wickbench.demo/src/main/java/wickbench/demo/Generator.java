@@ -3,6 +3,7 @@ package wickbench.demo;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
@@ -64,7 +65,7 @@ final class Generator {
         PersonId office = plant.office();
         Instant day = span.startOf(span.from());
         Instant at = day.plus(ENROLLED);
-        for (Plant.Worker worker : plant.people()) {
+        for (Plant.Worker worker : officeFirst(plant)) {
             agenda.at(at, () -> doors.people().enrol(worker.id(), worker.name(), worker.roles(), office));
             at = at.plus(BETWEEN);
         }
@@ -75,6 +76,13 @@ final class Generator {
         }
         Instant changed = span.startOf(StubbornChangeover.changes(span)).plus(ISSUED);
         agenda.at(changed, () -> doors.methods().issue(DemoFiles.secondEdition(), office));
+    }
+
+    /** Whoever enrols others must be enrolled before them. */
+    private static List<Plant.Worker> officeFirst(Plant plant) {
+        return plant.people().stream()
+                .sorted(Comparator.comparing(worker -> !worker.id().equals(plant.office())))
+                .toList();
     }
 
     private static void live(Span span, Agenda agenda, SimulatedClock clock, Progress progress) {

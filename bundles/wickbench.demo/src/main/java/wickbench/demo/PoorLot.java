@@ -2,14 +2,14 @@ package wickbench.demo;
 
 import java.util.stream.Stream;
 import wickbench.api.lot.LotId;
-import wickbench.api.reading.Outcome;
+import wickbench.api.method.Seen;
 import wickbench.api.reading.RecordedReading;
 
 /** One lot of the milk kit loses its control line far too often. */
 final class PoorLot implements Chapter {
     private static final String KIT = "milk";
     private static final int IN_USE_AFTER_MONTHS = 4;
-    private static final double INVALID_RATE = 0.09;
+    private static final double INVALID_RATE = 0.12;
 
     private final Plant.Kit kit;
     private final LotId lot;
@@ -38,7 +38,7 @@ final class PoorLot implements Chapter {
     public void hear(RecordedReading recorded) {
         if (recorded.method().kit().equals(kit.name())) {
             Share share = recorded.reading().lot().equals(lot) ? poor : others;
-            share.count(recorded.verdict().outcome() == Outcome.INVALID);
+            share.count(recorded.reading().strip().control() == Seen.NOT_SEEN);
         }
     }
 
@@ -47,8 +47,8 @@ final class PoorLot implements Chapter {
         return new Told(
                 "poor-lot",
                 Stream.concat(
-                                poor.told("invalid_in_lot", "strips_in_lot").stream(),
-                                others.told("invalid_in_others", "strips_in_others").stream())
+                                poor.told("no_control_line_in_lot", "strips_in_lot").stream(),
+                                others.told("no_control_line_in_others", "strips_in_others").stream())
                         .toList());
     }
 }

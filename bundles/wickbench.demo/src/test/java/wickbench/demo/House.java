@@ -1,0 +1,67 @@
+package wickbench.demo;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import wickbench.api.home.Home;
+import wickbench.api.home.HomeFolder;
+import wickbench.api.journal.Entry;
+import wickbench.api.reading.RecordedReading;
+import wickbench.api.reading.RunSheets;
+import wickbench.bench.BenchView;
+import wickbench.bench.MethodShelf;
+import wickbench.bench.Neighbours;
+import wickbench.bench.RecordingDoor;
+import wickbench.bench.SheetDesk;
+import wickbench.index.H2Index;
+import wickbench.journal.JournalFolder;
+import wickbench.people.PeopleService;
+import wickbench.people.PeopleView;
+import wickbench.reading.RecordedReadingJson;
+
+/** A home with all its doors, opened without a framework. */
+final class House implements AutoCloseable {
+    private final Home home;
+    private final JournalFolder journal;
+    private final H2Index index;
+
+    House(Path folder) {
+        home = new HomeFolder(folder);
+        journal = JournalFolder.open(home, entries -> {});
+        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView()));
+    }
+
+    Doors doors() {
+        MethodShelf shelf = new MethodShelf(journal, index);
+        return new Doors(
+                home,
+                journal,
+                new PeopleService(home, journal, index),
+                shelf,
+                new RecordingDoor(home, journal, index, shelf, new Neighbours(List.of())));
+    }
+
+    RunSheets sheets() {
+        return new SheetDesk(new MethodShelf(journal, index), journal);
+    }
+
+    JournalFolder journal() {
+        return journal;
+    }
+
+    List<Entry> entries() {
+        List<Entry> entries = new ArrayList<>();
+        journal.stations().forEach(station -> journal.read(station, 0, entries::add));
+        return entries;
+    }
+
+    static RecordedReading reading(Entry entry) {
+        return RecordedReadingJson.read(entry.ref().toString(), entry.body()).orRefuse();
+    }
+
+    @Override
+    public void close() {
+        index.close();
+        journal.close();
+    }
+}
