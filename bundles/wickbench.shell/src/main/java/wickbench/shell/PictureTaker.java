@@ -13,6 +13,7 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import wickbench.api.check.BadInput;
@@ -94,19 +95,45 @@ final class PictureTaker {
         if (late[0]) {
             throw new Refusal("picture.not-ready", ShellWords.get("picture.not-ready", wanted.page(), PATIENCE_MILLIS / 1000));
         }
-        boolean[] painted = {false};
-        display.timerExec(PAINT_MILLIS, () -> painted[0] = true);
-        EventLoop.until(display, () -> painted[0]);
+        pause(display);
     }
 
+    private static void pause(Display display) {
+        boolean[] over = {false};
+        display.timerExec(PAINT_MILLIS, () -> over[0] = true);
+        EventLoop.until(display, () -> over[0]);
+    }
+
+    /** Takes the window piece by piece, as only what lies on the screen is painted and a picture may be larger. */
     private static ImageData capture(Shell shell, Point size) {
+        Rectangle screen = shell.getDisplay().getBounds();
+        Image whole = new Image(shell.getDisplay(), size.x, size.y);
+        GC gc = new GC(whole);
+        for (int y = 0; y < size.y; y += screen.height) {
+            for (int x = 0; x < size.x; x += screen.width) {
+                int width = Math.min(screen.width, size.x - x);
+                int height = Math.min(screen.height, size.y - y);
+                Image piece = capture(shell, size, new Point(x, y));
+                gc.drawImage(piece, x, y, width, height, x, y, width, height);
+                piece.dispose();
+            }
+        }
+        gc.dispose();
+        ImageData data = whole.getImageData();
+        whole.dispose();
+        return data;
+    }
+
+    private static Image capture(Shell shell, Point size, Point corner) {
+        if (!shell.getLocation().equals(new Point(-corner.x, -corner.y))) {
+            shell.setLocation(-corner.x, -corner.y);
+            pause(shell.getDisplay());
+        }
         Image image = new Image(shell.getDisplay(), size.x, size.y);
         GC gc = new GC(image);
         shell.print(gc);
         gc.dispose();
-        ImageData data = image.getImageData();
-        image.dispose();
-        return data;
+        return image;
     }
 
     private static void save(ImageData data, Path out) {

@@ -8,17 +8,16 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import wickbench.widgets.Controls;
-import wickbench.widgets.Fit;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
-/** The bottom of the window: the caution that is always in sight, what was said last, and long work with its Cancel. */
+/** The bottom of the window: what was said last, and long work with its Cancel. */
 final class StatusBar {
     /** Work shorter than this is nobody's business. */
     private static final int SHOWN_AFTER_MILLIS = 400;
 
     private static final int LOOK_MILLIS = 200;
-    private static final int HEIGHT = 36;
+    private static final int HEIGHT = 30;
 
     private final Composite row;
     private final Label said;
@@ -41,9 +40,11 @@ final class StatusBar {
         GridData data = new GridData(SWT.FILL, SWT.FILL, true, false);
         data.heightHint = theme.px(HEIGHT);
         row.setLayoutData(data);
-        said = Fit.wide(controls.label(row, Type.SMALL, ""));
+        said = controls.label(row, Type.SMALL, "");
+        said.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, true));
         said.setForeground(theme.color(theme.palette().quiet()));
-        work = Fit.right(controls.box(row, 3));
+        work = controls.box(row, 3);
+        work.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, true));
         what = controls.quiet(work, "");
         line = new ProgressLine(work, theme);
         Button cancel = controls.button(work, ShellWords.get("status.cancel"), this::cancel);

@@ -11,7 +11,6 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import wickbench.widgets.Badge;
 import wickbench.widgets.Controls;
-import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Shape;
@@ -43,14 +42,13 @@ final class TopBar {
         GridData data = new GridData(SWT.FILL, SWT.FILL, true, false);
         data.heightHint = theme.px(HEIGHT);
         row.setLayoutData(data);
-        new Wordmark(row, theme);
-        station = controls.label(row, Type.STRONG, "");
-        marks = controls.box(row, 1);
-        due = Fit.right(controls.box(row, 1));
-        person = controls.button(row, ShellWords.get("person.nobody"), choosePerson);
-        view = controls.button(row, ShellWords.get("view.menu"), chooseView);
-        empty(marks);
-        empty(due);
+        middle(new Wordmark(row, theme));
+        station = middle(controls.label(row, Type.STRONG, ""));
+        marks = middle(controls.box(row, 1));
+        due = controls.box(row, 1);
+        due.setLayoutData(new GridData(SWT.END, SWT.CENTER, true, true));
+        person = middle(controls.button(row, ShellWords.get("person.nobody"), choosePerson));
+        view = middle(controls.button(row, ShellWords.get("view.menu"), chooseView));
     }
 
     Button person() {
@@ -87,7 +85,6 @@ final class TopBar {
     }
 
     private List<Badge> fill(Composite box, List<Mark> shown) {
-        ((GridData) box.getLayoutData()).exclude = shown.isEmpty();
         ((GridLayout) box.getLayout()).numColumns = Math.max(1, shown.size());
         return shown.stream()
                 .map(mark -> new Badge(box, theme, Type.SMALL, mark))
@@ -98,9 +95,11 @@ final class TopBar {
         for (Control child : box.getChildren()) {
             child.dispose();
         }
-        if (box.getLayoutData() == null) {
-            box.setLayoutData(new GridData());
-        }
-        ((GridData) box.getLayoutData()).heightHint = SWT.DEFAULT;
+    }
+
+    /** Puts a control half way down the bar. */
+    private static <C extends Control> C middle(C control) {
+        control.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, false, true));
+        return control;
     }
 }

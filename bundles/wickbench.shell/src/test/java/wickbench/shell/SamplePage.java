@@ -23,6 +23,7 @@ import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
 import wickbench.widgets.RowSource;
+import wickbench.widgets.Scroller;
 import wickbench.widgets.StripDrawing;
 import wickbench.widgets.StripSize;
 import wickbench.widgets.TableKit;
@@ -65,8 +66,15 @@ final class SamplePage implements Page {
         controls.mainButton(heading.actions(), "&New run", () -> {});
         TableKit<Result> table = new TableKit<>(page, context, spec());
         Fit.grow(table.control());
-        side(Fit.tall(controls.card(page, 1)), theme);
-        table.onLoaded(context::ready);
+        Scroller scroller = new Scroller(page, theme);
+        GridData wide = new GridData(SWT.FILL, SWT.FILL, false, true);
+        wide.widthHint = theme.px(440);
+        scroller.control().setLayoutData(wide);
+        side(Fit.wide(controls.card(scroller.content(), 1)), theme);
+        table.onLoaded(() -> {
+            table.select(table.rows().get(3));
+            context.ready();
+        });
         return new PagePart() {
             @Override
             public void shown() {
@@ -77,9 +85,8 @@ final class SamplePage implements Page {
 
     private static void side(Composite card, Theme theme) {
         Controls controls = theme.controls();
-        ((GridData) card.getLayoutData()).widthHint = theme.px(480);
         controls.label(card, Type.HEADING, "Rinse 4, filler head");
-        Composite badges = controls.box(card, 4);
+        Composite badges = controls.row(card);
         for (Outcome outcome : Outcome.values()) {
             new Badge(badges, theme, Mark.of(outcome));
         }

@@ -14,7 +14,7 @@ import java.util.function.Function;
  * @param sortable whether the source can sort by it
  * @param shown whether it is shown at first
  * @param text what a cell says; also what is copied and exported
- * @param mark shape and colour beside the words, if any
+ * @param mark shape and colour beside the words; empty for a column of words alone
  */
 public record Column<T>(
         String id,
@@ -24,17 +24,17 @@ public record Column<T>(
         boolean sortable,
         boolean shown,
         Function<T, String> text,
-        Function<T, Optional<Mark>> mark) {
+        Optional<Function<T, Mark>> mark) {
 
     /** Returns a column of words that can be sorted by. */
     public static <T> Column<T> of(String id, String title, int width, Function<T, String> text) {
-        return new Column<>(id, title, width, false, true, true, text, row -> Optional.empty());
+        return new Column<>(id, title, width, false, true, true, text, Optional.empty());
     }
 
     /** Returns a column whose cells say a mark's word and show its shape and colour. */
     public static <T> Column<T> marked(String id, String title, int width, Function<T, Mark> mark) {
         return new Column<>(
-                id, title, width, false, true, true, row -> mark.apply(row).word(), row -> Optional.of(mark.apply(row)));
+                id, title, width, false, true, true, row -> mark.apply(row).word(), Optional.of(mark));
     }
 
     /** Returns this column lined up at the right. */

@@ -3,6 +3,7 @@ package wickbench.widgets;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -24,6 +25,21 @@ public final class Controls {
         box.setBackground(parent.getBackground());
         box.setLayout(layout(columns, 0));
         return box;
+    }
+
+    /** Makes a row of things that breaks into further rows where the room ends. */
+    public Composite row(Composite parent) {
+        Composite row = new Composite(parent, SWT.NONE);
+        row.setBackground(parent.getBackground());
+        RowLayout layout = new RowLayout(SWT.HORIZONTAL);
+        layout.marginLeft = 0;
+        layout.marginRight = 0;
+        layout.marginTop = 0;
+        layout.marginBottom = 0;
+        layout.spacing = theme.metrics().grid(1);
+        layout.center = true;
+        row.setLayout(layout);
+        return Fit.wide(row);
     }
 
     /** Makes a grid on a surface of its own, with an edge and a margin. */
@@ -53,11 +69,11 @@ public final class Controls {
 
     /** Makes a button that does what its verb says. */
     public Button button(Composite parent, String words, Runnable act) {
-        Button button = new Button(parent, SWT.PUSH);
+        Button button = new RoomyButton(parent, theme);
         button.setText(words);
         button.addListener(SWT.Selection, event -> act.run());
         style(button, Type.BODY);
-        button.setBackground(theme.color(theme.palette().raised()));
+        button.setBackground(theme.color(theme.palette().button()));
         return button;
     }
 
@@ -78,24 +94,24 @@ public final class Controls {
 
     /** Makes a field of one line. */
     public Text field(Composite parent) {
-        return surface(new Text(parent, SWT.BORDER | SWT.SINGLE));
+        return filled(new RoomyText(parent, theme, SWT.NONE));
     }
 
     /** Makes a field to look for something with. */
     public Text search(Composite parent) {
-        return surface(new Text(parent, SWT.BORDER | SWT.SINGLE | SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL));
+        return filled(new RoomyText(parent, theme, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL));
     }
 
     /** Makes a field of several lines that scrolls. */
     public Text area(Composite parent) {
-        return surface(new Text(parent, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL));
+        return filled(new Text(parent, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL));
     }
 
     /** Makes a list to choose one from; nothing is chosen at first. */
     public Combo choice(Composite parent, List<String> choices) {
-        Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
+        Combo combo = new RoomyCombo(parent, theme);
         combo.setItems(choices.toArray(String[]::new));
-        return surface(combo);
+        return filled(combo);
     }
 
     /** Dresses any control: type, words, ground. */
@@ -106,9 +122,9 @@ public final class Controls {
         return control;
     }
 
-    private <C extends Control> C surface(C control) {
+    private <C extends Control> C filled(C control) {
         style(control, Type.BODY);
-        control.setBackground(theme.color(theme.palette().surface()));
+        control.setBackground(theme.color(theme.palette().field()));
         return control;
     }
 

@@ -15,12 +15,19 @@ public final class Field<C extends Control> {
     private final Theme theme;
     private final Label label;
     private final C control;
+    private final Label beside;
     private final Label below;
 
-    Field(Theme theme, Label label, C control, Label below) {
+    /**
+     * Ties the parts of a field together.
+     *
+     * @param beside fills the column of labels on the line of {@code below}
+     */
+    Field(Theme theme, Label label, C control, Label beside, Label below) {
         this.theme = theme;
         this.label = label;
         this.control = control;
+        this.beside = beside;
         this.below = below;
         nameForReaders();
     }
@@ -52,9 +59,14 @@ public final class Field<C extends Control> {
     private void say(String text, Meaning meaning) {
         below.setText(text);
         below.setForeground(theme.color(theme.tone(meaning).ink()));
-        below.setVisible(!text.isEmpty());
-        ((GridData) below.getLayoutData()).exclude = text.isEmpty();
+        show(beside, !text.isEmpty());
+        show(below, !text.isEmpty());
         below.requestLayout();
+    }
+
+    private static void show(Label line, boolean visible) {
+        line.setVisible(visible);
+        ((GridData) line.getLayoutData()).exclude = !visible;
     }
 
     private void nameForReaders() {

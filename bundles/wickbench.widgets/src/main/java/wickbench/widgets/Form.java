@@ -38,11 +38,17 @@ public final class Form {
         Label words = theme.controls().label(grid, Type.BODY, label);
         words.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
         C control = Fit.wide(make.apply(grid));
-        Label below = theme.controls().label(grid, Type.SMALL, "");
-        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        Label beside = aside();
+        return new Field<>(theme, words, control, beside, aside());
+    }
+
+    /** Makes a line of small words that takes no room until it says something. */
+    private Label aside() {
+        Label label = theme.controls().label(grid, Type.SMALL, "");
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, false, false);
         data.exclude = true;
-        below.setLayoutData(data);
-        below.setVisible(false);
-        return new Field<>(theme, words, control, below);
+        label.setLayoutData(data);
+        label.setVisible(false);
+        return label;
     }
 }

@@ -13,8 +13,10 @@ import org.eclipse.swt.graphics.RGB;
  *
  * @param dark whether light words stand on a dark ground
  * @param ground behind everything
- * @param surface cards, tables, fields
+ * @param surface cards and tables
+ * @param field fields to fill in
  * @param raised rail and bars
+ * @param button ground of buttons
  * @param edge lines between things
  * @param ink words
  * @param quiet less important words
@@ -29,7 +31,9 @@ public record Palette(
         boolean dark,
         RGB ground,
         RGB surface,
+        RGB field,
         RGB raised,
+        RGB button,
         RGB edge,
         RGB ink,
         RGB quiet,
@@ -52,7 +56,9 @@ public record Palette(
                 false,
                 rgb(0xF4F6F8),
                 rgb(0xFFFFFF),
+                rgb(0xFFFFFF),
                 rgb(0xE9EDF1),
+                rgb(0xFAFBFC),
                 rgb(0xCBD3DB),
                 rgb(0x1B2530),
                 rgb(0x4E5C6A),
@@ -75,7 +81,9 @@ public record Palette(
                 true,
                 rgb(0x171C22),
                 rgb(0x1F262E),
+                rgb(0x2A333C),
                 rgb(0x12161B),
+                rgb(0x2C353F),
                 rgb(0x3A4550),
                 rgb(0xE8EDF2),
                 rgb(0xA9B5C1),

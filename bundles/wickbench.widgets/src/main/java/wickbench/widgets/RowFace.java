@@ -7,13 +7,21 @@ import org.eclipse.swt.widgets.TableItem;
 record RowFace<T>(Theme theme, List<Column<T>> columns) {
 
     void put(TableItem item, T row) {
-        for (int i = 0; i < columns.size(); i++) {
-            int at = i;
-            item.setText(at, columns.get(at).text().apply(row));
-            columns.get(at).mark().apply(row).ifPresent(mark -> {
-                item.setImage(at, theme.image(mark.shape(), mark.meaning()));
-                item.setForeground(at, theme.color(theme.tone(mark.meaning()).ink()));
-            });
+        // GTK gives all images of a table the size of the first, so a row is made high by one kind of image only
+        if (columns.stream().allMatch(column -> column.mark().isEmpty())) {
+            item.setImage(0, theme.spacer());
         }
+        for (int i = 0; i < columns.size(); i++) {
+            put(item, i, row);
+        }
+    }
+
+    private void put(TableItem item, int at, T row) {
+        item.setText(at, columns.get(at).text().apply(row));
+        columns.get(at).mark().ifPresent(marks -> {
+            Mark mark = marks.apply(row);
+            item.setImage(at, theme.image(mark.shape(), mark.meaning()));
+            item.setForeground(at, theme.color(theme.tone(mark.meaning()).ink()));
+        });
     }
 }

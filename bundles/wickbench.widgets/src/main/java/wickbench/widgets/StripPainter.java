@@ -51,6 +51,16 @@ final class StripPainter {
         panel(plan.housing(), HOUSING, RIM, 14);
         panel(plan.window(), MEMBRANE, RIM, 6);
         panel(plan.port(), WELL, RIM, plan.port().width());
+        plan.flow().forEach(this::chevron);
+    }
+
+    /** Points the way the liquid runs. */
+    private void chevron(Box box) {
+        Rectangle at = box.on(theme.metrics());
+        gc.setForeground(theme.color(RIM));
+        gc.setLineWidth(theme.px(2));
+        gc.drawPolyline(new int[] {at.x, at.y + at.height, at.x + at.width / 2, at.y, at.x + at.width, at.y + at.height});
+        gc.setLineWidth(1);
     }
 
     private void panel(Box box, RGB fill, RGB rim, double corner) {
@@ -101,12 +111,12 @@ final class StripPainter {
         band(new Rectangle(at.x + 2 * third, at.y, third, Math.max(2, at.height / 2)), 200);
     }
 
-    /** Nothing known: an empty dashed frame. */
+    /** Nothing known: an empty dashed frame, narrower than a line. */
     private void unanswered(Rectangle at) {
-        int more = theme.px(2);
+        int more = theme.px(strip.size() == StripSize.LARGE ? 4 : 2);
         gc.setForeground(theme.color(GHOST));
-        gc.setLineStyle(SWT.LINE_DASH);
-        gc.drawRectangle(at.x, at.y - more, at.width - 1, at.height + 2 * more);
+        gc.setLineDash(new int[] {theme.px(4), theme.px(3)});
+        gc.drawRoundRectangle(at.x + more, at.y - more, at.width - 2 * more, at.height + 2 * more, more, more);
         gc.setLineStyle(SWT.LINE_SOLID);
     }
 
@@ -141,7 +151,6 @@ final class StripPainter {
     private void says(LineRole role, Rectangle row, boolean focused) {
         int x = theme.px(plan.housing().right() + 20);
         gc.setFont(theme.font(Type.STRONG));
-        gc.setForeground(theme.color(strip.answer(role).isPresent() ? theme.palette().ink() : theme.palette().quiet()));
         String above = strip.says(role);
         gc.setFont(theme.font(Type.SMALL));
         String below = focused ? WidgetWords.get("strip.keys") : WidgetWords.get("strip.line." + role.code());
@@ -149,10 +158,17 @@ final class StripPainter {
         gc.setFont(theme.font(Type.STRONG));
         int strong = gc.textExtent(above).y;
         int y = row.y + (row.height - small - strong) / 2;
+        gc.setForeground(theme.color(inkOf(role)));
         gc.drawText(above, x, y, true);
         gc.setFont(theme.font(Type.SMALL));
         gc.setForeground(theme.color(theme.palette().quiet()));
         gc.drawText(below, x, y + strong, true);
+    }
+
+    /** What still has to be answered stands out. */
+    private RGB inkOf(LineRole role) {
+        boolean open = strip.answer(role).isEmpty();
+        return open ? theme.tone(Meaning.CAUTION).ink() : theme.palette().ink();
     }
 
     private static int middle(Rectangle row, int height) {

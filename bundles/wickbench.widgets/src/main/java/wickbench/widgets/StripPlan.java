@@ -1,5 +1,7 @@
 package wickbench.widgets;
 
+import java.util.List;
+
 /**
  * Where the parts of a drawn strip lie. Liquid goes into the port below and runs up, so the control line is the topmost.
  *
@@ -47,6 +49,16 @@ record StripPlan(StripSize size, Box housing, Box window, Box port, int lines) {
         double thick = size == StripSize.LARGE ? LINE : 4;
         return new Box(
                 window.left() + 1, row.top() + (row.height() - thick) / 2, window.width() - 1, thick);
+    }
+
+    /** The signs between port and window that say which way the liquid runs. */
+    List<Box> flow() {
+        if (size == StripSize.SMALL) {
+            return List.of();
+        }
+        double middle = housing.left() + housing.width() / 2;
+        double top = window.bottom() + (port.top() - window.bottom()) / 2;
+        return List.of(new Box(middle - 5, top - 8, 10, 5), new Box(middle - 5, top + 1, 10, 5));
     }
 
     private static double size(StripSize size) {

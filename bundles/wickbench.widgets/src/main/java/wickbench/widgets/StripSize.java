@@ -3,7 +3,7 @@ package wickbench.widgets;
 /** How large a strip is drawn. */
 public enum StripSize {
     /** To be read and answered: marks at the left, words at the right. */
-    LARGE(440, 320),
+    LARGE(400, 320),
     /** To be recognised beside a result: lines and marks only. */
     SMALL(56, 104);
 

@@ -83,6 +83,7 @@ final class TableColumns<T> {
         made.setText(column.title());
         made.setMoveable(true);
         made.setToolTipText(column.title());
+        made.setImage(desk.theme().headSpacer());
         if (column.sortable()) {
             made.addListener(SWT.Selection, event -> sortBy(column.id()));
         }

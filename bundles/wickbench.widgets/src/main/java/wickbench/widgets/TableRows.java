@@ -79,7 +79,11 @@ final class TableRows<T> {
     boolean select(T row) {
         int at = window.rows().indexOf(row);
         if (at >= 0) {
-            table.setSelection(at);
+            table.deselectAll();
+            table.select(at);
+            if (at < table.getTopIndex() || at >= table.getTopIndex() + visible()) {
+                table.showItem(table.getItem(at));
+            }
         }
         return at >= 0;
     }
@@ -91,12 +95,15 @@ final class TableRows<T> {
     }
 
     private void slide() {
-        int visible = table.getClientArea().height / Math.max(1, table.getItemHeight());
-        if (window.more() && table.getTopIndex() + visible + NEAR >= table.getItemCount()) {
+        if (window.more() && table.getTopIndex() + visible() + NEAR >= table.getItemCount()) {
             read(window.nextStart(), this::append);
         } else if (window.before() && table.getTopIndex() < NEAR) {
             read(window.previousStart(), this::prepend);
         }
+    }
+
+    private int visible() {
+        return table.getClientArea().height / Math.max(1, table.getItemHeight());
     }
 
     private void read(Optional<T> after, java.util.function.Consumer<Slice<T>> take) {

@@ -19,12 +19,17 @@ import org.eclipse.swt.widgets.Display;
 public final class Theme {
     private static final double POINTS_PER_INCH = 72;
     private static final int IMAGE_SIDE = 12;
+    /** Native tables make their rows as high as the images in them. */
+    private static final int ROW_HEIGHT = 24;
+
+    private static final int HEAD_HEIGHT = 22;
 
     private final Display display;
     private final Palette palette;
     private final Metrics metrics;
     private final Map<Type, Font> fonts = new EnumMap<>(Type.class);
     private final Map<ShapeOf, Image> images = new HashMap<>();
+    private final Map<Integer, Image> spacers = new HashMap<>();
 
     public Theme(Display display, Palette palette, Metrics metrics) {
         this.display = display;
@@ -63,9 +68,19 @@ public final class Theme {
         return fonts.computeIfAbsent(type, this::make);
     }
 
-    /** Returns the drawing of a shape as wide as a line of words is high; owned by this theme. */
+    /** Returns the drawing of a shape for a row of a table, as high as a row is to be; owned by this theme. */
     public Image image(Shape shape, Meaning meaning) {
         return images.computeIfAbsent(new ShapeOf(shape, meaning), this::draw);
+    }
+
+    /** Returns a clear image that makes a row as high as those with a shape; owned by this theme. */
+    Image spacer() {
+        return spacers.computeIfAbsent(ROW_HEIGHT, this::spacer);
+    }
+
+    /** Returns a clear image that makes the head of a table grow with the text size; owned by this theme. */
+    Image headSpacer() {
+        return spacers.computeIfAbsent(HEAD_HEIGHT, this::spacer);
     }
 
     /** Returns the factory of plain controls in this theme. */
@@ -78,17 +93,28 @@ public final class Theme {
         fonts.clear();
         images.values().forEach(Image::dispose);
         images.clear();
+        spacers.values().forEach(Image::dispose);
+        spacers.clear();
     }
 
     private Image draw(ShapeOf what) {
         int side = px(IMAGE_SIDE);
-        ImageData clear = new ImageData(side + 2, side + 2, 32, new PaletteData(0xFF0000, 0xFF00, 0xFF));
-        clear.alphaData = new byte[clear.width * clear.height];
-        Image image = new Image(display, clear);
+        Image image = new Image(display, clear(side + px(6), ROW_HEIGHT));
         GC gc = new GC(image);
-        ShapePainter.paint(gc, this, what.shape(), what.meaning(), new Rectangle(1, 1, side, side));
+        Rectangle box = new Rectangle(1, (px(ROW_HEIGHT) - side) / 2, side, side);
+        ShapePainter.paint(gc, this, what.shape(), what.meaning(), box);
         gc.dispose();
         return image;
+    }
+
+    private Image spacer(int height) {
+        return new Image(display, clear(1, height));
+    }
+
+    private ImageData clear(int width, int height) {
+        ImageData clear = new ImageData(width, px(height), 32, new PaletteData(0xFF0000, 0xFF00, 0xFF));
+        clear.alphaData = new byte[clear.width * clear.height];
+        return clear;
     }
 
     private Font make(Type type) {
