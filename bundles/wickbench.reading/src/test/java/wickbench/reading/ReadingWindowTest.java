@@ -2,8 +2,6 @@ package wickbench.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,7 +11,6 @@ import wickbench.api.method.Format;
 import wickbench.api.reading.Finding;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Severity;
-import wickbench.api.reading.Times;
 import wickbench.api.reading.Verdict;
 
 class ReadingWindowTest {
@@ -32,10 +29,13 @@ class ReadingWindowTest {
                     86400000, time.read-late, 86400 s,  at most 360 s
                     """)
     void standsInsideTheWindowOnly(long millis, String rule, String measured, String asked) {
-        for (Format format : Format.values()) {
-            Verdict verdict = judge(format, times(millis));
+        for (Format format : new Format[] {Format.SANDWICH_HOOK, Format.COMPETITIVE}) {
+            Verdict verdict = new Given(format)
+                    .with(g -> g.read = Optional.of(Given.START.plusMillis(millis)))
+                    .judge();
             if (rule == null) {
                 assertThat(verdict.outcome()).isEqualTo(Outcome.NEGATIVE);
+                assertThat(verdict.findings()).isEmpty();
             } else {
                 assertThat(verdict.outcome()).isEqualTo(Outcome.INVALID);
                 assertThat(verdict.findings()).containsExactly(new Finding(rule, Severity.VOIDS, measured, asked));
@@ -46,49 +46,29 @@ class ReadingWindowTest {
     @ParameterizedTest
     @EnumSource
     void needsStartAndReading(Format format) {
-        Times times = times(330_000);
-        assertThat(judge(format, with(times, Optional.empty(), times.read())).findings())
-                .contains(new Finding("time.not-stated", Severity.VOIDS, "started not stated", "started, read"));
-        assertThat(judge(format, with(times, times.started(), Optional.empty())).findings())
-                .containsExactly(new Finding("time.not-stated", Severity.VOIDS, "read not stated", "started, read"));
-        Verdict neither = judge(format, with(times, Optional.empty(), Optional.empty()));
-        assertThat(neither.outcome()).isEqualTo(Outcome.INVALID);
-        assertThat(neither.findings())
-                .contains(new Finding("time.not-stated", Severity.VOIDS, "started, read not stated", "started, read"));
+        assertThat(notStated(new Given(format).with(g -> g.started = Optional.empty())))
+                .isEqualTo("started not stated");
+        assertThat(notStated(new Given(format).with(g -> g.read = Optional.empty())))
+                .isEqualTo("read not stated");
+        assertThat(notStated(new Given(format)
+                        .with(g -> g.started = Optional.empty())
+                        .with(g -> g.read = Optional.empty())))
+                .isEqualTo("started, read not stated");
+    }
+
+    private static String notStated(Given given) {
+        Verdict verdict = given.judge();
+        assertThat(verdict.outcome()).isEqualTo(Outcome.INVALID);
+        Finding finding = verdict.findings().get(0);
+        assertThat(finding)
+                .isEqualTo(new Finding("time.not-stated", Severity.VOIDS, finding.measured(), "started, read"));
+        return finding.measured();
     }
 
     @Test
-    void countsMillisecondsBecauseThatIsWhatAnEntryKeeps() {
-        Instant readWithNanos = Fixtures.START.plusSeconds(360).plusNanos(400_000);
-        Times times = with(times(0), Optional.of(Fixtures.START), Optional.of(readWithNanos));
-        assertThat(judge(Format.SANDWICH_HOOK, times).outcome()).isEqualTo(Outcome.NEGATIVE);
-    }
-
-    private static Verdict judge(Format format, Times times) {
-        return withoutHookCaution(Judgement.judge(
-                Fixtures.method(format),
-                Fixtures.reading(Fixtures.sample(), times, Fixtures.negative(format)),
-                Surroundings.none()));
-    }
-
-    private static Verdict withoutHookCaution(Verdict verdict) {
-        return new Verdict(
-                verdict.outcome(),
-                verdict.sign(),
-                verdict.findings().stream()
-                        .filter(finding -> !finding.rule().equals("format.no-hook-line"))
-                        .toList(),
-                verdict.level(),
-                verdict.owed(),
-                verdict.method());
-    }
-
-    private static Times times(long millis) {
-        Times plain = Fixtures.times();
-        return with(plain, plain.started(), Optional.of(Fixtures.START.plus(Duration.ofMillis(millis))));
-    }
-
-    private static Times with(Times times, Optional<Instant> started, Optional<Instant> read) {
-        return new Times(times.outOfFridge(), times.extracted(), times.shaken(), started, read);
+    void countsWholeMillisecondsBecauseThatIsWhatAnEntryKeeps() {
+        Given given = new Given(Format.SANDWICH_HOOK)
+                .with(g -> g.read = Optional.of(Given.START.plusSeconds(360).plusNanos(400_000)));
+        assertThat(given.judge().outcome()).isEqualTo(Outcome.NEGATIVE);
     }
 }

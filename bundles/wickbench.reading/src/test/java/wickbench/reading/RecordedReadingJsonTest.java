@@ -2,51 +2,117 @@ package wickbench.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import wickbench.api.check.Complaint;
 import wickbench.api.gate.Answer;
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
 import wickbench.api.method.Format;
-import wickbench.api.method.Method;
+import wickbench.api.method.LineRole;
+import wickbench.api.method.Quantity;
+import wickbench.api.method.Route;
+import wickbench.api.method.Seen;
+import wickbench.api.method.Unit;
 import wickbench.api.reading.CorrectedReading;
-import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
 
 class RecordedReadingJsonTest {
     static RecordedReading recorded(Format format) {
-        Method method = Fixtures.method(format);
-        Reading reading = Fixtures.reading(Fixtures.negative(format));
-        List<Answer> answers = List.of(
-                new Answer.Cleared("stock", Map.of("expiry", "2027-01-31")),
-                new Answer.Refused(
-                        "training",
-                        Map.of(),
-                        List.of(new Answer.Reason("operator.lapsed", "2026-01-01", "a later date"))),
-                new Answer.NotChecked("plant"));
-        return new RecordedReading(
-                reading, method, answers, Judgement.judge(method, reading, Surroundings.of(answers)));
+        Given given = new Given(format)
+                .with(g -> g.answers = List.of(
+                        new Answer.Cleared("stock", Map.of("expiry", "2027-01-31")),
+                        new Answer.Refused(
+                                "training",
+                                Map.of(),
+                                List.of(
+                                        new Answer.Reason("operator.lapsed", "2026-01-01", "a later date"),
+                                        new Answer.Reason("operator.not-authorised", "", ""))),
+                        new Answer.NotChecked("plant")));
+        given.second = Optional.of(Given.positive(format));
+        given.measured = Map.of("rinse pH", new BigDecimal("6.5"));
+        return new RecordedReading(given.reading(), given.method(), given.answers, given.judge());
+    }
+
+    /** Returns a reading whose JSON names each thing it says in one way. */
+    static RecordedReading withFaintControl() {
+        RecordedReading plain = recorded(Format.SANDWICH_HOOK);
+        Given given = new Given(Format.SANDWICH_HOOK).with(g -> {
+            g.route = Route.RINSE;
+            g.taken = Quantity.of("1", Unit.ML);
+            g.answers = plain.answers();
+            g.measured = plain.reading().preChecks();
+            g.strip = Given.with(Given.positive(g.format), LineRole.CONTROL, Seen.FAINT);
+        });
+        return new RecordedReading(given.reading(), given.method(), given.answers, given.judge());
+    }
+
+    static Stream<BadBodies.Body> wrongBodies() {
+        return BadBodies.all().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("wrongBodies")
+    void namesWhatIsWrong(BadBodies.Body wrong) {
+        Json.Obj body = JsonReader.readObject("entry", wrong.text()).orRefuse();
+        assertThat(RecordedReadingJson.read("entry", body).complaints().stream().map(Complaint::oneLine))
+                .containsExactlyElementsOf(wrong.complaints().stream()
+                        .map(line -> "entry: " + line)
+                        .toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"7-7-7-7-7", "not an id", "00000000-0000-0005-0000-00000000000G"})
+    void refusesWhatIsNoIdOfAnEntry(String id) {
+        Json.Obj body = CorrectedReadingJson.write(
+                        new CorrectedReading(new UUID(5, 7), "wrong tube", recorded(Format.SANDWICH)))
+                .with("corrects", id);
+        assertThat(CorrectedReadingJson.read("entry", body).complaints())
+                .containsExactly(Complaint.of(
+                        "entry",
+                        "corrects",
+                        "expected an id such as 00000000-0000-0000-0000-000000000001, found '" + id + "'"));
     }
 
     @Test
-    void readsWhatItWrote() {
-        for (Format format : Format.values()) {
-            RecordedReading recorded = recorded(format);
-            Json.Obj written = RecordedReadingJson.write(recorded);
-            Json.Obj parsed =
-                    JsonReader.readObject("entry", written.canonical()).orRefuse();
-            assertThat(RecordedReadingJson.read("entry", parsed).orRefuse()).isEqualTo(recorded);
-        }
+    void readsAReadingAndAVerdictByThemselves() {
+        RecordedReading recorded = withFaintControl();
+        assertThat(ReadingJson.read("r", parsed(ReadingJson.write(recorded.reading())))
+                        .orRefuse())
+                .isEqualTo(recorded.reading());
+        assertThat(VerdictJson.read("v", parsed(VerdictJson.write(recorded.verdict())))
+                        .orRefuse())
+                .isEqualTo(recorded.verdict());
+        assertThat(ReadingJson.read("r", Json.object()).complaints()).hasSize(8);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void readsWhatItWrote(Format format) {
+        RecordedReading recorded = recorded(format);
+        assertThat(RecordedReadingJson.read("entry", parsed(RecordedReadingJson.write(recorded)))
+                        .orRefuse())
+                .isEqualTo(recorded);
     }
 
     @Test
     void readsACorrection() {
         CorrectedReading corrected = new CorrectedReading(new UUID(5, 7), "wrong tube", recorded(Format.SANDWICH));
-        Json.Obj parsed = JsonReader.readObject(
-                        "entry", CorrectedReadingJson.write(corrected).canonical())
-                .orRefuse();
-        assertThat(CorrectedReadingJson.read("entry", parsed).orRefuse()).isEqualTo(corrected);
+        assertThat(CorrectedReadingJson.read("entry", parsed(CorrectedReadingJson.write(corrected)))
+                        .orRefuse())
+                .isEqualTo(corrected);
+    }
+
+    static Json.Obj parsed(Json.Obj written) {
+        return JsonReader.readObject("entry", written.canonical()).orRefuse();
     }
 }
