@@ -72,8 +72,11 @@ final class MethodReader {
     }
 
     private Optional<MethodRef> ref() {
-        Optional<MethodId> id =
-                Parts.needParsed(fields, "id", "a method id of lower-case letters, digits, dots, hyphens and underscores", MethodId::new);
+        Optional<MethodId> id = Parts.needParsed(
+                fields,
+                "id",
+                "a method id of lower-case letters, digits, dots, hyphens and underscores",
+                MethodId::new);
         int version = Parts.count(fields, "version");
         return id.map(known -> new MethodRef(known, version));
     }

@@ -8,6 +8,9 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -51,6 +54,22 @@ class SchemaTest {
         Method method = MethodJson.read(name, text).orRefuse();
         assertThat(errors("method-1.schema.json", MethodJson.write(method).canonical()))
                 .isEmpty();
+    }
+
+    @Test
+    void acceptsTheMethodsOfTheDemonstration() throws IOException {
+        try (Stream<Path> files = Files.walk(Golden.docsFolder().resolveSibling("demo/methods"))) {
+            List<Path> methods = files.filter(Files::isRegularFile).toList();
+            assertThat(methods).hasSizeGreaterThan(3);
+            for (Path method : methods) {
+                String text = Files.readString(method);
+                assertThat(errors("method-1.schema.json", text))
+                        .as("%s", method)
+                        .isEmpty();
+                assertThat(MethodJson.read(method.toString(), text).complaints())
+                        .isEmpty();
+            }
+        }
     }
 
     @ParameterizedTest
