@@ -69,20 +69,17 @@ public final class Controls {
 
     /** Makes a button that does what its verb says. */
     public Button button(Composite parent, String words, Runnable act) {
-        Button button = new RoomyButton(parent, theme);
-        button.setText(words);
-        button.addListener(SWT.Selection, event -> act.run());
-        style(button, Type.BODY);
-        button.setBackground(theme.color(theme.palette().button()));
-        return button;
+        return acting(new RoomyButton(parent, theme), words, act);
     }
 
     /** Makes the one button of a page that carries on; there is at most one. */
     public Button mainButton(Composite parent, String words, Runnable act) {
-        Button button = button(parent, words, act);
-        button.setFont(theme.font(Type.STRONG));
-        button.setBackground(theme.color(theme.palette().accent()));
-        button.setForeground(theme.color(theme.palette().onAccent()));
+        return acting(new RoomyButton(parent, theme).main(), words, act);
+    }
+
+    private Button acting(RoomyButton button, String words, Runnable act) {
+        button.setText(words);
+        button.addListener(SWT.Selection, event -> act.run());
         return button;
     }
 
