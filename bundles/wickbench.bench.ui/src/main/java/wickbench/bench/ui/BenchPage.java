@@ -1,0 +1,55 @@
+package wickbench.bench.ui;
+
+import java.util.List;
+import org.eclipse.swt.widgets.Composite;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import wickbench.api.home.Home;
+import wickbench.api.journal.Journal;
+import wickbench.api.method.Methods;
+import wickbench.api.person.People;
+import wickbench.api.reading.ReadingDoor;
+import wickbench.api.reading.RunSheets;
+import wickbench.shell.Page;
+import wickbench.shell.PageContext;
+import wickbench.shell.PagePart;
+import wickbench.widgets.Glyph;
+
+/** The page where strips are read and recorded. */
+@Component(property = {Page.ID + "=bench", Page.RANK + ":Integer=10"})
+public final class BenchPage implements Page {
+    private final BenchDoors doors;
+
+    @Activate
+    public BenchPage(
+            @Reference Home home,
+            @Reference Journal journal,
+            @Reference Methods methods,
+            @Reference ReadingDoor door,
+            @Reference RunSheets sheets,
+            @Reference(
+                            cardinality = ReferenceCardinality.MULTIPLE,
+                            policyOption = ReferencePolicyOption.GREEDY)
+                    List<People> people) {
+        doors = new BenchDoors(home, journal, methods, door, sheets, people);
+    }
+
+    @Override
+    public String title() {
+        return BenchUiWords.get("bench.title");
+    }
+
+    /** A strip with its two lines and its port. */
+    @Override
+    public Glyph glyph() {
+        return pen -> pen.box(7, 2, 10, 20, 3).line(10, 7, 14, 7).line(10, 11, 14, 11).circle(12, 17, 2);
+    }
+
+    @Override
+    public PagePart open(Composite parent, PageContext context) {
+        return new BenchPart(parent, context, doors);
+    }
+}

@@ -1,0 +1,121 @@
+package wickbench.bench.ui;
+
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.FileDialog;
+import wickbench.api.method.Methods.IssuedMethod;
+import wickbench.api.person.Person;
+import wickbench.shell.PageContext;
+import wickbench.shell.PagePart;
+import wickbench.widgets.EmptyState;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Heading;
+
+/** The open page: one strip, or a whole sheet. */
+final class BenchPart implements PagePart {
+    private final PageContext context;
+    private final BenchDoors doors;
+    private final Composite page;
+    private final Composite stack;
+    private final StackLayout layout = new StackLayout();
+    private final StripDesk strip;
+    private final SheetDesk sheet;
+
+    /** What the page needs before anything can be entered. */
+    private record Known(List<Person> people, List<IssuedMethod> methods, ZoneId zone) {}
+
+    BenchPart(Composite parent, PageContext context, BenchDoors doors) {
+        this.context = context;
+        this.doors = doors;
+        page = context.theme().controls().box(parent, 1);
+        Heading heading = new Heading(page, context.theme(), BenchUiWords.get("bench.heading"), BenchUiWords.get("bench.line"));
+        context.theme().controls().button(heading.actions(), BenchUiWords.get("sheet.open"), this::choose);
+        ((GridLayout) heading.actions().getLayout()).numColumns = 1;
+        stack = Fit.grow(new Composite(page, SWT.NONE));
+        stack.setBackground(page.getBackground());
+        stack.setLayout(layout);
+        strip = new StripDesk(stack, context, doors);
+        sheet = new SheetDesk(stack, context, doors, () -> front(strip.control()));
+        front(strip.control());
+        load();
+    }
+
+    private void load() {
+        context.jobs()
+                .run(
+                        BenchUiWords.get("bench.loading"),
+                        progress -> new Known(
+                                doors.people().stream().flatMap(people -> people.all().stream()).toList(),
+                                doors.methods().all().stream().filter(method -> method.until().isEmpty()).toList(),
+                                doors.zone()),
+                        this::take);
+    }
+
+    private void take(Known known) {
+        SiteClock clock = new SiteClock(doors.home().clock(), known.zone());
+        strip.start(known.people(), known.methods().stream().map(IssuedMethod::method).toList(), clock);
+        sheet.clock(clock);
+        if (known.methods().isEmpty()) {
+            front(nothingToRunBy());
+        }
+        context.ready();
+    }
+
+    private Control nothingToRunBy() {
+        EmptyState empty = new EmptyState(
+                stack,
+                context.theme(),
+                pen -> pen.box(5, 3, 14, 18, 2).line(8, 8, 16, 8).line(8, 12, 16, 12).line(8, 16, 13, 16),
+                BenchUiWords.get("bench.empty.title"),
+                BenchUiWords.get("bench.empty.text"));
+        return context.has("methods")
+                ? empty.offer(BenchUiWords.get("bench.empty.verb"), () -> context.show("methods"))
+                : empty;
+    }
+
+    private void choose() {
+        FileDialog dialog = new FileDialog(page.getShell(), SWT.OPEN);
+        dialog.setText(BenchUiWords.get("sheet.choose"));
+        dialog.setFilterExtensions(new String[] {"*.csv;*.txt;*.tsv", "*"});
+        String chosen = dialog.open();
+        if (chosen != null) {
+            show(chosen);
+        }
+    }
+
+    /** Opens the sheet with this path. */
+    @Override
+    public void show(String argument) {
+        front(sheet.control());
+        sheet.open(Path.of(argument));
+    }
+
+    @Override
+    public void shown() {
+        if (layout.topControl == strip.control()) {
+            strip.focus();
+        }
+    }
+
+    StripDesk strip() {
+        return strip;
+    }
+
+    SheetDesk sheet() {
+        return sheet;
+    }
+
+    private void front(Control control) {
+        layout.topControl = control;
+        stack.layout();
+        if (control == strip.control()) {
+            strip.focus();
+        }
+    }
+}

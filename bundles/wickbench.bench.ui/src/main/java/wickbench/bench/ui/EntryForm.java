@@ -1,0 +1,157 @@
+package wickbench.bench.ui;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import wickbench.api.method.Method;
+import wickbench.api.reading.Reason;
+import wickbench.api.reading.RunControl;
+import wickbench.api.reading.Visual;
+import wickbench.reading.ReadingWords;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Form;
+import wickbench.widgets.Theme;
+
+/** The fields of one strip; what stands in them is read and put by {@link Item}. */
+final class EntryForm {
+    private final Map<Item, Slot> slots = new EnumMap<>(Item.class);
+    private final Map<Item, PickField> picks = new EnumMap<>(Item.class);
+    private final Composite box;
+    private final PreCheckFields preChecks;
+    private final Runnable changed;
+
+    /**
+     * Makes the fields.
+     *
+     * @param over what lists may drop over
+     * @param now puts this moment into a time
+     * @param changed hears of every change
+     */
+    EntryForm(Composite parent, Composite over, Theme theme, Consumer<Item> now, Runnable changed) {
+        this.changed = changed;
+        box = Fit.wide(theme.controls().box(parent, 1));
+        strip(new FormGrid(box, over, theme, BenchUiWords.get("form.strip")));
+        preChecks = new PreCheckFields(sample(new FormGrid(box, over, theme, BenchUiWords.get("form.sample"))), theme, changed);
+        times(new FormGrid(box, over, theme, BenchUiWords.get("form.times")), now);
+        slots.values().forEach(this::listen);
+    }
+
+    Composite control() {
+        return box;
+    }
+
+    private void strip(FormGrid grid) {
+        slots.put(Item.METHOD, grid.pick(grid.whole(), Item.METHOD, made -> picks.put(Item.METHOD, made)));
+        List<Form> row = grid.halves();
+        slots.put(Item.OPERATOR, grid.pick(row.get(0), Item.OPERATOR, made -> picks.put(Item.OPERATOR, made)));
+        slots.put(Item.LOT, grid.text(row.get(1), Item.LOT));
+        grid.lineUp();
+    }
+
+    private Composite sample(FormGrid grid) {
+        List<Reason> reasons = Stream.of(Reason.values()).filter(reason -> reason != Reason.OTHER).toList();
+        List<Form> row = grid.halves();
+        slots.put(Item.SAMPLE, grid.text(row.get(0), Item.SAMPLE));
+        slots.put(Item.LINE, grid.text(row.get(1), Item.LINE));
+        slots.put(Item.PLACE, grid.text(grid.whole(), Item.PLACE));
+        row = grid.halves();
+        slots.put(Item.REASON, grid.choice(row.get(0), Item.REASON, reasons));
+        slots.put(Item.BATCH, grid.text(row.get(1), Item.BATCH));
+        row = grid.halves();
+        slots.put(Item.CONTROL, grid.choice(row.get(0), Item.CONTROL, Arrays.asList(RunControl.values())));
+        slots.put(Item.VISUAL, grid.choice(row.get(1), Item.VISUAL, Arrays.asList(Visual.values())));
+        row = grid.halves();
+        slots.put(Item.DILUTION, grid.text(row.get(0), Item.DILUTION));
+        slots.put(Item.AREA, grid.text(row.get(1), Item.AREA));
+        return grid.lineUp().card();
+    }
+
+    private void times(FormGrid grid, Consumer<Item> now) {
+        List<Form> row = grid.halves();
+        slots.put(Item.OUT_OF_FRIDGE, grid.text(row.get(0), Item.OUT_OF_FRIDGE));
+        slots.put(Item.STARTED, grid.time(row.get(1), Item.STARTED, BenchUiWords.get("now.started"), () -> now.accept(Item.STARTED)));
+        row = grid.halves();
+        slots.put(Item.EXTRACTED, grid.text(row.get(0), Item.EXTRACTED));
+        slots.put(Item.READ, grid.time(row.get(1), Item.READ, BenchUiWords.get("now.read"), () -> now.accept(Item.READ)));
+        slots.put(Item.SHAKEN, grid.text(grid.halves().get(0), Item.SHAKEN));
+        grid.lineUp();
+    }
+
+    private void listen(Slot slot) {
+        slot.control().addListener(SWT.Modify, event -> changed.run());
+        // a complaint waits until one has left the field
+        slot.control().addListener(SWT.FocusOut, event -> changed.run());
+    }
+
+    void picks(List<Pick> people, List<Pick> methods) {
+        picks.get(Item.OPERATOR).picks(people);
+        picks.get(Item.METHOD).picks(methods);
+    }
+
+    Control control(Item item) {
+        return slots.get(item).control();
+    }
+
+    String text(Item item) {
+        return slots.get(item).read().get();
+    }
+
+    void put(Item item, String text) {
+        slots.get(item).write().accept(text);
+    }
+
+    Map<Item, String> texts() {
+        Map<Item, String> texts = new EnumMap<>(Item.class);
+        slots.forEach((item, slot) -> texts.put(item, slot.read().get()));
+        return texts;
+    }
+
+    Map<String, String> preChecks() {
+        return preChecks.texts();
+    }
+
+    /** Shows what the method asks for: the area of swabs only, and its checks of the sample. */
+    void method(Optional<Method> method) {
+        boolean swab = method.filter(by -> by.route().swab()).isPresent();
+        Slot area = slots.get(Item.AREA);
+        area.control().setEnabled(swab);
+        preChecks.show(method.map(Method::preChecks).orElse(List.of()));
+    }
+
+    /** Says beside its field what is wrong, and what the chosen person and method are. */
+    void say(FormCheck check, Optional<Method> method) {
+        slots.forEach((item, slot) -> slot.say(check.wrong().getOrDefault(item, ""), hint(item, method)));
+        preChecks.say(check.wrongChecks());
+    }
+
+    private String hint(Item item, Optional<Method> method) {
+        return switch (item) {
+            case OPERATOR -> picks.get(Item.OPERATOR).chosen().map(Pick::words).orElse("");
+            case METHOD -> method.map(EntryForm::words).orElse("");
+            case AREA -> method.map(EntryForm::area).orElse("");
+            default -> "";
+        };
+    }
+
+    private static String area(Method method) {
+        return method.route().swab()
+                ? BenchUiWords.get("area.unless", method.amounts().sample())
+                : BenchUiWords.get("area.swabs-only");
+    }
+
+    private static String words(Method method) {
+        return BenchUiWords.get("method.hint", method.title(), ReadingWords.text(method.route()), method.ref().version());
+    }
+
+    void enabled(boolean may) {
+        slots.values().forEach(slot -> slot.control().setEnabled(may));
+        preChecks.enabled(may);
+    }
+}

@@ -1,0 +1,40 @@
+package wickbench.bench.ui;
+
+import wickbench.api.words.Coded;
+
+/** What is asked of one strip beside its lines, in the order in which people fill it in. */
+enum Item implements Coded {
+    OPERATOR(true),
+    METHOD(true),
+    LOT(true),
+    SAMPLE(true),
+    PLACE(true),
+    LINE(false),
+    BATCH(false),
+    REASON(false),
+    VISUAL(false),
+    CONTROL(false),
+    DILUTION(false),
+    AREA(false),
+    OUT_OF_FRIDGE(false),
+    EXTRACTED(false),
+    SHAKEN(false),
+    STARTED(false),
+    READ(false);
+
+    private final boolean asked;
+
+    Item(boolean asked) {
+        this.asked = asked;
+    }
+
+    /** Tells whether a strip cannot be recorded at the bench without it. */
+    boolean asked() {
+        return asked;
+    }
+
+    /** Returns its label. */
+    String words() {
+        return BenchUiWords.get("item." + code());
+    }
+}

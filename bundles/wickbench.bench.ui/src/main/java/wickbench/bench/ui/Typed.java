@@ -1,0 +1,35 @@
+package wickbench.bench.ui;
+
+import java.util.HashMap;
+import java.util.Map;
+import wickbench.api.method.LineRole;
+import wickbench.api.method.Seen;
+
+/**
+ * What stands on the form, as typed.
+ *
+ * @param texts stripped; what is blank is not in it
+ * @param preChecks what was measured of the sample, by the names that the method gives
+ * @param answers the lines answered so far
+ */
+record Typed(Map<Item, String> texts, Map<String, String> preChecks, Map<LineRole, Seen> answers) {
+    Typed {
+        texts = spoken(texts);
+        preChecks = spoken(preChecks);
+        answers = Map.copyOf(answers);
+    }
+
+    String text(Item item) {
+        return texts.getOrDefault(item, "");
+    }
+
+    private static <K> Map<K, String> spoken(Map<K, String> typed) {
+        Map<K, String> some = new HashMap<>();
+        typed.forEach((key, text) -> {
+            if (!text.isBlank()) {
+                some.put(key, text.strip());
+            }
+        });
+        return Map.copyOf(some);
+    }
+}

@@ -1,0 +1,110 @@
+package wickbench.bench.ui;
+
+import java.util.List;
+import java.util.Set;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import wickbench.api.reading.Finding;
+import wickbench.api.reading.Level;
+import wickbench.api.reading.Owed;
+import wickbench.api.reading.RecordedReading;
+import wickbench.api.reading.Severity;
+import wickbench.api.reading.Verdict;
+import wickbench.reading.FindingWords;
+import wickbench.reading.OutcomeWords;
+import wickbench.reading.ReadingWords;
+import wickbench.widgets.Badge;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Mark;
+import wickbench.widgets.MarkedLine;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Shape;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** What follows from the strip, with its reasons; before that, what is still needed. */
+final class VerdictPanel {
+    private static final List<Owed> MOST_URGENT_FIRST = List.of(
+            Owed.HOLD, Owed.RE_CLEAN, Owed.RE_TEST, Owed.BRACKET, Owed.REPEAT_DILUTED, Owed.REPEAT);
+
+    private final Theme theme;
+    private final Composite card;
+
+    VerdictPanel(Composite parent, Theme theme) {
+        this.theme = theme;
+        card = Fit.wide(theme.controls().card(parent, 1));
+    }
+
+    Composite control() {
+        return card;
+    }
+
+    /** Says what must be done before there is a verdict. */
+    void waiting(String text) {
+        clear();
+        theme.controls().label(card, Type.HEADING, BenchUiWords.get("verdict.none"));
+        theme.controls().text(card, Type.BODY, text);
+        card.requestLayout();
+    }
+
+    /** Shows a verdict that is not recorded yet. */
+    void show(RecordedReading judged) {
+        clear();
+        outcome(judged.verdict());
+        findings(judged.verdict().findings());
+        owed(judged.verdict().owed(), "verdict.would-owe");
+        card.requestLayout();
+    }
+
+    /** Shows what was recorded and what is to be done now. */
+    void kept(RecordedReading recorded, String seal) {
+        clear();
+        outcome(recorded.verdict());
+        theme.controls().text(card, Type.STRONG, seal);
+        owed(recorded.verdict().owed(), "verdict.owed");
+        findings(recorded.verdict().findings());
+        card.requestLayout();
+    }
+
+    private void outcome(Verdict verdict) {
+        new Badge(card, theme, Type.LARGE, Mark.of(verdict.outcome()));
+        theme.controls().text(card, Type.STRONG, OutcomeWords.sentence(verdict));
+        verdict.level().ifPresent(level -> theme.controls().text(card, Type.BODY, words(level)));
+    }
+
+    static String words(Level level) {
+        String interval = OutcomeWords.level(level);
+        return OutcomeWords.probability(level).map(some -> interval + "; " + some).orElse(interval);
+    }
+
+    private void findings(List<Finding> findings) {
+        if (!findings.isEmpty()) {
+            theme.controls().quiet(card, BenchUiWords.get("verdict.findings"));
+        }
+        findings.forEach(finding ->
+                Fit.wide(new MarkedLine(card, theme, mark(finding.severity()), FindingWords.text(finding))));
+    }
+
+    static Mark mark(Severity severity) {
+        String word = ReadingWords.text(severity);
+        return switch (severity) {
+            case VOIDS -> new Mark(word, Shape.CROSS, Meaning.CAUTION);
+            case BARS_NEGATIVE -> new Mark(word, Shape.DIAMOND, Meaning.CAUTION);
+            case CAUTION -> new Mark(word, Shape.SQUARE, Meaning.NOTICE);
+        };
+    }
+
+    private void owed(Set<Owed> owed, String heading) {
+        theme.controls().quiet(card, BenchUiWords.get(owed.isEmpty() ? "verdict.owes-nothing" : heading));
+        MOST_URGENT_FIRST.stream()
+                .filter(owed::contains)
+                .forEach(what -> Fit.wide(new MarkedLine(
+                        card, theme, new Mark("", Shape.TRIANGLE, Meaning.ALARM), ReadingWords.text(what))));
+    }
+
+    private void clear() {
+        for (Control old : card.getChildren()) {
+            old.dispose();
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package wickbench.bench.ui;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import wickbench.api.home.HomeFolder;
+import wickbench.api.journal.StationId;
+import wickbench.api.person.PersonId;
+import wickbench.api.person.Role;
+import wickbench.bench.BenchView;
+import wickbench.bench.MethodShelf;
+import wickbench.bench.Neighbours;
+import wickbench.bench.RecordingDoor;
+import wickbench.bench.SheetDesk;
+import wickbench.index.H2Index;
+import wickbench.journal.JournalFolder;
+import wickbench.people.PeopleService;
+import wickbench.people.PeopleView;
+import wickbench.reading.MethodJson;
+
+/** A real home with the demonstration's methods and two people. */
+final class TestHouse implements AutoCloseable {
+    static final Path DEMO = Path.of("../../demo");
+    static final PersonId ACTOR = new PersonId("op-05");
+
+    private final JournalFolder journal;
+    private final H2Index index;
+    private final MethodShelf shelf;
+    private final BenchDoors doors;
+
+    TestHouse(Path folder) {
+        HomeFolder home = new HomeFolder(folder);
+        journal = JournalFolder.open(home, entries -> {});
+        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView()));
+        shelf = new MethodShelf(journal, index);
+        PeopleService people = new PeopleService(home, journal, index);
+        people.enrol(ACTOR, "Ina Moos", Set.of(Role.OPERATOR), ACTOR);
+        people.enrol(new PersonId("op-07"), "Jost Rietgras", Set.of(Role.OPERATOR), ACTOR);
+        doors = new BenchDoors(
+                home,
+                journal,
+                shelf,
+                new RecordingDoor(home, journal, index, shelf, new Neighbours(List.of())),
+                new SheetDesk(shelf, journal),
+                List.of(people));
+    }
+
+    TestHouse withMethods() {
+        try (Stream<Path> files = Files.list(DEMO.resolve("methods"))) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".json")).sorted().toList()) {
+                shelf.issue(MethodJson.read(file.toString(), Files.readString(file)).orRefuse(), ACTOR);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return this;
+    }
+
+    BenchDoors doors() {
+        return doors;
+    }
+
+    JournalFolder journal() {
+        return journal;
+    }
+
+    long entries() {
+        return journal.size(journal.stations().get(0));
+    }
+
+    StationId station() {
+        return journal.stations().get(0);
+    }
+
+    @Override
+    public void close() {
+        index.close();
+        journal.close();
+    }
+}
