@@ -9,6 +9,8 @@ import org.osgi.framework.ServiceRegistration;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import picocli.CommandLine;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Complaint;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Desktop;
 import wickbench.api.home.Home;
