@@ -1,7 +1,10 @@
 package wickbench.bench;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
@@ -73,16 +76,23 @@ final class VerdictPrint {
                         .collect(Collectors.joining(" ")));
     }
 
+    /** Tells each reason once, with the samples that it concerns. */
     private static void reasons(List<RecordedReading> judged, Terminal terminal) {
-        List<String> lines = new ArrayList<>();
+        Map<String, Set<String>> samples = new LinkedHashMap<>();
         for (RecordedReading one : judged) {
             for (Finding finding : one.verdict().findings()) {
-                lines.add("  " + one.reading().sample().code() + ": " + FindingWords.text(finding));
+                samples.computeIfAbsent(FindingWords.text(finding), text -> new LinkedHashSet<>())
+                        .add(one.reading().sample().code());
             }
         }
-        if (!lines.isEmpty()) {
+        long all = judged.stream()
+                .map(one -> one.reading().sample().code())
+                .distinct()
+                .count();
+        if (!samples.isEmpty()) {
             terminal.line("");
-            lines.stream().distinct().forEach(terminal::line);
         }
+        samples.forEach((text, whose) -> terminal.line(
+                (whose.size() == all ? BenchWords.get("print.all") : String.join(", ", whose)) + ": " + text));
     }
 }

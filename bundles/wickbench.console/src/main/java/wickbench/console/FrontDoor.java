@@ -73,10 +73,14 @@ public final class FrontDoor implements ToIntFunction<String[]> {
         return Wiring.of(line, to, options.trace());
     }
 
-    /** Returns the one command that is called, or all of them when help or an unknown one is. */
-    private static List<String> wanted(List<String> rest, InstalledCommands commands) {
+    /** Returns the one command that is called, or all of them when none is, as for help. */
+    private List<String> wanted(List<String> rest, InstalledCommands commands) {
         List<String> names = commands.names();
-        return rest.stream().findFirst().filter(names::contains).map(List::of).orElse(names);
+        Optional<String> called = rest.stream().findFirst().filter(first -> !first.startsWith("-"));
+        called.filter(name -> !names.contains(name)).ifPresent(name -> {
+            throw new BadInput(Complaint.of(name, words.get("command.unknown", String.join(", ", names))));
+        });
+        return called.map(List::of).orElse(names);
     }
 
     private static CommandLine subcommand(CommandSet set, PlainTerminal terminal) {
