@@ -60,7 +60,7 @@ final class DemoCommand implements Callable<Integer> {
                 made.plant().name(),
                 doors.home().folder(),
                 made.span().from(),
-                made.span().until()));
+                made.span().until().minusDays(1)));
         terminal.line(words.get("counts", made.outcomes().all(), made.outcomes().runs(), made.entries()));
         terminal.table(List.of(words.get("column.outcome"), words.get("column.strips")), rows(made));
         made.told().forEach(told -> terminal.line(told.sentence(words)));

@@ -3,10 +3,12 @@ package wickbench.demo;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.function.Consumer;
 import wickbench.api.home.SimulatedClock;
 import wickbench.api.journal.Founding;
 import wickbench.api.method.Method;
@@ -42,40 +44,55 @@ final class Generator {
     Made make(long seed, LocalDate from, LocalDate until, Progress progress) {
         Plant plant = DemoFiles.plant();
         Span span = new Span(from, until, plant.zone());
-        Instant begins = span.startOf(from).plus(FOUNDED);
-        SimulatedClock clock = doors.home().simulate(seed, begins);
-        doors.journal().found(new Founding(plant.station(), plant.zone(), OptionalLong.of(seed)));
-
-        Chance chance = new Chance(seed);
+        SimulatedClock clock = found(seed, plant, span);
         Lots lots = new Lots(from);
         Story story = Story.of(plant, span, lots);
+        Records records = new Records(doors.readings(), story);
+        live(span, agenda(plant, span, lots, story, records, new Chance(seed)), clock, progress);
+        return new Made(plant, span, doors.journal().size(plant.station()), records.outcomes(), story.told());
+    }
+
+    private SimulatedClock found(long seed, Plant plant, Span span) {
+        SimulatedClock clock =
+                doors.home().simulate(seed, span.startOf(span.from()).plus(FOUNDED));
+        doors.journal().found(new Founding(plant.station(), plant.zone(), OptionalLong.of(seed)));
+        return clock;
+    }
+
+    private Agenda agenda(Plant plant, Span span, Lots lots, Story story, Records records, Chance chance) {
         Map<MethodId, Method> methods = DemoFiles.methods(plant);
         Agenda agenda = new Agenda();
         office(plant, span, methods, agenda);
         SamplePlan samples = new SamplePlan(plant, methods, span, new Residue(story, chance), new Codes(), chance);
-        Records records = new Records(doors.readings(), story);
         Bench bench = new Bench(plant, span, lots, story, chance);
         new Floor(plant, span, agenda, samples, bench, records, chance).plan();
-        live(span, agenda, clock, progress);
-        return new Made(plant, span, doors.journal().size(plant.station()), records.outcomes(), story.told());
+        return agenda;
     }
 
     /** Plans what the office does: people first, then methods, and one method anew with the changed cleaning. */
     private void office(Plant plant, Span span, Map<MethodId, Method> methods, Agenda agenda) {
         PersonId office = plant.office();
         Instant day = span.startOf(span.from());
-        Instant at = day.plus(ENROLLED);
-        for (Plant.Worker worker : officeFirst(plant)) {
-            agenda.at(at, () -> doors.people().enrol(worker.id(), worker.name(), worker.roles(), office));
-            at = at.plus(BETWEEN);
-        }
-        at = day.plus(ISSUED);
-        for (Method method : methods.values()) {
-            agenda.at(at, () -> doors.methods().issue(method, office));
-            at = at.plus(BETWEEN);
-        }
+        oneAfterAnother(
+                agenda,
+                day.plus(ENROLLED),
+                officeFirst(plant),
+                worker -> doors.people().enrol(worker.id(), worker.name(), worker.roles(), office));
+        oneAfterAnother(
+                agenda,
+                day.plus(ISSUED),
+                methods.values(),
+                method -> doors.methods().issue(method, office));
         Instant changed = span.startOf(StubbornChangeover.changes(span)).plus(ISSUED);
         agenda.at(changed, () -> doors.methods().issue(DemoFiles.secondEdition(), office));
+    }
+
+    private static <T> void oneAfterAnother(Agenda agenda, Instant first, Collection<T> each, Consumer<T> act) {
+        Instant at = first;
+        for (T one : each) {
+            agenda.at(at, () -> act.accept(one));
+            at = at.plus(BETWEEN);
+        }
     }
 
     /** Whoever enrols others must be enrolled before them. */

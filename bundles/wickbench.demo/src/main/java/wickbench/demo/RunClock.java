@@ -24,41 +24,45 @@ final class RunClock {
         this.chance = chance;
     }
 
+    /** Returns the times of a run's strips, in their order. */
     List<Times> times(Run run) {
         List<Times> times = new ArrayList<>();
         Optional<Instant> fridge = Optional.empty();
         String kit = "";
         Instant free = run.begins();
-        int done = 0;
-        while (done < run.tasks().size()) {
-            Method method = run.tasks().get(done).method();
+        while (times.size() < run.tasks().size()) {
+            List<Task> together = together(run.tasks(), times.size());
+            Method method = together.get(0).method();
             if (!method.kit().equals(kit)) {
                 kit = method.kit();
                 fridge = Optional.of(outOfFridge(method, free));
             }
-            int block = block(run.tasks(), done);
-            for (int i = 0; i < block; i++) {
-                Task task = run.tasks().get(done + i);
-                times.add(strip(task, fridge, free, free.plusSeconds(preparing(block) + (long) HANDS_S * i)));
-            }
-            free = free.plusSeconds(preparing(block) + (long) HANDS_S * block)
+            times.addAll(times(together, fridge, free));
+            free = free.plusSeconds(preparing(together.size()) + (long) HANDS_S * together.size())
                     .plus(method.timing().develop());
-            done += block;
         }
         return times;
     }
 
-    /** Counts the strips of one method from {@code from} on that can be started before the first must be read. */
-    private static int block(List<Task> tasks, int from) {
-        Method method = tasks.get(from).method();
-        int most = (int) Math.min(MOST_AT_ONCE, method.timing().develop().toSeconds() / HANDS_S);
-        int count = 1;
-        while (count < most
-                && from + count < tasks.size()
-                && tasks.get(from + count).method().ref().equals(method.ref())) {
-            count++;
+    private List<Times> times(List<Task> together, Optional<Instant> fridge, Instant begins) {
+        List<Times> times = new ArrayList<>();
+        Instant start = begins.plusSeconds(preparing(together.size()));
+        for (Task task : together) {
+            times.add(strip(task, fridge, begins, start));
+            start = start.plusSeconds(HANDS_S);
         }
-        return count;
+        return times;
+    }
+
+    /** Returns the strips of one method from {@code from} on that can be started before the first must be read. */
+    private static List<Task> together(List<Task> tasks, int from) {
+        Method method = tasks.get(from).method();
+        long most = Math.min(MOST_AT_ONCE, method.timing().develop().toSeconds() / HANDS_S);
+        return tasks.stream()
+                .skip(from)
+                .limit(most)
+                .takeWhile(task -> task.method().ref().equals(method.ref()))
+                .toList();
     }
 
     private static long preparing(int strips) {
