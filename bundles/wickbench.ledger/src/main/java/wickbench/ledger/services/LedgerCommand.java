@@ -1,0 +1,111 @@
+package wickbench.ledger.services;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Complaint;
+import wickbench.api.check.Refusal;
+import wickbench.api.command.Terminal;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Journal;
+import wickbench.api.person.PersonId;
+import wickbench.api.reading.ReadingDoor.Kept;
+import wickbench.ledger.Filter;
+import wickbench.ledger.ResultDetail;
+import wickbench.ledger.ResultPage;
+import wickbench.ledger.ResultRow;
+import wickbench.ledger.Results;
+import wickbench.ledger.Sort;
+
+/** Looking through results, showing one in full, and correcting it. */
+@Command(name = "ledger", synopsisSubcommandLabel = "COMMAND")
+final class LedgerCommand {
+    private static final int SHOWN_TO_PEOPLE = 100;
+    private static final int PAGE = 1000;
+
+    private final Results results;
+    private final Optional<Correcting> correcting;
+    private final Terminal terminal;
+    private final Print print;
+
+    LedgerCommand(Results results, Journal journal, Optional<Correcting> correcting, Terminal terminal) {
+        this.results = results;
+        this.correcting = correcting;
+        this.terminal = terminal;
+        print = new Print(terminal, journal);
+    }
+
+    @Command(name = "list")
+    int list(@Mixin FilterOptions options, @Option(names = "--limit", paramLabel = "N") Optional<Integer> limit) {
+        limit.filter(some -> some < 1).ifPresent(some -> {
+            throw new BadInput(Complaint.of("--limit", LedgerWords.get("limit.expected", some)));
+        });
+        Filter filter = options.filter();
+        int most = limit.orElse(terminal.json() ? Integer.MAX_VALUE : SHOWN_TO_PEOPLE);
+        List<ResultRow> rows = read(filter, most);
+        print.list(rows, terminal.json() ? rows.size() : results.count(filter));
+        print.unread(results.unread());
+        return 0;
+    }
+
+    @Command(name = "show")
+    int show(@Parameters(paramLabel = "ID") String id) {
+        print.detail(found(id));
+        print.unread(results.unread());
+        return 0;
+    }
+
+    @Command(name = "correct")
+    int correct(
+            @Parameters(paramLabel = "ID") String id,
+            @Option(names = "--reason", required = true, paramLabel = "TEXT") String reason,
+            @Mixin ChangedCells changed) {
+        Correcting door = correcting.orElseThrow(
+                () -> new Refusal("ledger.no-bench", LedgerWords.get("correct.no-bench")));
+        PersonId by = terminal.actorOrRefuse();
+        if (reason.isBlank()) {
+            throw new BadInput(Complaint.of("--reason", LedgerWords.get("correct.reason")));
+        }
+        ResultDetail before = found(id);
+        Kept kept = door.correct(before, changed.given(), reason.strip(), by);
+        print.detail(found(before.row().id().toString()));
+        if (!kept.added()) {
+            terminal.note(LedgerWords.get("correct.known", kept.ref()));
+        }
+        return 0;
+    }
+
+    private List<ResultRow> read(Filter filter, int most) {
+        List<ResultRow> rows = new ArrayList<>();
+        Optional<ResultRow> after = Optional.empty();
+        boolean more = true;
+        while (more && rows.size() < most) {
+            ResultPage page = results.page(filter, Sort.NEWEST_FIRST, after, Math.min(PAGE, most - rows.size()));
+            rows.addAll(page.rows());
+            after = page.rows().stream().reduce((first, second) -> second);
+            more = page.more();
+        }
+        return rows;
+    }
+
+    private ResultDetail found(String id) {
+        Optional<ResultDetail> found = id.indexOf(':') >= 0
+                ? results.find(parsed(id, EntryRef::parse))
+                : results.find(parsed(id, UUID::fromString));
+        return found.orElseThrow(() -> new BadInput(Complaint.of("ID", LedgerWords.get("id.unknown", id))));
+    }
+
+    private static <T> T parsed(String id, java.util.function.Function<String, T> parse) {
+        try {
+            return parse.apply(id);
+        } catch (IllegalArgumentException e) {
+            throw new BadInput(Complaint.of("ID", LedgerWords.get("id.expected", id)));
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package wickbench.ledger.services;
+
+import java.util.Optional;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import wickbench.api.command.CommandSet;
+import wickbench.api.command.Terminal;
+import wickbench.api.journal.Journal;
+import wickbench.api.reading.ReadingDoor;
+import wickbench.api.reading.RunSheets;
+import wickbench.ledger.Results;
+
+/** Brings {@code wickbench ledger …}; correcting needs the bench, everything else does not. */
+@Component(property = CommandSet.NAME + "=ledger")
+public final class LedgerCommands implements CommandSet {
+    private final Results results;
+    private final Journal journal;
+    private final Optional<Correcting> correcting;
+
+    @Activate
+    public LedgerCommands(
+            @Reference Results results,
+            @Reference Journal journal,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<ReadingDoor> door,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<RunSheets> sheets) {
+        this.results = results;
+        this.journal = journal;
+        correcting = door.flatMap(found -> sheets.map(reader -> new Correcting(found, reader)));
+    }
+
+    @Override
+    public Object commands(Terminal terminal) {
+        return new LedgerCommand(results, journal, correcting, terminal);
+    }
+}

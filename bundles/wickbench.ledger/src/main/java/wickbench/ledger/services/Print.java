@@ -1,0 +1,90 @@
+package wickbench.ledger.services;
+
+import java.util.List;
+import java.util.stream.Stream;
+import wickbench.api.command.Terminal;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.Journal;
+import wickbench.api.json.Json;
+import wickbench.ledger.ResultDetail;
+import wickbench.ledger.ResultRow;
+import wickbench.ledger.Unread;
+import wickbench.reading.OutcomeWords;
+
+/** Prints results, for people with the cautions that belong to them. */
+final class Print {
+    private final Terminal terminal;
+    private final Journal journal;
+
+    Print(Terminal terminal, Journal journal) {
+        this.terminal = terminal;
+        this.journal = journal;
+    }
+
+    void list(List<ResultRow> rows, long all) {
+        if (terminal.json()) {
+            terminal.json(Json.array(rows.stream().map(ResultJson::row).toList()));
+            return;
+        }
+        if (rows.isEmpty()) {
+            terminal.line(LedgerWords.get("list.none"));
+        } else {
+            SiteClock clock = SiteClock.of(journal);
+            terminal.table(header(), rows.stream().map(row -> row(row, clock)).toList());
+            terminal.line(LedgerWords.get("list.shown", rows.size(), all));
+        }
+        cautions();
+    }
+
+    void detail(ResultDetail detail) {
+        if (terminal.json()) {
+            terminal.json(ResultJson.detail(detail));
+            return;
+        }
+        new DetailText(SiteClock.of(journal), journal.status().checkpoint()).lines(detail).forEach(terminal::line);
+        cautions();
+    }
+
+    /** Says what a newer program wrote, so that nobody takes the list for whole. */
+    void unread(List<Unread> unread) {
+        unread.forEach(each ->
+                terminal.note(LedgerWords.get("unread", each.entries(), each.kind(), each.v())));
+    }
+
+    private void cautions() {
+        terminal.line("");
+        if (journal.founding().filter(Founding::simulated).isPresent()) {
+            terminal.line(LedgerWords.get("simulated"));
+        }
+        terminal.line(LedgerWords.get("caution"));
+    }
+
+    private static List<String> header() {
+        return Stream.of(
+                        "when", "sample", "place", "line", "batch", "method", "lot", "operator", "outcome", "findings",
+                        "entry")
+                .map(column -> LedgerWords.get("column." + column))
+                .toList();
+    }
+
+    private static List<String> row(ResultRow row, SiteClock clock) {
+        return List.of(
+                clock.minute(row.happened()),
+                row.sample(),
+                row.place(),
+                row.line().orElse(""),
+                row.batch().orElse(""),
+                row.method().toString(),
+                row.lot().value(),
+                row.operator().value(),
+                outcome(row),
+                String.valueOf(row.findings()),
+                row.ref().toString());
+    }
+
+    private static String outcome(ResultRow row) {
+        String marks = (row.sign() ? LedgerWords.get("mark.sign") : "")
+                + (row.corrections() > 0 ? LedgerWords.get("mark.corrected") : "");
+        return OutcomeWords.text(row.outcome()) + marks;
+    }
+}
