@@ -46,6 +46,9 @@ final class DetailText {
         findings(stands.verdict());
         owed(stands.verdict());
         head("show.facts");
+        if (stands.answers().isEmpty()) {
+            lines.add("  " + LedgerWords.get("show.nobody-asked"));
+        }
         stands.answers().forEach(this::answer);
         head("show.history");
         detail.history().forEach(this::statement);
@@ -59,7 +62,7 @@ final class DetailText {
                 .flatMap(OutcomeWords::probability)
                 .ifPresent(probability -> fact("show.probability", probability));
         if (detail.row().held()) {
-            lines.add(LedgerWords.get("show.held"));
+            lines.add("  " + LedgerWords.get("show.held"));
         }
         fact("show.id", detail.row().id().toString());
     }

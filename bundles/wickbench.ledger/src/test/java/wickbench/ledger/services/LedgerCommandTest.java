@@ -1,0 +1,206 @@
+package wickbench.ledger.services;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Refusal;
+import wickbench.api.journal.Draft;
+import wickbench.api.journal.Entry;
+import wickbench.api.json.Json;
+import wickbench.api.method.Seen;
+import wickbench.api.reading.RecordedReading;
+import wickbench.ledger.services.Strips.Plain;
+
+class LedgerCommandTest {
+    private static final String CAUTION =
+            "A negative says only \"not detected by this method in this sample\", never \"free of\". The kit's insert, the"
+                    + " site's food-safety plan, local law and licensed practice govern.";
+
+    private TestSite site;
+    private Entry negative;
+    private Entry positive;
+    private Lines printed;
+
+    @BeforeEach
+    void record() throws IOException {
+        site = TestSite.made();
+        site.shelf.issue(Strips.method("hazelnut-rinse"), TestSite.WRITER);
+        negative = site.record(Plain.negative("S-1").at(now(2)).judged());
+        positive = site.record(Plain.negative("S-2").seen(Seen.SEEN, Seen.FAINT).at(now(1)).judged());
+    }
+
+    /** After the method was issued, so that it was in force. */
+    private Instant now(long hoursAgo) {
+        return site.home.clock().instant().plus(Duration.ofHours(3 - hoursAgo));
+    }
+
+    @AfterEach
+    void close() {
+        site.close();
+    }
+
+    @Test
+    void listsNewestFirstWithTheUsualCaution() {
+        assertThat(run("list")).isZero();
+        assertThat(printed.out().get(0))
+                .isEqualTo("when | sample | place | line | batch | method | lot | operator | outcome | findings | entry");
+        assertThat(printed.out().get(1))
+                .contains(" | S-2 | filler nozzle | L1 |  | hazelnut-rinse v1 | A17 | op-03 | Positive | 0 | bench-1:3");
+        assertThat(printed.out().get(2)).contains(" | S-1 | ").contains(" | Negative | ");
+        assertThat(printed.out()).contains("2 of 2 shown").endsWith(CAUTION);
+    }
+
+    @Test
+    void anEmptyAnswerIsSaidAndStillCautioned() {
+        assertThat(run("list", "--batch", "B-404")).isZero();
+        assertThat(printed.out()).containsExactly("No result answers this.", "", CAUTION);
+        assertThat(runJson("list", "--batch", "B-404")).isZero();
+        assertThat(printed.out()).containsExactly("[]");
+    }
+
+    @Test
+    void machinesGetAnArray() {
+        assertThat(runJson("list", "--outcome", "positive")).isZero();
+        assertThat(printed.out())
+                .singleElement()
+                .asString()
+                .startsWith("[{")
+                .contains("\"id\":\"" + positive.id() + "\"")
+                .contains("\"entry\":\"bench-1:3\"")
+                .contains("\"outcome\":\"positive\"")
+                .contains("\"held\":true")
+                .doesNotContain("S-1");
+    }
+
+    @Test
+    void theLimitIsKeptAndWhatIsLeftOutIsSaid() {
+        run("list", "--limit", "1");
+        assertThat(printed.out()).hasSize(5).contains("1 of 2 shown");
+    }
+
+    @Test
+    void showsAResultInFull() {
+        assertThat(run("show", positive.ref().toString())).isZero();
+        assertThat(printed.out())
+                .contains(
+                        "  Outcome: Positive – Detected.",
+                        "  Held: line and product until an authorised person decides.",
+                        "  C control line: seen",
+                        "  H hook line: seen",
+                        "  T test line: faint",
+                        "  from start to reading: 5 min 30 s",
+                        "  shaken: not stated",
+                        "  origin: typed from a sheet, morning.csv, line 2",
+                        "    leaf " + positive.leaf(),
+                        "  nobody was asked",
+                        CAUTION)
+                .anyMatch(line -> line.startsWith("  bench-1:3  ")
+                        && line.endsWith(" recorded by op-01: Positive  (the result stands by this)"));
+        site.journal.checkpoint();
+        run("show", positive.id().toString());
+        assertThat(printed.out())
+                .anyMatch(line -> line.startsWith("    sealed by the checkpoint over 4 entries, root "));
+    }
+
+    @Test
+    void correctsThroughTheDoorAndKeepsWhatWasSaidBefore() {
+        assertThat(run("correct", negative.id().toString(), "--reason", "the faint line was overlooked",
+                        "--seen", "control hook ~test", "--batch", "B-7"))
+                .isZero();
+        assertThat(printed.out())
+                .contains("  Outcome: Positive – Detected.", "  T test line: faint", "  batch: B-7")
+                .anyMatch(line -> line.endsWith(" recorded by op-01: Negative"))
+                .anyMatch(line -> line.endsWith(
+                        " corrected by op-01: Positive – the faint line was overlooked  (the result stands by this)"));
+        run("list", "--held");
+        assertThat(printed.out()).anyMatch(line -> line.contains("Positive, corrected"));
+    }
+
+    @Test
+    void aPositiveCannotBeArguedAway() {
+        assertThat(run("correct", positive.ref().toString(), "--reason", "surely not", "--seen", "control hook"))
+                .isEqualTo(3);
+        assertThat(printed.err())
+                .singleElement()
+                .asString()
+                .contains("a correction cannot take that away");
+        assertThat(site.results.find(positive.id()).orElseThrow().history()).hasSize(1);
+    }
+
+    @Test
+    void withoutTheBenchNothingIsCorrected() {
+        Lines lines = new Lines(false);
+        Object command = new LedgerCommands(site.results, site.journal, Optional.empty(), Optional.empty()).commands(lines);
+        assertThat(execute(command, lines, "correct", "bench-1:2", "--reason", "x", "--batch", "B-7"))
+                .isEqualTo(3);
+        assertThat(lines.err())
+                .containsExactly("The bench is not installed here, and readings are corrected through its door only."
+                        + " Start the program with the feature 'bench'.");
+    }
+
+    @Test
+    void entriesOfANewerProgramAreTold() {
+        Json.Obj body = Json.object().with("something", "new");
+        site.journal.append(List.of(new Draft(
+                Draft.randomId(site.home.chance()), TestSite.WRITER, RecordedReading.KIND, 2, body)));
+        run("list");
+        assertThat(printed.err())
+                .containsExactly("1 entries of reading.recorded version 2 were written by a newer program and are in no"
+                        + " result here.");
+        assertThat(printed.out()).contains("2 of 2 shown");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+        list --outcome maybe | --outcome: expected one of negative, positive, positive-above-range, invalid, found 'maybe'
+        list --from 2026-03-02 --to 2026-03-01 | --to: expected a day from 2026-03-02 on, found 2026-03-01
+        list --limit 0 | --limit: expected a number from 1 on, found 0
+        show nonsense | ID: expected the id of an entry, or STATION:NUMBER, found 'nonsense'
+        show bench-1:0 | ID: no result was recorded or corrected by the entry bench-1:0
+        show 00000000-0000-0000-0000-000000000000 | ID: no result was recorded or corrected by the entry 00000000-0000-0000-0000-000000000000
+        correct bench-1:2 --reason x | correct: expected at least one thing that was otherwise, such as --seen "control test"
+        correct bench-1:2 --reason x --started noon | --started: expected an ISO 8601 time such as 2026-03-31T08:05:00+02:00, found 'noon'
+        """)
+    void badInputIsOneLine(String arguments, String line) {
+        assertThat(run(arguments.split(" "))).isEqualTo(2);
+        assertThat(printed.err()).containsExactly(line);
+    }
+
+    private int run(String... arguments) {
+        return run(false, arguments);
+    }
+
+    private int runJson(String... arguments) {
+        return run(true, arguments);
+    }
+
+    private int run(boolean json, String... arguments) {
+        printed = new Lines(json);
+        Object command = new LedgerCommand(site.results, site.journal, Optional.of(site.correcting), printed);
+        return execute(command, printed, arguments);
+    }
+
+    private static int execute(Object command, Lines lines, String... arguments) {
+        return new CommandLine(command)
+                .setExecutionExceptionHandler((e, called, result) -> {
+                    lines.note(e.getMessage());
+                    assertThat(e).isInstanceOfAny(BadInput.class, Refusal.class);
+                    return e instanceof BadInput ? 2 : 3;
+                })
+                .execute(arguments);
+    }
+}

@@ -1,0 +1,99 @@
+package wickbench.ledger.services;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.UUID;
+import java.util.stream.Stream;
+import wickbench.api.home.HomeFolder;
+import wickbench.api.index.IndexView;
+import wickbench.api.journal.Draft;
+import wickbench.api.journal.Entry;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.StationId;
+import wickbench.api.person.PersonId;
+import wickbench.api.reading.CorrectedReading;
+import wickbench.api.reading.RecordedReading;
+import wickbench.bench.BenchView;
+import wickbench.bench.MethodShelf;
+import wickbench.bench.Neighbours;
+import wickbench.bench.RecordingDoor;
+import wickbench.bench.SheetDesk;
+import wickbench.index.H2Index;
+import wickbench.journal.JournalFolder;
+import wickbench.reading.CorrectedReadingJson;
+import wickbench.reading.RecordedReadingJson;
+
+/** A home on the disk with journal, index, bench and ledger. */
+final class TestSite implements AutoCloseable {
+    static final PersonId WRITER = new PersonId("op-01");
+    /** Far from UTC, so that days of the site and days of UTC differ. */
+    static final ZoneId ZONE = ZoneId.of("Pacific/Auckland");
+
+    final HomeFolder home;
+    final JournalFolder journal;
+    final H2Index index;
+    final LedgerResults results;
+    final Correcting correcting;
+    final MethodShelf shelf;
+    private final Path folder;
+
+    TestSite(Path folder, IndexView... views) {
+        this.folder = folder;
+        home = new HomeFolder(folder);
+        journal = JournalFolder.open(home, entries -> {});
+        journal.found(new Founding(new StationId("bench-1"), ZONE, OptionalLong.empty()));
+        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(views));
+        results = new LedgerResults(index, journal);
+        shelf = new MethodShelf(journal, index);
+        correcting = new Correcting(
+                new RecordingDoor(home, journal, index, shelf, new Neighbours(List.of())),
+                new SheetDesk(shelf, journal));
+    }
+
+    /** Makes a site with ledger and bench that is deleted when closed. */
+    static TestSite made() throws IOException {
+        return new TestSite(Files.createTempDirectory("wickbench-ledger"), new LedgerView(), new BenchView());
+    }
+
+    Entry record(RecordedReading reading) {
+        return journal.append(List.of(recorded(reading))).get(0);
+    }
+
+    Draft recorded(RecordedReading reading) {
+        return new Draft(
+                Draft.randomId(home.chance()),
+                WRITER,
+                RecordedReading.KIND,
+                RecordedReading.VERSION,
+                RecordedReadingJson.write(reading));
+    }
+
+    Entry correct(UUID corrects, RecordedReading now) {
+        CorrectedReading body = new CorrectedReading(corrects, "mistyped", now);
+        return journal.append(List.of(new Draft(
+                        Draft.randomId(home.chance()),
+                        WRITER,
+                        CorrectedReading.KIND,
+                        CorrectedReading.VERSION,
+                        CorrectedReadingJson.write(body))))
+                .get(0);
+    }
+
+    @Override
+    public void close() {
+        index.close();
+        journal.close();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}
