@@ -22,7 +22,7 @@ class EveryInstallSetTest {
     private static final Map<String, Set<String>> COMMANDS = Map.of(
             "base", Set.of("index", "journal", "people", "picture"),
             "bench", Set.of("demo", "judge", "method", "record"),
-            "ledger", Set.of());
+            "ledger", Set.of("ledger"));
 
     @TempDir
     Path temporary;

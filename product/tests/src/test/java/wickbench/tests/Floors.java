@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The floors of the house: which bundle may look at which.
@@ -14,6 +16,7 @@ import java.util.Set;
  */
 final class Floors {
 
+    private static final String PAGES = ".ui";
     private static final Set<String> GROUND = Set.of("wickbench.api", "wickbench.reading", "wickbench.figures");
     private static final Set<String> DESK = Set.of("wickbench.shell", "wickbench.widgets");
     private static final Set<String> PAGE =
@@ -29,14 +32,19 @@ final class Floors {
 
     private Floors() {}
 
-    /** The bundles of the house that this one may look at. */
+    /** The bundles of the house that this one may look at; a page also sees what the bundle that it is a page of exports. */
     static Set<String> below(String bundle) {
-        return DRAWN.getOrDefault(bundle, bundle.endsWith(".ui") ? PAGE : GROUND);
+        return DRAWN.getOrDefault(bundle, bundle.endsWith(PAGES) ? page(bundle) : GROUND);
+    }
+
+    private static Set<String> page(String bundle) {
+        String shown = bundle.substring(0, bundle.length() - PAGES.length());
+        return Stream.concat(PAGE.stream(), Stream.of(shown)).collect(Collectors.toUnmodifiableSet());
     }
 
     /** Whether windows may be seen from this bundle. */
     static boolean seesWindows(String bundle) {
-        return DESK.contains(bundle) || bundle.endsWith(".ui");
+        return DESK.contains(bundle) || bundle.endsWith(PAGES);
     }
 
     /** The bundle that this package belongs to: folder, bundle and root package have one name. */
