@@ -22,13 +22,15 @@ import wickbench.api.check.Refusal;
 
 /** Opens a window on one page, waits until the page says that it is ready, and saves what it painted. */
 final class PictureTaker {
-    private static final int PATIENCE_MILLIS = 60_000;
+    private static final int PATIENCE_SECONDS = 60;
+    private static final int MILLIS = 1000;
     /** After the last word of the page: time for the toolkit to lay out and paint. */
     private static final int PAINT_MILLIS = 400;
 
     private final Places places;
     private final Neighbours neighbours;
     private final Session session;
+    private final int patience;
 
     /** What is wanted: the page, the thing on it, how it looks and how large at 100 %. */
     record Wanted(String page, Optional<String> thing, Looks looks, Point size) {
@@ -38,6 +40,11 @@ final class PictureTaker {
     }
 
     PictureTaker(Places places, Neighbours neighbours, Session session) {
+        this(places, neighbours, session, PATIENCE_SECONDS);
+    }
+
+    PictureTaker(Places places, Neighbours neighbours, Session session, int patience) {
+        this.patience = patience;
         this.places = places;
         this.neighbours = neighbours;
         this.session = session;
@@ -81,10 +88,10 @@ final class PictureTaker {
         return capture(shell, wanted.pixels());
     }
 
-    private static void await(
+    private void await(
             Display display, Window window, Wanted wanted, AtomicReference<Optional<Throwable>> broken) {
         boolean[] late = {false};
-        display.timerExec(PATIENCE_MILLIS, () -> late[0] = true);
+        display.timerExec(patience * MILLIS, () -> late[0] = true);
         EventLoop.until(display, () -> late[0]
                 || broken.get().isPresent()
                 || window.front().filter(page -> page.settled() || page.failure().isPresent()).isPresent());
@@ -93,7 +100,7 @@ final class PictureTaker {
             throw new Refusal("picture.page-failed", ShellWords.get("picture.page-failed", wanted.page(), text));
         });
         if (late[0]) {
-            throw new Refusal("picture.not-ready", ShellWords.get("picture.not-ready", wanted.page(), PATIENCE_MILLIS / 1000));
+            throw new Refusal("picture.not-ready", ShellWords.get("picture.not-ready", wanted.page(), patience));
         }
         pause(display);
     }

@@ -62,8 +62,11 @@ final class TableBar {
         filter.selectAll();
     }
 
+    /** Says something; an export may end when the bar is gone. */
     void say(String words) {
-        said.setText(words);
+        if (!said.isDisposed()) {
+            said.setText(words);
+        }
     }
 
     void count(int shown, OptionalLong all, long skipped) {

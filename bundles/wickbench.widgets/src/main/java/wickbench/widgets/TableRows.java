@@ -36,6 +36,8 @@ final class TableRows<T> {
         table.getVerticalBar().addListener(SWT.Selection, event -> moved());
         table.addListener(SWT.MouseVerticalWheel, event -> moved());
         table.addListener(SWT.Paint, event -> paintEmpty(event.gc));
+        // a page may throw a table away and live on; its jobs would then deliver to nobody
+        table.addListener(SWT.Dispose, event -> job.ifPresent(Job::cancel));
     }
 
     RowWindow<T> window() {

@@ -1,0 +1,82 @@
+package wickbench.shell;
+
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+
+/** A real window on pages given by hand. */
+final class OpenDesk implements AutoCloseable {
+    private static final int PATIENCE_MILLIS = 10_000;
+    private final Display display = new Display();
+    private final Workers workers = new Workers();
+    private final Session session = new Session(Optional.empty());
+    private final Shell shell = new Shell(display);
+    private final Window window;
+
+    OpenDesk(Places places) {
+        window = new Window(
+                shell,
+                new Supplies(places, new Neighbours(), workers, session, Forgetful.FORGETFUL),
+                Looks.FIRST,
+                () -> {});
+        display.setRuntimeExceptionHandler(window::broken);
+        Keys.listen(display, new WindowKeys(window));
+        shell.setSize(1200, 800);
+        window.start(Optional.empty());
+        shell.open();
+        shell.forceActive();
+        settle();
+    }
+
+    Window window() {
+        return window;
+    }
+
+    Session session() {
+        return session;
+    }
+
+    OpenPage front() {
+        return window.front().orElseThrow();
+    }
+
+    /** Handles events until the condition holds; fails when it does not within ten seconds. */
+    void await(BooleanSupplier condition) {
+        boolean[] late = {false};
+        Runnable alarm = () -> late[0] = true;
+        display.timerExec(PATIENCE_MILLIS, alarm);
+        EventLoop.until(display, () -> late[0] || condition.getAsBoolean());
+        if (late[0]) {
+            throw new AssertionError("did not happen within " + PATIENCE_MILLIS + " ms");
+        }
+        display.timerExec(-1, alarm);
+    }
+
+    void settle() {
+        while (display.readAndDispatch()) {
+            continue;
+        }
+    }
+
+    /** Presses a key where the focus is. */
+    void press(int key, int modifiers) {
+        Event event = new Event();
+        event.keyCode = key;
+        event.character = key < 128 ? (char) key : 0;
+        event.stateMask = modifiers;
+        Control target = Optional.ofNullable(display.getFocusControl()).orElse(shell);
+        target.notifyListeners(SWT.KeyDown, event);
+        settle();
+    }
+
+    @Override
+    public void close() {
+        shell.dispose();
+        workers.close();
+        display.dispose();
+    }
+}

@@ -1,0 +1,186 @@
+package wickbench.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.Test;
+import wickbench.api.person.PersonId;
+import wickbench.widgets.StripDrawing;
+
+class WindowTest {
+
+    @Test
+    void opensAPageWhenItIsFirstShownAndNotBefore() {
+        PlainPage bench = new PlainPage("&Bench");
+        PlainPage ledger = new PlainPage("&Ledger");
+        try (OpenDesk desk = new OpenDesk(places(bench, ledger))) {
+            assertThat(bench.heard()).containsExactly("open", "shown");
+            assertThat(ledger.heard()).isEmpty();
+            desk.window().show("ledger", Optional.of("r-7"));
+            desk.window().show("bench", Optional.empty());
+            desk.window().show("ledger", Optional.of("r-8"));
+            assertThat(ledger.heard()).containsExactly("open", "show r-7", "shown", "show r-8", "shown");
+            assertThat(bench.heard()).containsExactly("open", "shown", "shown");
+        }
+    }
+
+    @Test
+    void goesToPlacesByDigitAndByLetter() {
+        try (OpenDesk desk = new OpenDesk(places(new PlainPage("&Bench"), new PlainPage("&Ledger")))) {
+            desk.press('2', SWT.CTRL);
+            assertThat(desk.front().id()).isEqualTo("ledger");
+            desk.press('b', SWT.ALT);
+            assertThat(desk.front().id()).isEqualTo("bench");
+            desk.press('9', SWT.CTRL);
+            assertThat(desk.front().id()).isEqualTo("bench");
+        }
+    }
+
+    @Test
+    void walksTheRailWithArrowKeys() {
+        try (OpenDesk desk = new OpenDesk(places(new PlainPage("&Bench"), new PlainPage("&Ledger")))) {
+            desk.press(SWT.F6, SWT.NONE);
+            desk.press(SWT.ARROW_DOWN, SWT.NONE);
+            desk.press(SWT.CR, SWT.NONE);
+            assertThat(desk.front().id()).isEqualTo("ledger");
+        }
+    }
+
+    @Test
+    void followsPagesThatComeAndGo() {
+        PlainPage bench = new PlainPage("&Bench");
+        PlainPage ledger = new PlainPage("&Ledger");
+        Places places = places(bench, ledger);
+        try (OpenDesk desk = new OpenDesk(places)) {
+            places.remove(bench);
+            desk.settle();
+            assertThat(bench.heard()).endsWith("closed");
+            assertThat(desk.front().id()).isEqualTo("ledger");
+            places.remove(ledger);
+            desk.settle();
+            assertThat(desk.window().front()).isEmpty();
+            assertThat(words(desk)).contains(ShellWords.get("no-pages.title"));
+            places.add(bench, Map.of(Page.ID, "bench"));
+            desk.settle();
+            assertThat(desk.front().id()).isEqualTo("bench");
+        }
+    }
+
+    @Test
+    void keepsThePageInFrontWhenItsLooksChange() {
+        PlainPage ledger = new PlainPage("&Ledger");
+        try (OpenDesk desk = new OpenDesk(places(new PlainPage("&Bench"), ledger))) {
+            desk.window().show("ledger", Optional.empty());
+            desk.press('d', SWT.CTRL | SWT.SHIFT);
+            assertThat(desk.window().looks().dark()).isTrue();
+            assertThat(desk.front().id()).isEqualTo("ledger");
+            desk.press('+', SWT.CTRL);
+            assertThat(desk.window().looks().percent()).isEqualTo(125);
+            assertThat(desk.front().theme().px(8)).isEqualTo(10);
+            desk.press('0', SWT.CTRL);
+            assertThat(desk.window().looks().percent()).isEqualTo(100);
+            assertThat(ledger.heard()).filteredOn("closed"::equals).hasSize(3);
+        }
+    }
+
+    @Test
+    void alwaysShowsTheCaution() {
+        try (OpenDesk desk = new OpenDesk(places(new PlainPage("&Bench"), new PlainPage("&Ledger")))) {
+            assertThat(words(desk)).anyMatch(text -> text.contains("never “free of”") && text.contains("govern"));
+        }
+    }
+
+    @Test
+    void tellsPagesWhoActs() {
+        Label[] said = {null};
+        PlainPage bench = new PlainPage("&Bench", (label, context) -> {
+            said[0] = label;
+            context.onActor(actor -> label.setText(actor.map(PersonId::value).orElse("nobody")));
+        });
+        try (OpenDesk desk = new OpenDesk(places(bench, new PlainPage("&Ledger")))) {
+            desk.session().actor(Optional.of(new PersonId("op3")));
+            assertThat(said[0].getText()).isEqualTo("op3");
+            desk.window().look(Looks.FIRST.withDark(true));
+            desk.session().actor(Optional.empty());
+            assertThat(said[0].getText()).isEqualTo("nobody");
+        }
+    }
+
+    @Test
+    void showsWhatBrokeAndWorksOn() {
+        try (OpenDesk desk = new OpenDesk(places(new PlainPage("&Bench"), new PlainPage("&Ledger")))) {
+            desk.window().shell().getDisplay().asyncExec(() -> {
+                throw new IllegalStateException("torn");
+            });
+            desk.settle();
+            assertThat(words(desk)).anyMatch(text -> text.contains("IllegalStateException: torn"));
+            desk.press('2', SWT.CTRL);
+            assertThat(desk.front().id()).isEqualTo("ledger");
+        }
+    }
+
+    @Test
+    void opensTheSheetOfKeysWithF1() {
+        try (OpenDesk desk = new OpenDesk(places(new PlainPage("&Bench"), new PlainPage("&Ledger")))) {
+            desk.press(SWT.F1, SWT.NONE);
+            assertThat(desk.window().shell().getShells()).extracting(Shell::getText).containsExactly("Keys");
+        }
+    }
+
+    @Test
+    void letsTheTabKeyReachEverythingThatCanBeUsed() {
+        try (OpenDesk desk = new OpenDesk(SampleDesk.places())) {
+            desk.await(() -> desk.front().settled());
+            Set<Control> reached = new LinkedHashSet<>();
+            Control focus = desk.window().shell().getDisplay().getFocusControl();
+            for (int i = 0; i < 60 && reached.add(focus); i++) {
+                focus.traverse(SWT.TRAVERSE_TAB_NEXT);
+                desk.settle();
+                focus = desk.window().shell().getDisplay().getFocusControl();
+            }
+            assertThat(reached).hasAtLeastOneElementOfType(Table.class);
+            assertThat(reached).hasAtLeastOneElementOfType(StripDrawing.class);
+            assertThat(reached).hasAtLeastOneElementOfType(RailItem.class);
+            assertThat(reached).filteredOn(Text.class::isInstance).hasSize(3);
+            assertThat(reached)
+                    .filteredOn(Button.class::isInstance)
+                    .extracting(button -> ((Button) button).getText())
+                    .contains("&Export", "&New run", "&Table ▾", "View ▾", "Nobody signed in ▾");
+        }
+    }
+
+    private static Places places(PlainPage bench, PlainPage ledger) {
+        Places places = new Places();
+        places.add(ledger, Map.of(Page.ID, "ledger", Page.RANK, 20));
+        places.add(bench, Map.of(Page.ID, "bench", Page.RANK, 10));
+        return places;
+    }
+
+    private static Set<String> words(OpenDesk desk) {
+        Set<String> words = new LinkedHashSet<>();
+        collect(desk.window().shell(), words);
+        return words;
+    }
+
+    private static void collect(Composite parent, Set<String> words) {
+        for (Control child : parent.getChildren()) {
+            if (child instanceof Label label && label.isVisible()) {
+                words.add(label.getText());
+            }
+            if (child instanceof Composite composite) {
+                collect(composite, words);
+            }
+        }
+    }
+}
