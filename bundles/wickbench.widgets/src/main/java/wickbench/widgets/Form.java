@@ -44,7 +44,7 @@ public final class Form {
 
     /** Makes a line of small words that takes no room until it says something. */
     private Label aside() {
-        Label label = theme.controls().label(grid, Type.SMALL, "");
+        Label label = theme.controls().text(grid, Type.SMALL, "");
         GridData data = new GridData(SWT.FILL, SWT.CENTER, false, false);
         data.exclude = true;
         label.setLayoutData(data);

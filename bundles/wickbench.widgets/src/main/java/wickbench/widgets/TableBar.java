@@ -2,6 +2,7 @@ package wickbench.widgets;
 
 import java.util.OptionalLong;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -26,7 +27,9 @@ final class TableBar {
         this.changed = changed;
         Controls controls = theme.controls();
         Composite row = Fit.wide(controls.box(parent, 4));
-        filter = Fit.width(controls.search(row), theme.px(FILTER_WIDTH));
+        filter = Fit.wide(controls.search(row));
+        // narrower where there is no room: the button of the menu must stay in sight
+        ((GridData) filter.getLayoutData()).widthHint = theme.px(FILTER_WIDTH);
         filter.setMessage(WidgetWords.get("table.filter"));
         Names.give(filter, () -> WidgetWords.get("table.filter-of", name));
         said = Fit.wide(controls.quiet(row, ""));
