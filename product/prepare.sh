@@ -28,12 +28,7 @@ prepare() {
   for purpose in "$@"; do
     case $purpose in
       windows) have_library libgtk-3.so.0 || missing="$missing libgtk-3-0" ;;
-      tests)
-        have_command Xvfb && have_command xauth || missing="$missing xvfb xauth"
-        # other programs read back what was printed
-        have_command pdftotext || missing="$missing poppler-utils"
-        have_command soffice || missing="$missing libreoffice-calc-nogui"
-        ;;
+      tests) have_command Xvfb && have_command xauth || missing="$missing xvfb xauth" ;;
     esac
   done
   [ -z "$missing" ] || install $missing

@@ -18,11 +18,7 @@ import wickbench.api.reading.Sample;
 public final class Levels {
     private Levels() {}
 
-    /**
-     * Returns the interval; empty when Invalid, which says nothing.
-     *
-     * @throws IllegalArgumentException when the limit holds in an extract whose volume the method does not state
-     */
+    /** Returns the interval; empty when Invalid, which says nothing. */
     public static Optional<Level> of(Method method, Sample sample, Outcome outcome) {
         Scale scale = Scale.of(method, sample);
         return switch (outcome) {

@@ -3,6 +3,7 @@ package wickbench.bench.ui;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -48,6 +49,7 @@ final class ActionBar {
     void outcome(Optional<Mark> mark) {
         badge.setVisible(mark.isPresent());
         ((GridData) badge.getLayoutData()).exclude = mark.isEmpty();
+        ((GridLayout) badge.getParent().getLayout()).numColumns = mark.isEmpty() ? 4 : 5;
         mark.ifPresent(badge::show);
         badge.requestLayout();
     }

@@ -52,7 +52,6 @@ final class EntryForm {
         List<Form> row = grid.halves();
         slots.put(Item.OPERATOR, grid.pick(row.get(0), Item.OPERATOR, made -> picks.put(Item.OPERATOR, made)));
         slots.put(Item.LOT, grid.text(row.get(1), Item.LOT));
-        grid.lineUp();
     }
 
     private Composite sample(FormGrid grid) {
@@ -70,7 +69,7 @@ final class EntryForm {
         row = grid.halves();
         slots.put(Item.DILUTION, grid.text(row.get(0), Item.DILUTION));
         slots.put(Item.AREA, grid.text(row.get(1), Item.AREA));
-        return grid.lineUp().card();
+        return grid.card();
     }
 
     private void times(FormGrid grid, Consumer<Item> now) {
@@ -81,7 +80,6 @@ final class EntryForm {
         slots.put(Item.EXTRACTED, grid.text(row.get(0), Item.EXTRACTED));
         slots.put(Item.READ, grid.time(row.get(1), Item.READ, BenchUiWords.get("now.read"), () -> now.accept(Item.READ)));
         slots.put(Item.SHAKEN, grid.text(grid.halves().get(0), Item.SHAKEN));
-        grid.lineUp();
     }
 
     private void listen(Slot slot) {
@@ -101,6 +99,11 @@ final class EntryForm {
 
     String text(Item item) {
         return slots.get(item).read().get();
+    }
+
+    /** Returns what stands below a field. */
+    String said(Item item) {
+        return slots.get(item).field().said();
     }
 
     void put(Item item, String text) {

@@ -1,8 +1,11 @@
 package wickbench.bench.ui;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -21,15 +24,14 @@ import wickbench.widgets.Type;
 
 /** A card with a heading and fields, one or two a row; the fields of each column line up. */
 final class FormGrid {
-    /** Label, control and what is said below: the children of a form come in threes. */
-    private static final int PARTS = 3;
-
     private static final int TWO_A_ROW = 430;
+    private static final int NARROWEST = 72;
 
     private final Theme theme;
     private final Composite over;
     private final Composite card;
     private final List<Composite> rows = new ArrayList<>();
+    private final Map<Form, List<Control>> labels = new HashMap<>();
     private final List<List<Form>> columns = List.of(new ArrayList<>(), new ArrayList<>());
 
     /**
@@ -43,10 +45,15 @@ final class FormGrid {
         card.addListener(SWT.Resize, event -> arrange());
     }
 
-    /** Puts the fields of a row one below the other where there is little room. */
+    /** Puts the fields of a row one below the other where there is little room; labels line up either way. */
     private void arrange() {
         boolean two = card.getClientArea().width >= theme.px(TWO_A_ROW);
         rows.forEach(row -> ((GridLayout) row.getLayout()).numColumns = two ? 2 : 1);
+        if (two) {
+            columns.forEach(this::lineUp);
+        } else {
+            lineUp(columns.stream().flatMap(List::stream).toList());
+        }
     }
 
     Composite card() {
@@ -71,12 +78,12 @@ final class FormGrid {
     }
 
     Slot text(Form form, Item item) {
-        Field<Text> field = form.text(item.words());
+        Field<Text> field = labelled(form, () -> form.text(item.words()));
         return slot(field, field.control());
     }
 
     Slot choice(Form form, Item item, List<? extends Coded> codes) {
-        Field<Combo> field = form.choice(item.words(), Choice.words(codes));
+        Field<Combo> field = labelled(form, () -> form.choice(item.words(), Choice.words(codes)));
         Choice choice = new Choice(field.control(), codes);
         field.control().select(0);
         return new Slot(field, field.control(), choice.reader(), choice::put);
@@ -84,47 +91,44 @@ final class FormGrid {
 
     Slot pick(Form form, Item item, Consumer<PickField> made) {
         List<PickField> picks = new ArrayList<>();
-        Field<Text> field = form.field(item.words(), parent -> {
+        Field<Text> field = labelled(form, () -> form.field(item.words(), parent -> {
             picks.add(new PickField(parent, over, theme));
             return picks.get(0).control();
-        });
+        }));
         made.accept(picks.get(0));
-        return new Slot(field, field.control(), picks.get(0)::value, field.control()::setText);
+        return new Slot(field, field.control(), picks.get(0)::value, picks.get(0)::put);
     }
 
     /** Adds a time with a button that puts this moment there. */
     Slot time(Form form, Item item, String verb, Runnable now) {
         List<Text> texts = new ArrayList<>();
-        Field<Composite> field = form.field(item.words(), parent -> {
+        Field<Composite> field = labelled(form, () -> form.field(item.words(), parent -> {
             Composite row = theme.controls().box(parent, 2);
             texts.add(Fit.wide(theme.controls().field(row)));
+            ((GridData) texts.get(0).getLayoutData()).minimumWidth = theme.px(NARROWEST);
             Button button = theme.controls().button(row, verb, now);
             Names.give(button, () -> BenchUiWords.get("now.name", item.words(), verb));
             return row;
-        });
+        }));
         Names.give(texts.get(0), item::words);
         return slot(field, texts.get(0));
     }
 
-    /** Makes the labels of each column equally wide. */
-    FormGrid lineUp() {
-        columns.forEach(FormGrid::lineUp);
-        return this;
-    }
-
-    private static void lineUp(List<Form> forms) {
-        List<Control> labels = new ArrayList<>();
-        forms.forEach(form -> {
-            Control[] parts = form.grid().getChildren();
-            for (int i = 0; i < parts.length; i += PARTS) {
-                labels.add(parts[i]);
-            }
-        });
-        int widest = labels.stream()
+    private void lineUp(List<Form> forms) {
+        List<Control> some = forms.stream().flatMap(form -> labels.getOrDefault(form, List.of()).stream()).toList();
+        int widest = some.stream()
                 .mapToInt(label -> label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x)
                 .max()
                 .orElse(0);
-        labels.forEach(label -> ((GridData) label.getLayoutData()).widthHint = widest);
+        some.forEach(label -> ((GridData) label.getLayoutData()).widthHint = widest);
+    }
+
+    /** Makes a field and remembers its label, which is the first that it puts into the form. */
+    private <C extends Control> Field<C> labelled(Form form, Supplier<Field<C>> make) {
+        int at = form.grid().getChildren().length;
+        Field<C> made = make.get();
+        labels.computeIfAbsent(form, first -> new ArrayList<>()).add(form.grid().getChildren()[at]);
+        return made;
     }
 
     private static Slot slot(Field<?> field, Text text) {

@@ -4,16 +4,16 @@ import wickbench.api.words.Coded;
 
 /** What is asked of one strip beside its lines, in the order in which people fill it in. */
 enum Item implements Coded {
-    OPERATOR(true),
     METHOD(true),
+    OPERATOR(true),
     LOT(true),
     SAMPLE(true),
-    PLACE(true),
     LINE(false),
-    BATCH(false),
+    PLACE(true),
     REASON(false),
-    VISUAL(false),
+    BATCH(false),
     CONTROL(false),
+    VISUAL(false),
     DILUTION(false),
     AREA(false),
     OUT_OF_FRIDGE(false),

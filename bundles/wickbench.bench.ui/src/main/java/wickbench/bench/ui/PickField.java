@@ -32,6 +32,13 @@ final class PickField {
         return text;
     }
 
+    /** Puts a value there as if it had been chosen; no list opens. */
+    void put(String value) {
+        filling = true;
+        text.setText(value);
+        filling = false;
+    }
+
     void picks(List<Pick> some) {
         picks = List.copyOf(some);
     }
@@ -57,10 +64,8 @@ final class PickField {
     }
 
     private void take(Pick pick) {
-        filling = true;
-        text.setText(pick.value());
+        put(pick.value());
         text.selectAll();
-        filling = false;
         list.close();
     }
 

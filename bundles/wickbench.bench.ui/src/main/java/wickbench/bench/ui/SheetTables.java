@@ -21,13 +21,13 @@ final class SheetTables {
 
     static TableSpec<RecordedReading> strips(SheetRead sheet, SiteClock clock) {
         List<Column<RecordedReading>> columns = List.of(
-                SheetTables.<RecordedReading>text("line", 56, row -> line(row.reading()))
+                SheetTables.<RecordedReading>text("line", 48, row -> line(row.reading()))
                         .rightAligned(),
-                text("sample", 96, row -> row.reading().sample().code()),
-                text("place", 190, row -> row.reading().sample().place()),
-                Column.<RecordedReading>marked("outcome", title("outcome"), 190, row -> Mark.of(row.verdict().outcome())),
+                text("sample", 76, row -> row.reading().sample().code()),
+                text("place", 176, row -> row.reading().sample().place()),
+                Column.<RecordedReading>marked("outcome", title("outcome"), 176, row -> Mark.of(row.verdict().outcome())),
+                text("findings", 380, row -> findings(row.verdict())),
                 text("method", 180, row -> row.reading().method().value()),
-                text("findings", 420, row -> findings(row.verdict())),
                 text("operator", 80, row -> row.reading().operator().value()),
                 text("lot", 110, row -> row.reading().lot().value()),
                 text("started", 160, row -> row.reading().times().started().map(clock::whole).orElse("")));

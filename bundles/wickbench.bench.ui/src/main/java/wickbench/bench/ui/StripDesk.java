@@ -76,7 +76,7 @@ final class StripDesk implements StripActs {
 
     void focus() {
         if (!kept) {
-            Item first = List.of(Item.OPERATOR, Item.METHOD, Item.LOT, Item.SAMPLE).stream()
+            Item first = List.of(Item.METHOD, Item.OPERATOR, Item.LOT, Item.SAMPLE).stream()
                     .filter(item -> view.form().text(item).isBlank())
                     .findFirst()
                     .orElse(Item.SAMPLE);

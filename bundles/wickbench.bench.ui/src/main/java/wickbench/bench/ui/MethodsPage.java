@@ -1,0 +1,47 @@
+package wickbench.bench.ui;
+
+import org.eclipse.swt.widgets.Composite;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import wickbench.api.journal.Journal;
+import wickbench.api.method.Methods;
+import wickbench.shell.Page;
+import wickbench.shell.PageContext;
+import wickbench.shell.PagePart;
+import wickbench.widgets.Glyph;
+
+/** The page where the site's methods are looked up. */
+@Component(property = {Page.ID + "=methods", Page.RANK + ":Integer=60"})
+public final class MethodsPage implements Page {
+    private final Methods methods;
+    private final Journal journal;
+
+    @Activate
+    public MethodsPage(@Reference Methods methods, @Reference Journal journal) {
+        this.methods = methods;
+        this.journal = journal;
+    }
+
+    @Override
+    public String title() {
+        return BenchUiWords.get("methods.title");
+    }
+
+    /** A page with its steps. */
+    @Override
+    public Glyph glyph() {
+        return pen -> pen.box(4, 3, 16, 18, 2)
+                .disc(8, 8, 1)
+                .line(11, 8, 16, 8)
+                .disc(8, 12, 1)
+                .line(11, 12, 16, 12)
+                .disc(8, 16, 1)
+                .line(11, 16, 14, 16);
+    }
+
+    @Override
+    public PagePart open(Composite parent, PageContext context) {
+        return new MethodsPart(parent, context, methods, journal);
+    }
+}
