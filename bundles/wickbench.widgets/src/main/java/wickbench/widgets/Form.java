@@ -38,14 +38,14 @@ public final class Form {
         Label words = theme.controls().label(grid, Type.BODY, label);
         words.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
         C control = Fit.wide(make.apply(grid));
-        Label beside = aside();
-        return new Field<>(theme, words, control, beside, aside());
+        Label beside = aside(false);
+        return new Field<>(theme, words, control, beside, aside(true));
     }
 
     /** Makes a line of small words that takes no room until it says something. */
-    private Label aside() {
+    private Label aside(boolean wide) {
         Label label = theme.controls().text(grid, Type.SMALL, "");
-        GridData data = new GridData(SWT.FILL, SWT.CENTER, false, false);
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, wide, false);
         data.exclude = true;
         label.setLayoutData(data);
         label.setVisible(false);
