@@ -28,7 +28,12 @@ prepare() {
   for purpose in "$@"; do
     case $purpose in
       windows) have_library libgtk-3.so.0 || missing="$missing libgtk-3-0" ;;
-      tests) have_command Xvfb && have_command xauth || missing="$missing xvfb xauth" ;;
+      tests)
+        have_command Xvfb && have_command xauth || missing="$missing xvfb xauth"
+        # other programs read back what was printed
+        have_command pdftotext || missing="$missing poppler-utils"
+        have_command soffice || missing="$missing libreoffice-calc-nogui"
+        ;;
     esac
   done
   [ -z "$missing" ] || install $missing

@@ -18,7 +18,11 @@ import wickbench.api.reading.Sample;
 public final class Levels {
     private Levels() {}
 
-    /** Returns the interval; empty when Invalid, which says nothing. */
+    /**
+     * Returns the interval; empty when Invalid, which says nothing.
+     *
+     * @throws IllegalArgumentException when the limit holds in an extract whose volume the method does not state
+     */
     public static Optional<Level> of(Method method, Sample sample, Outcome outcome) {
         Scale scale = Scale.of(method, sample);
         return switch (outcome) {

@@ -1,6 +1,7 @@
 package wickbench.reading;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import wickbench.api.method.Method;
 import wickbench.api.method.Method.Holds;
 import wickbench.api.method.Quantity;
@@ -34,16 +35,25 @@ record Scale(BigDecimal times, BigDecimal over, Unit unit) {
     }
 
     private Scale prepared(Method method, Sample sample) {
-        Route route = method.route();
         BigDecimal taken = method.amounts().sample().value();
-        BigDecimal liquid = method.amounts().liquid().map(Quantity::value).orElse(BigDecimal.ZERO);
-        if (route.swab()) {
-            return onSwab(liquid).perArea(area(method, sample));
+        if (method.route().swab()) {
+            return onSwab(extract(method)).perArea(area(method, sample));
         }
-        if (route == Route.FOOD_SOLID) {
-            return times(liquid).over(taken).as(perMass(unit));
+        if (method.route() == Route.FOOD_SOLID) {
+            return times(extract(method)).over(taken).as(perMass(unit));
         }
-        return times(taken.add(liquid)).over(taken);
+        return times(taken.add(liquid(method).orElse(BigDecimal.ZERO))).over(taken);
+    }
+
+    /** Returns the liquid that the allergen was extracted into; none would make the limit nothing. */
+    private static BigDecimal extract(Method method) {
+        return liquid(method)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "method " + method.ref() + " has a limit in-extract and no volume of liquid"));
+    }
+
+    private static Optional<BigDecimal> liquid(Method method) {
+        return method.amounts().liquid().map(Quantity::value);
     }
 
     /** Turns a concentration into the µg that the swab carried into the liquid, in mL. */

@@ -96,6 +96,16 @@ final class BadBodies {
                                 "'owes':'nothing','outcome':'positive'",
                                 "verdict.owes: is not a field of this format"),
                         wrong(
+                                "'findings':[",
+                                "'finds':[",
+                                "verdict.findings: is missing; expected a list",
+                                "verdict.finds: is not a field of this format"),
+                        wrong(
+                                "'owed':[",
+                                "'owes':[",
+                                "verdict.owed: is missing; expected a list",
+                                "verdict.owes: is not a field of this format"),
+                        wrong(
                                 "'re-clean'",
                                 "'pray'",
                                 "verdict.owed: expected one of repeat, repeat-diluted, bracket,"

@@ -42,6 +42,8 @@ class BracketTest {
         "sandwich,      0,             '',                   '',                  none",
         "sandwich,      1s,            '',                   sign,                none",
         "sandwich,      1- 1+,         positive,             '',                  20..",
+        "sandwich,      1+ 2-,         positive,             '',                  20..",
+        "sandwich,      1+ 2.1-,       positive,             '',                  20..21",
         "sandwich-hook, 1- 10+,        positive,             interference,        200..",
         "sandwich-hook, 1h 10+ 1000-,  positive-above-range, '',                  4000..10000",
         "sandwich-hook, 1h 10h 100+,   positive-above-range, '',                  40000..",
@@ -95,5 +97,17 @@ class BracketTest {
         Given given = new Given(Format.SANDWICH);
         Bracket bracket = Bracket.of(given.method(), List.of(dilution(given, "1+"), dilution(given, "10-")));
         assertThat(bracket.level().flatMap(Level::probability)).contains(new BigDecimal("0.95"));
+    }
+
+    @Test
+    void leavesThePositiveOpenThatANegativeOfTheSameDilutionContradicts() {
+        Given given = new Given(Format.SANDWICH);
+        Dilution negative = new Dilution(given.sample(), given.judge());
+        given.strip = Given.positive(given.format);
+        Dilution positive = new Dilution(given.sample(), given.judge());
+        Level level =
+                Bracket.of(given.method(), List.of(negative, positive)).level().orElseThrow();
+        assertThat(text(level)).isEqualTo("..");
+        assertThat(level.probability()).isEmpty();
     }
 }

@@ -1,6 +1,7 @@
 package wickbench.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -120,5 +121,15 @@ class LevelsTest {
     void stateNoProbabilityTheMethodDoesNotState() {
         Given given = new Given(Format.SANDWICH).with(g -> g.probability = Optional.empty());
         assertThat(given.judge().level().orElseThrow().probability()).isEmpty();
+    }
+
+    @Test
+    void areRefusedWithoutTheLiquidThatTheLimitSpeaksOf() {
+        for (Route route : List.of(Route.FOOD_SOLID, Route.SWAB_WET)) {
+            Given given = new Given(Format.SANDWICH).with(g -> g.route = route);
+            given.liquid = Optional.empty();
+            assertThatThrownBy(given::judge)
+                    .hasMessage("method hazelnut-food v3 has a limit in-extract and no volume of liquid");
+        }
     }
 }

@@ -16,6 +16,9 @@ import wickbench.api.json.Json;
 import wickbench.api.method.Format;
 import wickbench.api.method.LineRole;
 import wickbench.api.method.Method;
+import wickbench.api.method.Method.Basis;
+import wickbench.api.method.Method.Factor;
+import wickbench.api.method.Method.Range;
 import wickbench.api.method.Quantity;
 import wickbench.api.method.Seen;
 import wickbench.api.method.Unit;
@@ -66,6 +69,16 @@ class MethodJsonTest {
         assertThat(method.steps().get(1).caution()).contains("Drain down first.");
         assertThat(method.target().notSeen()).containsExactly("almond oil");
         assertThat(method.cautions()).hasSize(1);
+        assertThat(method.storage()).contains(new Range(new BigDecimal(2), new BigDecimal(8), Unit.CELSIUS));
+        assertThat(method.target().factors())
+                .containsExactly(
+                        new Factor(Basis.WHOLE_FOOD_DRIED, new BigDecimal("4.7"), "invented, as the whole plant"));
+    }
+
+    @Test
+    void writesNoEmptyLists() {
+        Method method = MethodJson.read("m.json", MethodFiles.text("swab")).orRefuse();
+        assertThat(MethodJson.write(method).members()).doesNotContainKeys("pre_checks", "steps", "cautions");
     }
 
     @Test

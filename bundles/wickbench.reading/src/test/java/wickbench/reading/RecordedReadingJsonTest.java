@@ -40,6 +40,7 @@ class RecordedReadingJsonTest {
                         new Answer.NotChecked("plant")));
         given.second = Optional.of(Given.positive(format));
         given.measured = Map.of("rinse pH", new BigDecimal("6.5"));
+        given.area = Optional.of(new BigDecimal("25"));
         return new RecordedReading(given.reading(), given.method(), given.answers, given.judge());
     }
 

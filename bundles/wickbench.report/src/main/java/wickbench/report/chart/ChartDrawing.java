@@ -1,0 +1,151 @@
+package wickbench.report.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.jfree.chart.ChartRenderingInfo;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYItemRenderer;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
+import wickbench.api.chart.Chart;
+import wickbench.api.chart.ChartPlot;
+import wickbench.api.chart.ChartWindow;
+import wickbench.api.chart.Series;
+import wickbench.report.text.ScreenFonts;
+
+/**
+ * Draws a chart onto anything that Java can draw on: a picture or a page.
+ *
+ * @param dark light words on a dark ground
+ */
+public record ChartDrawing(ScreenFonts fonts, boolean dark) {
+    private static final double TITLE = 13;
+    private static final double WORDS = 11;
+    private static final int LONGEST_TITLE = 160;
+    private static final int LONGEST_NAME = 48;
+    private static final BasicStroke GRID = new BasicStroke(0.6f);
+    private static final BasicStroke LIMIT =
+            new BasicStroke(1.3f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {5, 3}, 0);
+
+    /**
+     * Draws a chart into an area and tells where its values lie in the units of the canvas.
+     *
+     * @param columns how many columns of pixels, or of points as fine as paper shows, the area has
+     */
+    public ChartPlot draw(Graphics2D canvas, Rectangle2D area, Chart chart, ChartWindow window, int columns) {
+        ChartColors colors = ChartColors.of(dark);
+        JFreeChart drawn = chart(chart, plot(chart, window, colors, columns), colors);
+        ChartRenderingInfo info = new ChartRenderingInfo(null);
+        drawn.draw(canvas, area, info);
+        Rectangle2D field = info.getPlotInfo().getDataArea();
+        return new ChartPlot(
+                field.getX(),
+                field.getY(),
+                field.getWidth(),
+                field.getHeight(),
+                window,
+                chart.x().scale(),
+                chart.y().scale());
+    }
+
+    private JFreeChart chart(Chart chart, XYPlot plot, ChartColors colors) {
+        JFreeChart drawn = new JFreeChart(null, null, plot, false);
+        drawn.setBackgroundPaint(colors.ground());
+        drawn.setPadding(new RectangleInsets(4, 4, 4, 10));
+        if (!chart.title().isEmpty()) {
+            TextTitle title = new TextTitle(fonts.visible().atMost(chart.title(), LONGEST_TITLE), fonts.bold(TITLE));
+            title.setPaint(colors.ink());
+            title.setPadding(2, 2, 6, 2);
+            drawn.setTitle(title);
+        }
+        if (chart.series().size() > 1) {
+            drawn.addLegend(legend(drawn, colors));
+        }
+        return drawn;
+    }
+
+    private LegendTitle legend(JFreeChart drawn, ChartColors colors) {
+        LegendTitle legend = new LegendTitle(drawn.getPlot());
+        legend.setPosition(RectangleEdge.BOTTOM);
+        legend.setItemFont(fonts.plain(WORDS));
+        legend.setItemPaint(colors.ink());
+        legend.setBackgroundPaint(colors.ground());
+        legend.setFrame(BlockBorder.NONE);
+        return legend;
+    }
+
+    private XYPlot plot(Chart chart, ChartWindow window, ChartColors colors, int columns) {
+        Axes axes = new Axes(fonts, colors);
+        XYPlot plot = new XYPlot();
+        plot.setDomainAxis(axes.axis(chart.x(), window.x()));
+        plot.setRangeAxis(axes.axis(chart.y(), window.y()));
+        plot.setBackgroundPaint(colors.ground());
+        plot.setOutlinePaint(colors.quiet());
+        plot.setDomainGridlinePaint(colors.grid());
+        plot.setRangeGridlinePaint(colors.grid());
+        plot.setDomainGridlineStroke(GRID);
+        plot.setRangeGridlineStroke(GRID);
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        List<Series> bars =
+                chart.series().stream().filter(ChartDrawing::bars).toList();
+        for (int i = 0; i < chart.series().size(); i++) {
+            Series series = chart.series().get(i);
+            Thinned points =
+                    Thinned.of(series, chart.x().scale(), chart.y().scale(), window.x(), columns);
+            String name = fonts.visible().atMost(series.name(), LONGEST_NAME);
+            plot.setDataset(i, new PlotData(name, series.mark(), points, bars.indexOf(series), bars.size()));
+            plot.setRenderer(i, renderer(series.mark(), SeriesLook.of(i, colors)));
+        }
+        chart.limits().forEach(limit -> plot.addRangeMarker(limit(limit, colors), Layer.FOREGROUND));
+        return plot;
+    }
+
+    private static boolean bars(Series series) {
+        return series.mark() == Series.Mark.BARS;
+    }
+
+    private static XYItemRenderer renderer(Series.Mark mark, SeriesLook look) {
+        XYItemRenderer renderer = mark == Series.Mark.BARS ? new MarkedBars(look) : lines(mark, look);
+        renderer.setSeriesPaint(0, look.color());
+        renderer.setSeriesStroke(0, look.stroke());
+        return renderer;
+    }
+
+    private static XYItemRenderer lines(Series.Mark mark, SeriesLook look) {
+        boolean line = mark != Series.Mark.POINTS;
+        boolean points = mark == Series.Mark.POINTS || mark == Series.Mark.LINE_AND_POINTS;
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(line, points);
+        // as one path, so that dashes run on from point to point
+        renderer.setDrawSeriesLineAsPath(true);
+        renderer.setSeriesShape(0, look.shape());
+        return renderer;
+    }
+
+    private ValueMarker limit(Chart.Limit limit, ChartColors colors) {
+        ValueMarker marker = new ValueMarker(limit.y(), colors.ink(), LIMIT);
+        marker.setLabel(fonts.visible().atMost(limit.name(), LONGEST_NAME));
+        marker.setLabelFont(fonts.bold(WORDS - 1));
+        marker.setLabelPaint(colors.ink());
+        marker.setLabelBackgroundColor(translucent(colors.ground()));
+        marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
+        marker.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+        marker.setLabelOffset(new RectangleInsets(2, 4, 2, 4));
+        return marker;
+    }
+
+    private static Color translucent(Color ground) {
+        return new Color(ground.getRed(), ground.getGreen(), ground.getBlue(), 200);
+    }
+}

@@ -1,0 +1,100 @@
+package wickbench.report.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+import wickbench.api.chart.Axis;
+import wickbench.api.chart.Series;
+import wickbench.api.chart.Span;
+
+class ThinnedTest {
+    private static final Axis.Scale LINEAR = new Axis.Linear();
+
+    @Property
+    void each_column_keeps_its_extremes_its_ends_and_its_gaps(
+            @ForAll @Size(min = 1, max = 300) List<@IntRange(min = -5, max = 50) Integer> values,
+            @ForAll @IntRange(min = 1, max = 40) int columns) {
+        double[] x = new double[values.size()];
+        double[] y = new double[values.size()];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = i;
+            // some of the values are gaps
+            y[i] = values.get(i) < 0 ? Double.NaN : values.get(i);
+        }
+        Span window = new Span(0, x.length);
+        Thinned thinned = Thinned.of(new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, window, columns);
+        for (int column = 0; column < columns; column++) {
+            double[] all = column(x, y, window, columns, column);
+            double[] kept = column(thinned.x(), thinned.y(), window, columns, column);
+            assertThat(extremes(kept)).isEqualTo(extremes(all));
+            assertThat(hasGap(kept)).isEqualTo(hasGap(all));
+            assertThat(kept).hasSizeLessThanOrEqualTo(10);
+            if (all.length > 0) {
+                assertThat(Double.valueOf(kept[0])).isEqualTo(Double.valueOf(all[0]));
+                assertThat(Double.valueOf(kept[kept.length - 1])).isEqualTo(Double.valueOf(all[all.length - 1]));
+            }
+        }
+    }
+
+    @Property
+    void what_stays_is_a_part_of_what_was_in_its_order(
+            @ForAll @Size(min = 1, max = 200) List<@IntRange(min = 0, max = 9) Integer> values) {
+        double[] x = new double[values.size()];
+        double[] y = values.stream().mapToDouble(Integer::doubleValue).toArray();
+        Arrays.setAll(x, i -> i);
+        Thinned thinned = Thinned.of(
+                new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, new Span(0, x.length), 7);
+        for (int i = 0; i < thinned.x().length; i++) {
+            assertThat(thinned.y()[i]).isEqualTo(y[(int) thinned.x()[i]]);
+            assertThat(i == 0 || thinned.x()[i] > thinned.x()[i - 1]).isTrue();
+        }
+    }
+
+    @Test
+    void a_million_points_keep_their_single_spike() {
+        double[] x = new double[1_000_000];
+        double[] y = new double[x.length];
+        Random chance = new Random(1);
+        for (int i = 0; i < x.length; i++) {
+            x[i] = i;
+            y[i] = chance.nextDouble();
+        }
+        y[777_777] = 5;
+        y[123_456] = -5;
+        Thinned thinned = Thinned.of(
+                new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, new Span(0, x.length), 800);
+        assertThat(thinned.x()).hasSizeLessThanOrEqualTo(800 * 4).contains(777_777, 123_456);
+    }
+
+    @Test
+    void one_point_stays_beyond_either_end_so_that_lines_run_on() {
+        double[] x = {0, 10, 20, 30, 40};
+        Thinned thinned =
+                Thinned.of(new Series("s", Series.Mark.LINE, x, x), LINEAR, LINEAR, new Span(12, 28), 100);
+        assertThat(thinned.x()).containsExactly(10, 20, 30);
+    }
+
+    private static double[] column(double[] x, double[] y, Span window, int columns, int column) {
+        return IntStream.range(0, x.length)
+                .filter(i -> (int) Math.floor((x[i] - window.low()) / window.length() * columns) == column)
+                .mapToDouble(i -> y[i])
+                .toArray();
+    }
+
+    private static List<Double> extremes(double[] values) {
+        var numbers = Arrays.stream(values).filter(v -> !Double.isNaN(v)).summaryStatistics();
+        return List.of(numbers.getMin(), numbers.getMax());
+    }
+
+    private static boolean hasGap(double[] values) {
+        return Arrays.stream(values).anyMatch(Double::isNaN);
+    }
+}
