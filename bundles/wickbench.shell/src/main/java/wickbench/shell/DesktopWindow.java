@@ -49,9 +49,11 @@ public final class DesktopWindow implements Desktop {
         display.setRuntimeExceptionHandler(window::broken);
         Keys.listen(display, new WindowKeys(window));
         WindowBounds.follow(shell, layout);
-        window.start(page.or(() -> lastPage(layout)));
-        notices.forEach(window::say);
         shell.open();
+        // a page can put the focus only into a window that is there
+        window.start(page.or(() -> lastPage(layout)));
+        window.say(ShellWords.get("status.home", home.folder()));
+        notices.forEach(window::say);
         EventLoop.until(display, shell::isDisposed);
     }
 

@@ -2,6 +2,9 @@ package wickbench.shell;
 
 import java.util.List;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Shell;
@@ -39,14 +42,24 @@ final class KeysSheet {
             }
         });
         sheet.pack();
+        sheet.setBounds(over(window.shell(), sheet.getSize()));
         sheet.open();
         return sheet;
     }
 
+    /** Returns bounds in the middle of the window, but whole on its screen. */
+    private static Rectangle over(Shell window, Point size) {
+        Rectangle below = window.getBounds();
+        Rectangle wanted = new Rectangle(
+                below.x + (below.width - size.x) / 2, below.y + (below.height - size.y) / 2, size.x, size.y);
+        return WindowBounds.onScreen(wanted, window.getMonitor().getClientArea());
+    }
+
     private static void group(Composite sheet, Theme theme, String name, List<String> keys) {
         Controls controls = theme.controls();
-        controls.text(sheet, Type.HEADING, ShellWords.get("keys." + name)).setLayoutData(
-                new org.eclipse.swt.layout.GridData(SWT.LEFT, SWT.END, false, false, 2, 1));
+        GridData head = new GridData(SWT.LEFT, SWT.END, false, false, 2, 1);
+        head.verticalIndent = sheet.getChildren().length == 0 ? 0 : theme.metrics().grid(1.5);
+        controls.text(sheet, Type.HEADING, ShellWords.get("keys." + name)).setLayoutData(head);
         for (String key : keys) {
             controls.label(sheet, Type.MONO, ShellWords.get("keys." + name + "." + key + ".key"));
             controls.label(sheet, Type.BODY, ShellWords.get("keys." + name + "." + key));

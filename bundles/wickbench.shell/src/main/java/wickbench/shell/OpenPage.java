@@ -3,6 +3,7 @@ package wickbench.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTException;
@@ -18,6 +19,9 @@ import wickbench.widgets.Theme;
 
 /** A page in the window, from opening to closing. */
 final class OpenPage implements PageContext {
+    /** Around every page, in steps of the grid. */
+    private static final double MARGIN = 2.5;
+
     private final Place place;
     private final Means means;
     private final Theme theme;
@@ -50,7 +54,10 @@ final class OpenPage implements PageContext {
         display = parent.getDisplay();
         box = new Composite(parent, SWT.NONE);
         box.setBackground(theme.color(theme.palette().ground()));
-        box.setLayout(new FillLayout());
+        FillLayout layout = new FillLayout();
+        layout.marginWidth = theme.metrics().grid(MARGIN);
+        layout.marginHeight = theme.metrics().grid(MARGIN);
+        box.setLayout(layout);
         jobs = new PageJobs(
                 display,
                 means.supplies().workers().pool(),
@@ -94,6 +101,27 @@ final class OpenPage implements PageContext {
     /** Tells whether the page said that it is ready and has nothing under way. */
     boolean settled() {
         return ready && jobs.idle();
+    }
+
+    /** Tells the page that it is in front, once everything is laid out: a control without a size keeps no focus. */
+    void comeToFront(BooleanSupplier still) {
+        display.asyncExec(() -> {
+            if (!box.isDisposed() && still.getAsBoolean()) {
+                part.ifPresent(PagePart::shown);
+                takeFocus();
+            }
+        });
+    }
+
+    /** Puts the focus on the first control that takes it, unless the page has chosen one: without any, keys go nowhere. */
+    private void takeFocus() {
+        Control at = display.getFocusControl();
+        while (at != null && at != box) {
+            at = at.getParent();
+        }
+        if (at == null) {
+            box.setFocus();
+        }
     }
 
     void close() {

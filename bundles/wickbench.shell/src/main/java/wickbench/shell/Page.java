@@ -24,7 +24,8 @@ public interface Page {
     Glyph glyph();
 
     /**
-     * Fills {@code parent}, which has a layout for one child that takes all the room and is disposed by the window.
+     * Fills {@code parent}, which has a layout for one child that takes all the room within the margins of every page, and is
+     * disposed by the window.
      *
      * <p>Returns at once; what is slow goes to {@link PageContext#jobs}. When its data is there the page calls
      * {@link PageContext#ready}.

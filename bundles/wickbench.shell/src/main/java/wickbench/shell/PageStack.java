@@ -52,7 +52,7 @@ final class PageStack {
                     .orElse(text -> {}));
         }
         front(page);
-        page.part().ifPresent(PagePart::shown);
+        page.comeToFront(() -> current.equals(Optional.of(place.id())));
         return page;
     }
 

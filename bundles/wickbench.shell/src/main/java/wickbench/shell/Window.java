@@ -96,8 +96,8 @@ final class Window implements OpenPage.Surroundings {
         }
         build();
         old.dispose();
-        start(current);
         shell.layout(true, true);
+        start(current);
     }
 
     /** Says across the window that something broke; the rest of the window works on. */

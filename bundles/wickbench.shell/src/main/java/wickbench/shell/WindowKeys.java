@@ -25,17 +25,17 @@ record WindowKeys(Window window) implements Keys.Acts {
 
     @Override
     public void resize(int steps) {
-        window.look(window.looks().larger(steps));
+        look(window.looks().larger(steps));
     }
 
     @Override
     public void resizeBack() {
-        window.look(window.looks().withPercent(Looks.FIRST.percent()));
+        look(window.looks().withPercent(Looks.FIRST.percent()));
     }
 
     @Override
     public void otherLight() {
-        window.look(window.looks().withDark(!window.looks().dark()));
+        look(window.looks().withDark(!window.looks().dark()));
     }
 
     @Override
@@ -46,6 +46,11 @@ record WindowKeys(Window window) implements Keys.Acts {
     @Override
     public void focusRail() {
         window.rail().focus();
+    }
+
+    /** The control that had the key is thrown away by new looks, so they wait until it is done with the key. */
+    private void look(Looks next) {
+        window.shell().getDisplay().asyncExec(() -> window.look(next));
     }
 
     private static char mark(String title) {

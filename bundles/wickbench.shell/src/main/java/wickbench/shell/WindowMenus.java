@@ -65,7 +65,7 @@ final class WindowMenus {
     private void personMenu(Button below, List<Person> everyone) {
         Menu menu = new Menu(below);
         Optional<PersonId> actor = session.actor();
-        radio(menu, ShellWords.get("person.nobody"), actor.isEmpty(), () -> session.actor(Optional.empty()));
+        radio(menu, ShellWords.get("person.nobody.item"), actor.isEmpty(), () -> session.actor(Optional.empty()));
         new MenuItem(menu, SWT.SEPARATOR);
         for (Person person : everyone) {
             radio(

@@ -26,14 +26,20 @@ final class OpenDesk implements AutoCloseable {
         display.setRuntimeExceptionHandler(window::broken);
         Keys.listen(display, new WindowKeys(window));
         shell.setSize(1200, 800);
-        window.start(Optional.empty());
         shell.open();
         shell.forceActive();
+        window.start(Optional.empty());
         settle();
     }
 
     Window window() {
         return window;
+    }
+
+    /** Goes to a page and waits until the window has done with it. */
+    void show(String page, Optional<String> argument) {
+        window.show(page, argument);
+        settle();
     }
 
     Session session() {

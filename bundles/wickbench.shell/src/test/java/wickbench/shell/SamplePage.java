@@ -56,8 +56,6 @@ final class SamplePage implements Page {
         Theme theme = context.theme();
         Controls controls = theme.controls();
         Composite page = controls.box(parent, 2);
-        ((GridLayout) page.getLayout()).marginWidth = theme.metrics().grid(3);
-        ((GridLayout) page.getLayout()).marginHeight = theme.metrics().grid(3);
         ((GridLayout) page.getLayout()).horizontalSpacing = theme.metrics().grid(2);
         Composite head = Fit.wide(controls.box(page, 1), 2);
         Heading heading = new Heading(head, theme, "Results", "What was read, judged and recorded at this station.");

@@ -27,9 +27,9 @@ class WindowTest {
         try (OpenDesk desk = new OpenDesk(places(bench, ledger))) {
             assertThat(bench.heard()).containsExactly("open", "shown");
             assertThat(ledger.heard()).isEmpty();
-            desk.window().show("ledger", Optional.of("r-7"));
-            desk.window().show("bench", Optional.empty());
-            desk.window().show("ledger", Optional.of("r-8"));
+            desk.show("ledger", Optional.of("r-7"));
+            desk.show("bench", Optional.empty());
+            desk.show("ledger", Optional.of("r-8"));
             assertThat(ledger.heard()).containsExactly("open", "show r-7", "shown", "show r-8", "shown");
             assertThat(bench.heard()).containsExactly("open", "shown", "shown");
         }
@@ -91,6 +91,20 @@ class WindowTest {
             desk.press('0', SWT.CTRL);
             assertThat(desk.window().looks().percent()).isEqualTo(100);
             assertThat(ledger.heard()).filteredOn("closed"::equals).hasSize(3);
+        }
+    }
+
+    @Test
+    void keepsTheFocusInThePageWhenItsLooksChange() {
+        try (OpenDesk desk = new OpenDesk(SampleDesk.places())) {
+            desk.window().look(Looks.FIRST.withDark(true));
+            desk.settle();
+            Control focus = desk.window().shell().getDisplay().getFocusControl();
+            assertThat(focus).isNotNull();
+            while (focus.getParent() != null && focus != desk.front().box()) {
+                focus = focus.getParent();
+            }
+            assertThat(focus).isSameAs(desk.front().box());
         }
     }
 

@@ -122,6 +122,12 @@ public final class Controls {
     private <C extends Control> C filled(C control) {
         style(control, Type.BODY);
         control.setBackground(theme.color(theme.palette().field()));
+        if (theme.palette().dark()) {
+            // the system's own frame around the field in focus is next to invisible in the dark
+            control.addListener(
+                    SWT.FocusIn, event -> control.setBackground(theme.color(theme.palette().selection())));
+            control.addListener(SWT.FocusOut, event -> control.setBackground(theme.color(theme.palette().field())));
+        }
         return control;
     }
 

@@ -2,7 +2,6 @@ package wickbench.widgets;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -39,9 +38,11 @@ public final class Scroller {
     /** Measures anew, after something was added or has grown. */
     public void measure() {
         Rectangle area = scrolled.getClientArea();
-        Point size = content.computeSize(area.width, SWT.DEFAULT);
-        scrolled.setMinHeight(size.y);
-        content.layout(true, true);
+        scrolled.setMinHeight(content.computeSize(area.width, SWT.DEFAULT).y);
+        // laid out in a size that it is about to leave, controls would vanish for a moment, and the focus with them
+        if (content.getSize().x == area.width) {
+            content.layout(true, true);
+        }
     }
 
     /** Brings a control of the content into view. */
