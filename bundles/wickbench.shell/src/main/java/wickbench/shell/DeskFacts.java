@@ -3,6 +3,7 @@ package wickbench.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
@@ -36,7 +37,7 @@ final class DeskFacts {
     void show() {
         neighbours.journal().ifPresent(this::askStation);
         person(session.actor());
-        java.util.function.Consumer<Optional<PersonId>> listener = this::person;
+        Consumer<Optional<PersonId>> listener = this::person;
         session.onChange(listener);
         top.person().addListener(SWT.Dispose, event -> session.forget(listener));
         due();
@@ -45,7 +46,9 @@ final class DeskFacts {
     private void askStation(Journal journal) {
         jobs.run(
                 ShellWords.get("work.station"),
-                progress -> journal.founding().isPresent() ? Optional.of(journal.status()) : Optional.<JournalStatus>empty(),
+                progress -> journal.founding().isPresent()
+                        ? Optional.of(journal.status())
+                        : Optional.<JournalStatus>empty(),
                 status -> status.ifPresent(this::station),
                 failure -> window.say(Failures.plain(failure)));
     }
@@ -61,10 +64,13 @@ final class DeskFacts {
 
     private void person(Optional<PersonId> actor) {
         top.person(actor.map(PersonId::value));
-        actor.ifPresent(id -> neighbours.people().ifPresent(people -> jobs.run(
-                ShellWords.get("work.people"),
-                progress -> people.find(id),
-                person -> top.person(Optional.of(person.map(Person::display).orElse(id.value()))))));
+        actor.ifPresent(id -> neighbours
+                .people()
+                .ifPresent(people -> jobs.run(
+                        ShellWords.get("work.people"),
+                        progress -> people.find(id),
+                        person -> top.person(
+                                Optional.of(person.map(Person::display).orElse(id.value()))))));
     }
 
     private void due() {
@@ -75,7 +81,9 @@ final class DeskFacts {
         if (!sources.isEmpty()) {
             jobs.run(
                     ShellWords.get("work.due"),
-                    progress -> sources.stream().flatMap(source -> source.due().stream()).toList(),
+                    progress -> sources.stream()
+                            .flatMap(source -> source.due().stream())
+                            .toList(),
                     items -> top.due(items, item -> window.show(item.page(), Optional.of(item.argument()))));
         }
         top.person().getDisplay().timerExec(DUE_MILLIS, this::due);

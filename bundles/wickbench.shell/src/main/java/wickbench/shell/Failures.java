@@ -15,7 +15,8 @@ final class Failures {
             return failure.getMessage();
         }
         String kind = failure.getClass().getSimpleName();
-        return ShellWords.get("failure.broken", failure.getMessage() == null ? kind : kind + ": " + failure.getMessage());
+        return ShellWords.get(
+                "failure.broken", failure.getMessage() == null ? kind : kind + ": " + failure.getMessage());
     }
 
     /** Returns everything that is known, to be sent to those who can mend it. */

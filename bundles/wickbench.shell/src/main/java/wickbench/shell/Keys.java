@@ -42,14 +42,13 @@ final class Keys implements Listener {
 
     @Override
     public void handleEvent(Event event) {
-        boolean taken =
-                switch (event.stateMask & SWT.MODIFIER_MASK) {
-                    case SWT.CTRL -> control(event);
-                    case SWT.CTRL | SWT.SHIFT -> controlShift(event);
-                    case SWT.ALT -> Character.isLetter(event.keyCode) && acts.goTo((char) event.keyCode);
-                    case SWT.NONE -> plain(event);
-                    default -> false;
-                };
+        boolean taken = switch (event.stateMask & SWT.MODIFIER_MASK) {
+            case SWT.CTRL -> control(event);
+            case SWT.CTRL | SWT.SHIFT -> controlShift(event);
+            case SWT.ALT -> Character.isLetter(event.keyCode) && acts.goTo((char) event.keyCode);
+            case SWT.NONE -> plain(event);
+            default -> false;
+        };
         if (taken) {
             event.doit = false;
             event.type = SWT.None;

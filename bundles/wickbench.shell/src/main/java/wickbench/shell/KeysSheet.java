@@ -58,7 +58,8 @@ final class KeysSheet {
     private static void group(Composite sheet, Theme theme, String name, List<String> keys) {
         Controls controls = theme.controls();
         GridData head = new GridData(SWT.LEFT, SWT.END, false, false, 2, 1);
-        head.verticalIndent = sheet.getChildren().length == 0 ? 0 : theme.metrics().grid(1.5);
+        head.verticalIndent =
+                sheet.getChildren().length == 0 ? 0 : theme.metrics().grid(1.5);
         controls.text(sheet, Type.HEADING, ShellWords.get("keys." + name)).setLayoutData(head);
         for (String key : keys) {
             controls.label(sheet, Type.MONO, ShellWords.get("keys." + name + "." + key + ".key"));

@@ -42,7 +42,9 @@ final class LayoutFile implements Memory {
 
     @Override
     public synchronized Optional<Json.Obj> recall(String key) {
-        return Optional.ofNullable(kept.get(key)).filter(Json.Obj.class::isInstance).map(Json.Obj.class::cast);
+        return Optional.ofNullable(kept.get(key))
+                .filter(Json.Obj.class::isInstance)
+                .map(Json.Obj.class::cast);
     }
 
     @Override

@@ -42,14 +42,12 @@ final class PageStack {
     /** Brings a page to the front, opening it first if need be. */
     OpenPage show(Place place, Optional<String> argument) {
         current = Optional.of(place.id());
-        OpenPage page = open.get(place.id());
-        if (page == null) {
-            page = new OpenPage(area, theme, place, means);
-            open.put(place.id(), page);
-            page.open(argument);
+        boolean before = open.containsKey(place.id());
+        OpenPage page = open.computeIfAbsent(place.id(), id -> new OpenPage(area, theme, place, means));
+        if (before) {
+            page.part().ifPresent(part -> argument.ifPresent(part::show));
         } else {
-            argument.ifPresent(page.part().map(part -> (java.util.function.Consumer<String>) part::show)
-                    .orElse(text -> {}));
+            page.open(argument);
         }
         front(page);
         page.comeToFront(() -> current.equals(Optional.of(place.id())));
@@ -66,7 +64,8 @@ final class PageStack {
     /** Closes the pages whose bundles are gone, and shows another one if the front one was among them. */
     void followPlaces() {
         List<OpenPage> gone = open.values().stream()
-                .filter(page -> places.find(page.id()).filter(page.place()::equals).isEmpty())
+                .filter(page ->
+                        places.find(page.id()).filter(page.place()::equals).isEmpty())
                 .toList();
         for (OpenPage page : gone) {
             open.remove(page.id());
@@ -83,9 +82,7 @@ final class PageStack {
     }
 
     private void showFirst() {
-        places.all().stream()
-                .findFirst()
-                .ifPresentOrElse(place -> show(place, Optional.empty()), this::showNothing);
+        places.all().stream().findFirst().ifPresentOrElse(place -> show(place, Optional.empty()), this::showNothing);
     }
 
     private void showNothing() {

@@ -13,6 +13,7 @@ import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
+import wickbench.api.person.PersonId;
 
 /** The command that takes a picture of a page. */
 @Component(property = CommandSet.NAME + "=picture")
@@ -60,10 +61,17 @@ public final class PictureCommand implements CommandSet {
 
         @Override
         public Integer call() {
-            PictureTaker taker = new PictureTaker(places, neighbours, new Session(terminal.actor()));
-            Point written = taker.take(new PictureTaker.Wanted(page, Optional.ofNullable(select), looks(), pixels()), out);
+            PictureTaker taker = new PictureTaker(places, neighbours, new Session(enrolled(terminal.actor())));
+            Point written =
+                    taker.take(new PictureTaker.Wanted(page, Optional.ofNullable(select), looks(), pixels()), out);
             terminal.line(ShellWords.get("picture.written", out, written.x, written.y));
             return 0;
+        }
+
+        /** Only who is enrolled can have signed in; the account of the machine has not. */
+        private Optional<PersonId> enrolled(Optional<PersonId> actor) {
+            return actor.filter(id ->
+                    neighbours.people().flatMap(people -> people.find(id)).isPresent());
         }
 
         private Looks looks() {

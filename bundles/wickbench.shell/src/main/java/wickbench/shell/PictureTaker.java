@@ -58,7 +58,8 @@ final class PictureTaker {
     Point take(Wanted wanted, Path out) {
         if (places.find(wanted.page()).isEmpty()) {
             String there = places.all().stream().map(Place::id).collect(Collectors.joining(", "));
-            throw new BadInput(Complaint.of("picture", "--page", ShellWords.get("picture.no-page", wanted.page(), there)));
+            throw new BadInput(
+                    Complaint.of("picture", "--page", ShellWords.get("picture.no-page", wanted.page(), there)));
         }
         Display display = Displays.open();
         neighbours.index().ifPresent(index -> index.refuseOn(Thread.currentThread()));
@@ -76,7 +77,10 @@ final class PictureTaker {
         display.setRuntimeExceptionHandler(e -> broken.set(Optional.of(e)));
         Shell shell = new Shell(display, SWT.NO_TRIM);
         Window window = new Window(
-                shell, new Supplies(places, neighbours, workers, session, Forgetful.FORGETFUL), wanted.looks(), () -> {});
+                shell,
+                new Supplies(places, neighbours, workers, session, Forgetful.FORGETFUL),
+                wanted.looks(),
+                () -> {});
         shell.setMinimumSize(1, 1);
         shell.setBounds(0, 0, wanted.pixels().x, wanted.pixels().y);
         shell.open();
@@ -88,13 +92,16 @@ final class PictureTaker {
         return capture(shell, wanted.pixels());
     }
 
-    private void await(
-            Display display, Window window, Wanted wanted, AtomicReference<Optional<Throwable>> broken) {
+    private void await(Display display, Window window, Wanted wanted, AtomicReference<Optional<Throwable>> broken) {
         boolean[] late = {false};
         display.timerExec(patience * MILLIS, () -> late[0] = true);
-        EventLoop.until(display, () -> late[0]
-                || broken.get().isPresent()
-                || window.front().filter(page -> page.settled() || page.failure().isPresent()).isPresent());
+        EventLoop.until(
+                display,
+                () -> late[0]
+                        || broken.get().isPresent()
+                        || window.front()
+                                .filter(page -> page.settled() || page.failure().isPresent())
+                                .isPresent());
         OpenPage page = window.front().orElseThrow();
         page.failure().ifPresent(text -> {
             throw new Refusal("picture.page-failed", ShellWords.get("picture.page-failed", wanted.page(), text));

@@ -26,9 +26,11 @@ final class ProgressLine extends Canvas {
         this.theme = theme;
         setBackground(parent.getBackground());
         addListener(SWT.Paint, event -> paint(event.gc));
-        Names.give(this, () -> steps.total() > 0
-                ? ShellWords.get("status.percent", steps.done() * 100 / steps.total())
-                : ShellWords.get("status.working"));
+        Names.give(
+                this,
+                () -> steps.total() > 0
+                        ? ShellWords.get("status.percent", steps.done() * 100 / steps.total())
+                        : ShellWords.get("status.working"));
         getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
             @Override
             public void getRole(AccessibleControlEvent event) {

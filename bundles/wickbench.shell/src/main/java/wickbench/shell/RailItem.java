@@ -42,9 +42,11 @@ final class RailItem extends Canvas {
         addListener(SWT.FocusIn, event -> redraw());
         addListener(SWT.FocusOut, event -> redraw());
         addListener(SWT.KeyDown, this::key);
-        addListener(SWT.Traverse, event -> event.doit = event.detail != SWT.TRAVERSE_ARROW_NEXT
-                && event.detail != SWT.TRAVERSE_ARROW_PREVIOUS
-                && event.detail != SWT.TRAVERSE_RETURN);
+        addListener(
+                SWT.Traverse,
+                event -> event.doit = event.detail != SWT.TRAVERSE_ARROW_NEXT
+                        && event.detail != SWT.TRAVERSE_ARROW_PREVIOUS
+                        && event.detail != SWT.TRAVERSE_RETURN);
         Names.give(this, place::name);
         getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
             @Override

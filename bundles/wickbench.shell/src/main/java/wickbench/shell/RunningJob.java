@@ -69,7 +69,8 @@ final class RunningJob<T> implements Job, Runnable {
         } catch (Exception e) {
             deliver(() -> failed.accept(e));
         } catch (Error e) {
-            end();
+            // the person must hear of it too, not only the thread's end
+            deliver(() -> failed.accept(new IllegalStateException(e.toString(), e)));
             throw e;
         }
     }

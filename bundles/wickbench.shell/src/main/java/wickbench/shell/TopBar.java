@@ -2,6 +2,7 @@ package wickbench.shell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -74,7 +75,7 @@ final class TopBar {
     }
 
     /** Shows what is due; pressing one goes where one deals with it. */
-    void due(List<Due> items, java.util.function.Consumer<Due> go) {
+    void due(List<Due> items, Consumer<Due> go) {
         empty(due);
         List<Badge> badges = fill(due, items.stream().map(Due::mark).toList());
         for (int i = 0; i < badges.size(); i++) {

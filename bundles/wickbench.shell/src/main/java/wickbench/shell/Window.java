@@ -40,11 +40,15 @@ final class Window implements OpenPage.Surroundings {
         this.looks = looks;
         this.resetLayout = resetLayout;
         shell.setText("Wickbench");
+        shell.setImages(WindowIcon.images(shell.getDisplay()));
         shell.setMinimumSize(MINIMUM_WIDTH, MINIMUM_HEIGHT);
         build();
         placesChanged = () -> onScreen(this::followPlaces);
         supplies.places().onChange(placesChanged);
-        shell.addListener(SWT.Dispose, event -> supplies.places().forget(placesChanged));
+        shell.addListener(SWT.Dispose, event -> {
+            supplies.places().forget(placesChanged);
+            parts.pages().closeAll();
+        });
     }
 
     Shell shell() {
@@ -77,11 +81,10 @@ final class Window implements OpenPage.Surroundings {
 
     /** Shows the first place there is, or the one told if it is there. */
     void start(Optional<String> page) {
-        page.flatMap(supplies.places()::find)
-                .ifPresentOrElse(place -> show(place.id(), Optional.empty()), () -> {
-                    parts.pages().followPlaces();
-                    parts.rail().mark(parts.pages().current());
-                });
+        page.flatMap(supplies.places()::find).ifPresentOrElse(place -> show(place.id(), Optional.empty()), () -> {
+            parts.pages().followPlaces();
+            parts.rail().mark(parts.pages().current());
+        });
     }
 
     /** Makes everything anew in other looks; the page in front stays in front. */

@@ -77,7 +77,10 @@ final class WindowBounds {
         // the size before it was maximized is what one wants back afterwards
         Json.Obj sized = shell.getMaximized()
                 ? kept
-                : kept.with("x", now.x).with("y", now.y).with("width", now.width).with("height", now.height);
+                : kept.with("x", now.x)
+                        .with("y", now.y)
+                        .with("width", now.width)
+                        .with("height", now.height);
         memory.keep(KEY, sized.with("maximized", shell.getMaximized()));
     }
 

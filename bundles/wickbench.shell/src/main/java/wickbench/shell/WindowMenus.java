@@ -38,7 +38,8 @@ final class WindowMenus {
                         e -> window.say(Failures.plain(e)))
                 .run(
                         ShellWords.get("work.people"),
-                        progress -> neighbours.people().map(people -> people.all()).orElse(List.of()),
+                        progress ->
+                                neighbours.people().map(people -> people.all()).orElse(List.of()),
                         everyone -> personMenu(below, everyone));
     }
 

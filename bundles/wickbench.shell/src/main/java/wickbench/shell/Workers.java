@@ -2,11 +2,13 @@ package wickbench.shell;
 
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** The threads that do what would be slow on the UI thread; daemons, so that they never keep the program alive. */
 final class Workers implements AutoCloseable {
     private static final int THREADS = 4;
+    private static final int PATIENCE_SECONDS = 30;
     private final AtomicInteger made = new AtomicInteger();
     private final ExecutorService pool = Executors.newFixedThreadPool(THREADS, this::thread);
     private final ExecutorService writer = Executors.newSingleThreadExecutor(this::thread);
@@ -21,13 +23,18 @@ final class Workers implements AutoCloseable {
         return writer;
     }
 
-    /** Lets the writer finish; everything else is given up. */
+    /**
+     * Lets what is under way come to its safe point.
+     *
+     * <p>Nothing is interrupted: an interrupt closes the file that a thread writes to, and that may be the journal.
+     */
     @Override
     public void close() {
-        pool.shutdownNow();
+        pool.shutdown();
         writer.shutdown();
         try {
-            writer.awaitTermination(5, java.util.concurrent.TimeUnit.SECONDS);
+            pool.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            writer.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -19,10 +19,13 @@ class PageJobsTest {
         AtomicReference<Thread> worked = new AtomicReference<>();
         AtomicReference<Thread> delivered = new AtomicReference<>();
         try (OpenDesk desk = desk((label, context) -> context.jobs()
-                .run("work", progress -> {
-                    worked.set(Thread.currentThread());
-                    return 7;
-                }, seven -> delivered.set(Thread.currentThread())))) {
+                .run(
+                        "work",
+                        progress -> {
+                            worked.set(Thread.currentThread());
+                            return 7;
+                        },
+                        seven -> delivered.set(Thread.currentThread())))) {
             desk.await(() -> delivered.get() != null);
             assertThat(delivered.get()).isSameAs(Thread.currentThread()).isNotSameAs(worked.get());
         }
@@ -34,15 +37,20 @@ class PageJobsTest {
         CountDownLatch worked = new CountDownLatch(1);
         AtomicBoolean delivered = new AtomicBoolean();
         Places places = new Places();
-        PlainPage page = new PlainPage("&Bench", (label, context) -> context.jobs()
-                .run("work", progress -> {
-                    go.await();
-                    worked.countDown();
-                    return "late";
-                }, text -> {
-                    delivered.set(true);
-                    label.setText(text);
-                }));
+        PlainPage page = new PlainPage(
+                "&Bench",
+                (label, context) -> context.jobs()
+                        .run(
+                                "work",
+                                progress -> {
+                                    go.await();
+                                    worked.countDown();
+                                    return "late";
+                                },
+                                text -> {
+                                    delivered.set(true);
+                                    label.setText(text);
+                                }));
         places.add(page, Map.of(Page.ID, "bench"));
         try (OpenDesk desk = new OpenDesk(places)) {
             places.remove(page);
@@ -62,14 +70,17 @@ class PageJobsTest {
         AtomicBoolean delivered = new AtomicBoolean();
         AtomicReference<Job> job = new AtomicReference<>();
         try (OpenDesk desk = desk((label, context) -> job.set(context.jobs()
-                .run("work", progress -> {
-                    long n = 0;
-                    while (progress.at(n, n + 1)) {
-                        n++;
-                    }
-                    stopped.countDown();
-                    return n;
-                }, n -> delivered.set(true))))) {
+                .run(
+                        "work",
+                        progress -> {
+                            long n = 0;
+                            while (progress.at(n, n + 1)) {
+                                n++;
+                            }
+                            stopped.countDown();
+                            return n;
+                        },
+                        n -> delivered.set(true))))) {
             job.get().cancel();
             assertThat(stopped.await(10, TimeUnit.SECONDS)).isTrue();
             desk.settle();
@@ -81,11 +92,55 @@ class PageJobsTest {
     @Test
     void showsAFailureInPlaceOfThePageInItsOwnWords() {
         try (OpenDesk desk = desk((label, context) -> context.jobs()
-                .run("work", progress -> {
-                    throw new Refusal("home.held", "another program holds the home");
-                }, nothing -> {}))) {
+                .run(
+                        "work",
+                        progress -> {
+                            throw new Refusal("home.held", "another program holds the home");
+                        },
+                        nothing -> {}))) {
             desk.await(() -> desk.front().failure().isPresent());
             assertThat(desk.front().failure()).contains("another program holds the home");
+        }
+    }
+
+    @Test
+    void closesPagesWithTheWindowAndLetsWorkComeToItsSafePoint() {
+        CountDownLatch begun = new CountDownLatch(1);
+        AtomicReference<String> end = new AtomicReference<>("never");
+        PlainPage page = new PlainPage(
+                "&Bench",
+                (label, context) -> context.jobs()
+                        .run(
+                                "work",
+                                progress -> {
+                                    begun.countDown();
+                                    while (progress.at(0, 1)) {
+                                        Thread.onSpinWait();
+                                    }
+                                    end.set(Thread.currentThread().isInterrupted() ? "interrupted" : "safe");
+                                    return 0;
+                                },
+                                n -> {}));
+        Places places = new Places();
+        places.add(page, Map.of(Page.ID, "bench"));
+        try (OpenDesk desk = new OpenDesk(places)) {
+            desk.await(() -> begun.getCount() == 0);
+        }
+        assertThat(page.heard()).endsWith("closed");
+        assertThat(end.get()).isEqualTo("safe");
+    }
+
+    @Test
+    void showsAnErrorOfTheMachineToo() {
+        try (OpenDesk desk = desk((label, context) -> context.jobs()
+                .run(
+                        "work",
+                        progress -> {
+                            throw new OutOfMemoryError("a test says so");
+                        },
+                        nothing -> {}))) {
+            desk.await(() -> desk.front().failure().isPresent());
+            assertThat(desk.front().failure().orElseThrow()).contains("a test says so");
         }
     }
 

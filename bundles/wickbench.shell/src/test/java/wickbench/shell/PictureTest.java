@@ -25,7 +25,9 @@ class PictureTest {
         Point size = taker(SampleDesk.places()).take(wanted("ledger", dark, percent), out);
 
         ImageData data = new ImageData(out.toString());
-        assertThat(new Point(data.width, data.height)).isEqualTo(size).isEqualTo(new Point(1280 * percent / 100, 860 * percent / 100));
+        assertThat(new Point(data.width, data.height))
+                .isEqualTo(size)
+                .isEqualTo(new Point(1280 * percent / 100, 860 * percent / 100));
     }
 
     @Test
@@ -50,7 +52,8 @@ class PictureTest {
 
     @Test
     void namesThePagesThereAre(@TempDir Path folder) {
-        assertThatThrownBy(() -> taker(SampleDesk.places()).take(wanted("plant", false, 100), folder.resolve("out.png")))
+        assertThatThrownBy(
+                        () -> taker(SampleDesk.places()).take(wanted("plant", false, 100), folder.resolve("out.png")))
                 .isInstanceOf(BadInput.class)
                 .hasMessageContaining("there is no page 'plant'; installed are: bench, ledger, stockroom, methods");
     }

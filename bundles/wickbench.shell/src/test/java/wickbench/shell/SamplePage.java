@@ -48,7 +48,8 @@ final class SamplePage implements Page {
 
     @Override
     public Glyph glyph() {
-        return pen -> pen.box(4, 4, 16, 16, 2).line(8, 9, 16, 9).line(8, 13, 16, 13).line(8, 17, 13, 17);
+        return pen ->
+                pen.box(4, 4, 16, 16, 2).line(8, 9, 16, 9).line(8, 13, 16, 13).line(8, 17, 13, 17);
     }
 
     @Override
@@ -115,17 +116,24 @@ final class SamplePage implements Page {
                 Column.of("target", "Target", 90, Result::target),
                 Column.marked("outcome", "Outcome", 170, row -> Mark.of(row.outcome())),
                 Column.<Result>of("by", "By", 60, Result::by).rightAligned(),
-                Column.of("hidden", "Method", 90, (Result row) -> "m-" + row.id()).hidden());
+                Column.of("hidden", "Method", 90, (Result row) -> "m-" + row.id())
+                        .hidden());
         List<Result> rows = IntStream.range(0, 640)
                 .mapToObj(i -> new Result(
                         "R-" + (400 + i),
                         String.format("2026-03-%02d %02d:%02d", 1 + i % 28, 6 + i % 12, i % 60),
-                        List.of("Filler head", "Belt 2, transfer", "Hopper B", "Slicer guard").get(i % 4),
+                        List.of("Filler head", "Belt 2, transfer", "Hopper B", "Slicer guard")
+                                .get(i % 4),
                         List.of("hazelnut", "milk", "egg").get(i % 3),
                         Outcome.values()[i % 11 == 0 ? 1 : i % 17 == 0 ? 2 : i % 13 == 0 ? 3 : 0],
                         "op" + i % 9))
                 .toList();
         return new TableSpec<>(
-                "sample.results", "Results", columns, RowSource.of(rows, columns), Optional.empty(), "Nothing was read yet.");
+                "sample.results",
+                "Results",
+                columns,
+                RowSource.of(rows, columns),
+                Optional.empty(),
+                "Nothing was read yet.");
     }
 }

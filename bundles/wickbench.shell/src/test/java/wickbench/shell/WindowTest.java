@@ -148,7 +148,9 @@ class WindowTest {
     void opensTheSheetOfKeysWithF1() {
         try (OpenDesk desk = new OpenDesk(places(new PlainPage("&Bench"), new PlainPage("&Ledger")))) {
             desk.press(SWT.F1, SWT.NONE);
-            assertThat(desk.window().shell().getShells()).extracting(Shell::getText).containsExactly("Keys");
+            assertThat(desk.window().shell().getShells())
+                    .extracting(Shell::getText)
+                    .containsExactly("Keys");
         }
     }
 

@@ -11,6 +11,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 
 /** A state said three times: by word, shape and colour. */
 public final class Badge extends Canvas {
@@ -35,7 +36,7 @@ public final class Badge extends Canvas {
     /** Shows another state. */
     public void show(Mark next) {
         mark = next;
-        getParent().layout(new org.eclipse.swt.widgets.Control[] {this});
+        getParent().layout(new Control[] {this});
         redraw();
     }
 

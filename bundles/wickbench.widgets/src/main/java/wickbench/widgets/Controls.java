@@ -125,8 +125,11 @@ public final class Controls {
         if (theme.palette().dark()) {
             // the system's own frame around the field in focus is next to invisible in the dark
             control.addListener(
-                    SWT.FocusIn, event -> control.setBackground(theme.color(theme.palette().selection())));
-            control.addListener(SWT.FocusOut, event -> control.setBackground(theme.color(theme.palette().field())));
+                    SWT.FocusIn,
+                    event -> control.setBackground(theme.color(theme.palette().selection())));
+            control.addListener(
+                    SWT.FocusOut,
+                    event -> control.setBackground(theme.color(theme.palette().field())));
         }
         return control;
     }

@@ -3,6 +3,7 @@ package wickbench.widgets;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -18,7 +19,7 @@ public final class EmptyState extends Composite {
         super(parent, SWT.NONE);
         this.theme = theme;
         setBackground(parent.getBackground());
-        setLayout(new org.eclipse.swt.layout.GridLayout());
+        setLayout(new GridLayout());
         middle = theme.controls().box(this, 1);
         middle.setLayoutData(new GridData(SWT.CENTER, SWT.CENTER, true, true));
         center(picture(glyph), theme.px(56), theme.px(56));
@@ -53,7 +54,10 @@ public final class EmptyState extends Composite {
         canvas.addListener(
                 SWT.Paint,
                 event -> Pen.draw(
-                        event.gc, glyph, canvas.getClientArea(), theme.color(theme.palette().quiet())));
+                        event.gc,
+                        glyph,
+                        canvas.getClientArea(),
+                        theme.color(theme.palette().quiet())));
         return canvas;
     }
 

@@ -24,12 +24,18 @@ record ListSource<T>(List<T> all, List<Column<T>> columns) implements RowSource<
 
     private List<T> asked(Ask ask) {
         String wanted = ask.filter().strip().toLowerCase(Locale.ROOT);
-        List<T> rows = all.stream().filter(row -> wanted.isEmpty() || says(row, wanted)).toList();
-        return ask.sort().map(sort -> rows.stream().sorted(order(sort)).toList()).orElse(rows);
+        List<T> rows = all.stream()
+                .filter(row -> wanted.isEmpty() || says(row, wanted))
+                .toList();
+        return ask.sort()
+                .map(sort -> rows.stream().sorted(order(sort)).toList())
+                .orElse(rows);
     }
 
     private boolean says(T row, String wanted) {
-        return columns.stream().anyMatch(column -> column.text().apply(row).toLowerCase(Locale.ROOT).contains(wanted));
+        return columns.stream()
+                .anyMatch(column ->
+                        column.text().apply(row).toLowerCase(Locale.ROOT).contains(wanted));
     }
 
     private Comparator<T> order(Sort sort) {

@@ -42,7 +42,8 @@ final class RoomyButton extends Button {
 
     private void color() {
         boolean carriesOn = main && getEnabled();
-        setBackground(theme.color(carriesOn ? theme.palette().accent() : theme.palette().button()));
+        setBackground(theme.color(
+                carriesOn ? theme.palette().accent() : theme.palette().button()));
         setForeground(theme.color(
                 carriesOn
                         ? theme.palette().onAccent()

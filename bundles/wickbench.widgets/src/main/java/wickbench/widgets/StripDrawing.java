@@ -147,7 +147,10 @@ public final class StripDrawing extends Canvas {
 
     private void answerAndGoOn(Optional<Seen> seen) {
         give(line(), seen);
-        format.lines().stream().filter(role -> answer(role).isEmpty()).findFirst().ifPresent(this::line);
+        format.lines().stream()
+                .filter(role -> answer(role).isEmpty())
+                .findFirst()
+                .ifPresent(this::line);
     }
 
     private void step(int by) {

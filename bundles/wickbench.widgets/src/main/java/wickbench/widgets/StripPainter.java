@@ -59,7 +59,8 @@ final class StripPainter {
         Rectangle at = box.on(theme.metrics());
         gc.setForeground(theme.color(RIM));
         gc.setLineWidth(theme.px(2));
-        gc.drawPolyline(new int[] {at.x, at.y + at.height, at.x + at.width / 2, at.y, at.x + at.width, at.y + at.height});
+        gc.drawPolyline(
+                new int[] {at.x, at.y + at.height, at.x + at.width / 2, at.y, at.x + at.width, at.y + at.height});
         gc.setLineWidth(1);
     }
 
@@ -144,8 +145,10 @@ final class StripPainter {
     private void leader(Rectangle row) {
         gc.setForeground(theme.color(theme.palette().edge()));
         int y = row.y + row.height / 2;
-        gc.drawLine(theme.px(plan.housing().left() - 12), y, theme.px(plan.housing().left() - 2), y);
-        gc.drawLine(theme.px(plan.housing().right() + 2), y, theme.px(plan.housing().right() + 12), y);
+        gc.drawLine(
+                theme.px(plan.housing().left() - 12), y, theme.px(plan.housing().left() - 2), y);
+        gc.drawLine(
+                theme.px(plan.housing().right() + 2), y, theme.px(plan.housing().right() + 12), y);
     }
 
     private void says(LineRole role, Rectangle row, boolean focused) {

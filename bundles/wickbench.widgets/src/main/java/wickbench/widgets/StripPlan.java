@@ -47,8 +47,7 @@ record StripPlan(StripSize size, Box housing, Box window, Box port, int lines) {
     Box line(int index) {
         Box row = row(index);
         double thick = size == StripSize.LARGE ? LINE : 4;
-        return new Box(
-                window.left() + 1, row.top() + (row.height() - thick) / 2, window.width() - 1, thick);
+        return new Box(window.left() + 1, row.top() + (row.height() - thick) / 2, window.width() - 1, thick);
     }
 
     /** The signs between port and window that say which way the liquid runs. */

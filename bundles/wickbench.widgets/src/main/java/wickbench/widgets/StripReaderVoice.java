@@ -31,15 +31,15 @@ record StripReaderVoice(StripDrawing strip) {
 
             @Override
             public void getFocus(AccessibleControlEvent event) {
-                event.childID = strip.isFocusControl() ? strip.format().lines().indexOf(strip.line()) : ACC.CHILDID_NONE;
+                event.childID =
+                        strip.isFocusControl() ? strip.format().lines().indexOf(strip.line()) : ACC.CHILDID_NONE;
             }
         });
     }
 
     String whole() {
         return WidgetWords.get(
-                "strip.voice",
-                strip.format().lines().stream().map(this::line).collect(Collectors.joining("; ")));
+                "strip.voice", strip.format().lines().stream().map(this::line).collect(Collectors.joining("; ")));
     }
 
     private String line(int child) {

@@ -30,7 +30,8 @@ final class TableColumns<T> {
         this.desk = desk;
         this.spec = spec;
         this.sortChanged = sortChanged;
-        this.layout = desk.memory().recall(key()).map(TableLayout.first(spec)::with).orElse(TableLayout.first(spec));
+        this.layout =
+                desk.memory().recall(key()).map(TableLayout.first(spec)::with).orElse(TableLayout.first(spec));
         spec.columns().forEach(column -> natives.put(column.id(), make(column)));
         filler = new TableColumn(table, SWT.NONE); // takes the room that GTK would give to the last column
         filler.setResizable(false);
@@ -105,8 +106,10 @@ final class TableColumns<T> {
         }
         order[natives.size()] = table.indexOf(filler);
         table.setColumnOrder(order);
-        table.setSortColumn(layout.sort().map(sort -> natives.get(sort.column())).orElse(null));
-        table.setSortDirection(layout.sort().map(sort -> sort.ascending() ? SWT.UP : SWT.DOWN).orElse(SWT.NONE));
+        table.setSortColumn(
+                layout.sort().map(sort -> natives.get(sort.column())).orElse(null));
+        table.setSortDirection(
+                layout.sort().map(sort -> sort.ascending() ? SWT.UP : SWT.DOWN).orElse(SWT.NONE));
         applying = false;
     }
 
@@ -121,12 +124,19 @@ final class TableColumns<T> {
             return;
         }
         List<String> ids = new ArrayList<>(natives.keySet());
-        List<String> order =
-                Arrays.stream(table.getColumnOrder()).filter(i -> i < ids.size()).mapToObj(ids::get).toList();
+        List<String> order = Arrays.stream(table.getColumnOrder())
+                .filter(i -> i < ids.size())
+                .mapToObj(ids::get)
+                .toList();
         Map<String, Integer> widths = new LinkedHashMap<>(layout.widths());
         natives.forEach((id, column) -> {
-            if (!layout.hidden().contains(id) && column.getWidth() != desk.theme().px(layout.widths().get(id))) {
-                widths.put(id, Math.round(column.getWidth() * 100f / desk.theme().metrics().percent()));
+            if (!layout.hidden().contains(id)
+                    && column.getWidth() != desk.theme().px(layout.widths().get(id))) {
+                widths.put(
+                        id,
+                        Math.round(column.getWidth()
+                                * 100f
+                                / desk.theme().metrics().percent()));
             }
         });
         TableLayout seen = new TableLayout(order, widths, layout.hidden(), layout.sort());

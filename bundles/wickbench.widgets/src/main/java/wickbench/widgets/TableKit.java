@@ -152,9 +152,11 @@ public final class TableKit<T> {
 
     private void listen() {
         table.addListener(SWT.Selection, event -> selectionChanged());
-        table.addListener(SWT.DefaultSelection, event -> selected().stream()
-                .findFirst()
-                .ifPresent(row -> openListeners.forEach(listener -> listener.accept(row))));
+        table.addListener(
+                SWT.DefaultSelection,
+                event -> selected().stream()
+                        .findFirst()
+                        .ifPresent(row -> openListeners.forEach(listener -> listener.accept(row))));
         table.addListener(SWT.KeyDown, this::key);
     }
 

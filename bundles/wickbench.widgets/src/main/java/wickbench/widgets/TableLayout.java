@@ -32,7 +32,10 @@ record TableLayout(List<String> order, Map<String, Integer> widths, Set<String> 
         return new TableLayout(
                 spec.columns().stream().map(Column::id).toList(),
                 spec.columns().stream().collect(Collectors.toMap(Column::id, Column::width)),
-                spec.columns().stream().filter(column -> !column.shown()).map(Column::id).collect(Collectors.toSet()),
+                spec.columns().stream()
+                        .filter(column -> !column.shown())
+                        .map(Column::id)
+                        .collect(Collectors.toSet()),
                 spec.sort());
     }
 
@@ -42,12 +45,18 @@ record TableLayout(List<String> order, Map<String, Integer> widths, Set<String> 
         ids.retainAll(order);
         ids.addAll(order);
         Map<String, Integer> wide = new LinkedHashMap<>(widths);
-        kept.get("widths").filter(Json.Obj.class::isInstance).map(Json.Obj.class::cast).ifPresent(widths ->
-                widths.members().forEach((id, width) -> width(width).ifPresent(px -> wide.replace(id, px))));
+        kept.get("widths")
+                .filter(Json.Obj.class::isInstance)
+                .map(Json.Obj.class::cast)
+                .ifPresent(widths ->
+                        widths.members().forEach((id, width) -> width(width).ifPresent(px -> wide.replace(id, px))));
         Set<String> gone = kept.get("hidden").isPresent() ? new LinkedHashSet<>(texts(kept, "hidden")) : hidden;
         Set<String> hides = ids.stream().filter(gone::contains).collect(Collectors.toSet());
         return new TableLayout(
-                new ArrayList<>(ids), wide, hides.containsAll(ids) ? hidden : hides, sort(kept).or(() -> sort));
+                new ArrayList<>(ids),
+                wide,
+                hides.containsAll(ids) ? hidden : hides,
+                sort(kept).or(() -> sort));
     }
 
     Json.Obj toJson() {
@@ -58,10 +67,11 @@ record TableLayout(List<String> order, Map<String, Integer> widths, Set<String> 
         Json.Obj all = Json.object()
                 .with("order", Json.texts(order))
                 .with("widths", wide)
-                .with("hidden", Json.texts(order.stream().filter(hidden::contains).toList()));
+                .with(
+                        "hidden",
+                        Json.texts(order.stream().filter(hidden::contains).toList()));
         return all.withOptional(
-                "sort",
-                sort.map(by -> Json.object().with("column", by.column()).with("ascending", by.ascending())));
+                "sort", sort.map(by -> Json.object().with("column", by.column()).with("ascending", by.ascending())));
     }
 
     TableLayout sortedBy(Optional<Sort> by) {
@@ -85,7 +95,9 @@ record TableLayout(List<String> order, Map<String, Integer> widths, Set<String> 
                         .filter(id -> id instanceof Json.Text text && order.contains(text.value()))
                         .map(id -> new Sort(
                                 ((Json.Text) id).value(),
-                                by.get("ascending").filter(new Json.Bool(false)::equals).isEmpty())));
+                                by.get("ascending")
+                                        .filter(new Json.Bool(false)::equals)
+                                        .isEmpty())));
     }
 
     private static List<String> texts(Json.Obj kept, String name) {

@@ -4,10 +4,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 
@@ -108,7 +110,7 @@ final class TableRows<T> {
         return table.getClientArea().height / Math.max(1, table.getItemHeight());
     }
 
-    private void read(Optional<T> after, java.util.function.Consumer<Slice<T>> take) {
+    private void read(Optional<T> after, Consumer<Slice<T>> take) {
         Ask now = ask;
         job = Optional.of(desk.jobs()
                 .run(
@@ -126,12 +128,15 @@ final class TableRows<T> {
         window.clear();
         count = first.count();
         append(first.slice());
-        int[] again = keep.stream().mapToInt(window.rows()::indexOf).filter(i -> i >= 0).toArray();
+        int[] again = keep.stream()
+                .mapToInt(window.rows()::indexOf)
+                .filter(i -> i >= 0)
+                .toArray();
         table.select(again);
         table.setRedraw(true);
         loaded.run();
         if (again.length != keep.size()) {
-            table.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+            table.notifyListeners(SWT.Selection, new Event());
         }
     }
 

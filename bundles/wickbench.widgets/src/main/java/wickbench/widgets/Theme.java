@@ -118,10 +118,11 @@ public final class Theme {
     }
 
     private Font make(Type type) {
-        String family = type.fixed() ? "Monospace" : display.getSystemFont().getFontData()[0].getName();
+        String family = type.fixed()
+                ? "Monospace"
+                : display.getSystemFont().getFontData()[0].getName();
         // a font is asked for in points; whatever the display claims its inch to be, the height in pixels must follow
-        int height = (int) Math.round(
-                type.pixels() * metrics.percent() / 100 * POINTS_PER_INCH / display.getDPI().y);
+        int height = (int) Math.round(type.pixels() * metrics.percent() / 100 * POINTS_PER_INCH / display.getDPI().y);
         return new Font(display, new FontData(family, height, type.bold() ? SWT.BOLD : SWT.NORMAL));
     }
 

@@ -24,10 +24,17 @@ class PaletteTest {
     @MethodSource("palettes")
     void wordsCanBeReadOnEveryGroundThatTheyStandOn(Palette palette) {
         List<RGB> grounds = List.of(
-                palette.ground(), palette.surface(), palette.field(), palette.raised(), palette.button(), palette.stripe());
+                palette.ground(),
+                palette.surface(),
+                palette.field(),
+                palette.raised(),
+                palette.button(),
+                palette.stripe());
         for (RGB ground : grounds) {
             assertThat(contrast(palette.ink(), ground)).as("ink on %s", ground).isGreaterThanOrEqualTo(WORDS);
-            assertThat(contrast(palette.quiet(), ground)).as("quiet on %s", ground).isGreaterThanOrEqualTo(WORDS);
+            assertThat(contrast(palette.quiet(), ground))
+                    .as("quiet on %s", ground)
+                    .isGreaterThanOrEqualTo(WORDS);
         }
         assertThat(contrast(palette.onAccent(), palette.accent())).isGreaterThanOrEqualTo(WORDS);
         assertThat(contrast(palette.onSelection(), palette.selection())).isGreaterThanOrEqualTo(WORDS);
@@ -40,7 +47,9 @@ class PaletteTest {
         for (Meaning meaning : Meaning.values()) {
             Tone tone = palette.tone(meaning);
             for (RGB ground : List.of(tone.wash(), palette.surface(), palette.ground(), palette.selection())) {
-                assertThat(contrast(tone.ink(), ground)).as("%s on %s", meaning, ground).isGreaterThanOrEqualTo(WORDS);
+                assertThat(contrast(tone.ink(), ground))
+                        .as("%s on %s", meaning, ground)
+                        .isGreaterThanOrEqualTo(WORDS);
             }
         }
     }

@@ -26,7 +26,8 @@ class RowWindowTest {
                 window.prepend(slice(all, window.previousStart()));
             }
             int from = (int) window.skipped();
-            assertThat(window.rows()).isEqualTo(all.subList(from, from + window.rows().size()));
+            assertThat(window.rows())
+                    .isEqualTo(all.subList(from, from + window.rows().size()));
             assertThat(window.rows()).hasSizeLessThanOrEqualTo(RowWindow.SLICE * RowWindow.SLICES);
             assertThat(window.more()).isEqualTo(from + window.rows().size() < size);
         }

@@ -40,20 +40,23 @@ class StripDrawingTest {
     void startsUnanswered() {
         assertThat(strip.answers()).isEmpty();
         assertThat(strip.complete()).isFalse();
-        assertThat(voice()).isEqualTo("Strip: Control line K, Not answered yet; Hook line H, Not answered yet; "
-                + "Test line T, Not answered yet");
+        assertThat(voice())
+                .isEqualTo("Strip: Control line K, Not answered yet; Hook line H, Not answered yet; "
+                        + "Test line T, Not answered yet");
     }
 
     @Test
     void isAnsweredFromTheKeyboardLineByLine() {
         List<String> heard = new ArrayList<>();
-        strip.onAnswer((role, seen) -> heard.add(role + "=" + seen.map(Seen::name).orElse("?")));
+        strip.onAnswer(
+                (role, seen) -> heard.add(role + "=" + seen.map(Seen::name).orElse("?")));
         ui.press(strip, 's');
         ui.press(strip, 'n');
         ui.press(strip, 'F');
         assertThat(strip.complete()).isTrue();
         assertThat(strip.answers())
-                .isEqualTo(Map.of(LineRole.CONTROL, Seen.SEEN, LineRole.HOOK, Seen.NOT_SEEN, LineRole.TEST, Seen.FAINT));
+                .isEqualTo(
+                        Map.of(LineRole.CONTROL, Seen.SEEN, LineRole.HOOK, Seen.NOT_SEEN, LineRole.TEST, Seen.FAINT));
         assertThat(heard).containsExactly("CONTROL=SEEN", "HOOK=NOT_SEEN", "TEST=FAINT");
         assertThat(voice()).contains("Hook line H, Not seen", "Test line T, Faint");
     }

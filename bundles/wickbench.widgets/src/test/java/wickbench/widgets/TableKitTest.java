@@ -62,7 +62,8 @@ class TableKitTest {
         MenuItem byKit = item(sort, "Kit");
         byKit.setSelection(true);
         byKit.notifyListeners(SWT.Selection, new Event());
-        ui.await(() -> kit.rows().get(0).kit().equals("kit 0") && kit.rows().get(1).kit().equals("kit 0"));
+        ui.await(() -> kit.rows().get(0).kit().equals("kit 0")
+                && kit.rows().get(1).kit().equals("kit 0"));
     }
 
     @Test
@@ -145,7 +146,9 @@ class TableKitTest {
     }
 
     private TableKit<Lot> make(int lots) {
-        List<Lot> rows = IntStream.range(0, lots).mapToObj(i -> new Lot(i, "kit " + i % 3)).toList();
+        List<Lot> rows = IntStream.range(0, lots)
+                .mapToObj(i -> new Lot(i, "kit " + i % 3))
+                .toList();
         return new TableKit<>(
                 ui.shell(),
                 ui,

@@ -38,13 +38,14 @@ class TableLayoutTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "{}",
-        "{\"order\":7,\"widths\":[],\"sort\":\"a\"}",
-        "{\"widths\":{\"a\":-5,\"b\":1e9,\"x\":50}}",
-        "{\"hidden\":[\"a\",\"b\",\"c\"]}",
-        "{\"sort\":{\"column\":\"gone\",\"ascending\":true}}"
-    })
+    @ValueSource(
+            strings = {
+                "{}",
+                "{\"order\":7,\"widths\":[],\"sort\":\"a\"}",
+                "{\"widths\":{\"a\":-5,\"b\":1e9,\"x\":50}}",
+                "{\"hidden\":[\"a\",\"b\",\"c\"]}",
+                "{\"sort\":{\"column\":\"gone\",\"ascending\":true}}"
+            })
     void fallsBackToTheFirstLayoutWhereWhatWasKeptMakesNoSense(String kept) {
         assertThat(FIRST.with(read(kept))).isEqualTo(FIRST);
     }
