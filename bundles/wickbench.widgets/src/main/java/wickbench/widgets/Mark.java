@@ -1,6 +1,7 @@
 package wickbench.widgets;
 
 import wickbench.api.reading.Outcome;
+import wickbench.api.reading.Severity;
 
 /** A word with the shape and the colour that go with it. */
 public record Mark(String word, Shape shape, Meaning meaning) {
@@ -13,6 +14,15 @@ public record Mark(String word, Shape shape, Meaning meaning) {
             case POSITIVE -> new Mark(word, Shape.TRIANGLE, Meaning.ALARM);
             case POSITIVE_ABOVE_RANGE -> new Mark(word, Shape.DOUBLE_TRIANGLE, Meaning.EXTREME);
             case INVALID -> new Mark(word, Shape.CROSS, Meaning.CAUTION);
+        };
+    }
+
+    /** Returns how a finding of this severity is marked everywhere in the house. */
+    public static Mark of(Severity severity, String word) {
+        return switch (severity) {
+            case VOIDS -> new Mark(word, Shape.CROSS, Meaning.CAUTION);
+            case BARS_NEGATIVE -> new Mark(word, Shape.DIAMOND, Meaning.CAUTION);
+            case CAUTION -> new Mark(word, Shape.SQUARE, Meaning.NOTICE);
         };
     }
 }

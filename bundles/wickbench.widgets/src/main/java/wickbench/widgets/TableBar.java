@@ -30,9 +30,10 @@ final class TableBar {
         filter = Fit.wide(controls.search(row));
         // narrower where there is no room: the button of the menu must stay in sight
         ((GridData) filter.getLayoutData()).widthHint = theme.px(FILTER_WIDTH);
+        ((GridData) filter.getLayoutData()).minimumWidth = theme.px(FILTER_WIDTH) / 3;
         filter.setMessage(WidgetWords.get("table.filter"));
         Names.give(filter, () -> WidgetWords.get("table.filter-of", name));
-        said = Fit.wide(controls.quiet(row, ""));
+        said = controls.quiet(row, "");
         selected = controls.quiet(row, "");
         menuButton = controls.button(row, WidgetWords.get("table.menu"), () -> {});
         Runnable ask = this::ask;
@@ -69,6 +70,8 @@ final class TableBar {
     void say(String words) {
         if (!said.isDisposed()) {
             said.setText(words);
+            said.requestLayout();
+        said.requestLayout();
         }
     }
 

@@ -33,7 +33,7 @@ final class BenchPart implements PagePart {
     BenchPart(Composite parent, PageContext context, BenchDoors doors) {
         this.context = context;
         this.doors = doors;
-        page = PageBox.in(parent, context.theme());
+        page = context.theme().controls().page(parent);
         Heading heading = new Heading(page, context.theme(), BenchUiWords.get("bench.heading"), BenchUiWords.get("bench.line"));
         context.theme().controls().button(heading.actions(), BenchUiWords.get("sheet.open"), this::choose);
         ((GridLayout) heading.actions().getLayout()).numColumns = 1;

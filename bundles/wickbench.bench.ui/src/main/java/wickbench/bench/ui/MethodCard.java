@@ -20,6 +20,7 @@ import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
 import wickbench.widgets.Shape;
+import wickbench.widgets.Spans;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 

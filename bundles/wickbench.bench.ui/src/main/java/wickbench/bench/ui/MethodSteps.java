@@ -11,6 +11,7 @@ import wickbench.widgets.Mark;
 import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Shape;
+import wickbench.widgets.Spans;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 

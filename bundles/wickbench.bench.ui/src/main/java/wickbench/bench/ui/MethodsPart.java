@@ -35,7 +35,7 @@ final class MethodsPart implements PagePart {
     MethodsPart(Composite parent, PageContext context, Methods methods, Journal journal) {
         this.context = context;
         this.methods = methods;
-        page = PageBox.in(parent, context.theme());
+        page = context.theme().controls().page(parent);
         new Heading(page, context.theme(), BenchUiWords.get("methods.heading"), BenchUiWords.get("methods.line"));
         context.jobs()
                 .run(

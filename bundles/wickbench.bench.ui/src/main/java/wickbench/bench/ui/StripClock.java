@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Optional;
 import wickbench.api.method.Method.Timing;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.Spans;
 
 /** How long a strip has run, and what that means for its reading; both ends of the window stand. */
 record StripClock(Duration elapsed, Timing timing, boolean read) {

@@ -8,7 +8,6 @@ import wickbench.api.reading.Finding;
 import wickbench.api.reading.Level;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.RecordedReading;
-import wickbench.api.reading.Severity;
 import wickbench.api.reading.Verdict;
 import wickbench.reading.FindingWords;
 import wickbench.reading.OutcomeWords;
@@ -82,16 +81,11 @@ final class VerdictPanel {
             theme.controls().quiet(card, BenchUiWords.get("verdict.findings"));
         }
         findings.forEach(finding ->
-                Fit.wide(new MarkedLine(card, theme, mark(finding.severity()), FindingWords.text(finding))));
+                Fit.wide(new MarkedLine(card, theme, mark(finding), FindingWords.text(finding))));
     }
 
-    static Mark mark(Severity severity) {
-        String word = ReadingWords.text(severity);
-        return switch (severity) {
-            case VOIDS -> new Mark(word, Shape.CROSS, Meaning.CAUTION);
-            case BARS_NEGATIVE -> new Mark(word, Shape.DIAMOND, Meaning.CAUTION);
-            case CAUTION -> new Mark(word, Shape.SQUARE, Meaning.NOTICE);
-        };
+    private static Mark mark(Finding finding) {
+        return Mark.of(finding.severity(), ReadingWords.text(finding.severity()));
     }
 
     private void owed(Set<Owed> owed, String heading) {

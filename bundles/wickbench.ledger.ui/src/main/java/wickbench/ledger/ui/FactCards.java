@@ -1,0 +1,130 @@
+package wickbench.ledger.ui;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.swt.widgets.Composite;
+import wickbench.api.gate.Answer;
+import wickbench.api.journal.Checkpoint;
+import wickbench.api.journal.Entry;
+import wickbench.api.method.Method;
+import wickbench.api.reading.Reading;
+import wickbench.api.reading.RecordedReading;
+import wickbench.api.reading.Sample;
+import wickbench.ledger.Statement;
+import wickbench.reading.ReadingWords;
+import wickbench.widgets.Badge;
+import wickbench.widgets.Facts;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Mark;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** What is known beside the strip: the sample, what held then, the history, the seal. */
+record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
+    void sample(Composite card, Reading reading) {
+        Sample sample = reading.sample();
+        Facts facts = new Facts(card, theme)
+                .add(word("sample"), sample.code())
+                .add(word("place"), sample.place());
+        sample.line().ifPresent(line -> facts.add(word("line"), line));
+        sample.batch().ifPresent(batch -> facts.add(word("batch"), batch));
+        sample.reason().ifPresent(reason -> facts.add(word("reason"), ReadingWords.text(reason)));
+        sample.reasonText().ifPresent(text -> facts.add(word("reason-text"), text));
+        sample.visual().ifPresent(visual -> facts.add(word("visual"), ReadingWords.text(visual)));
+        sample.control().ifPresent(control -> facts.add(word("control"), ReadingWords.text(control)));
+        facts.add(word("dilution"), "\u00d7" + sample.dilution().toPlainString());
+        sample.area().ifPresent(area -> facts.add(word("area"), area.toPlainString() + " cm\u00b2"));
+        reading.preChecks().forEach((name, value) -> facts.add(name, value.toPlainString()));
+    }
+
+    /** Shows what was copied into the entry, as it was then. */
+    void then(Composite card, RecordedReading recorded) {
+        Reading reading = recorded.reading();
+        Method method = recorded.method();
+        Facts facts = new Facts(card, theme)
+                .add(word("method"), method.title() + ", " + method.ref())
+                .add(word("limit"), method.limit().value() + " " + ReadingWords.text(method.limit().holds()))
+                .add(word("route"), ReadingWords.text(reading.route()))
+                .add(word("lot"), reading.lot() + ", " + method.kit())
+                .add(word("operator"), people.full(reading.operator()));
+        reading.observer().ifPresent(observer -> facts.add(word("observer"), people.full(observer)));
+        recorded.answers().forEach(answer -> facts.add(neighbour(answer), words(answer)));
+    }
+
+    private static String neighbour(Answer answer) {
+        return LedgerUiWords.get("neighbour", answer.neighbour());
+    }
+
+    private static String words(Answer answer) {
+        if (answer instanceof Answer.Cleared cleared) {
+            return LedgerUiWords.get("answer.cleared", facts(cleared.facts()));
+        }
+        if (answer instanceof Answer.Refused refused) {
+            return LedgerUiWords.get(
+                    "answer.refused",
+                    String.join("; ", refused.reasons().stream().map(Answer.Reason::code).toList()),
+                    facts(refused.facts()));
+        }
+        return LedgerUiWords.get("answer.not-checked");
+    }
+
+    private static String facts(Map<String, String> facts) {
+        return String.join(
+                "; ", facts.entrySet().stream().map(fact -> fact.getKey() + " " + fact.getValue()).sorted().toList());
+    }
+
+    void history(Composite card, List<Statement> history) {
+        for (Statement statement : history) {
+            Composite row = Fit.wide(theme.controls().box(card, 2));
+            new Badge(row, theme, Type.SMALL, Mark.of(statement.reading().verdict().outcome()));
+            theme.controls().text(row, statement.counts() ? Type.STRONG : Type.BODY, said(statement));
+            origin(statement.reading().reading().origin()).ifPresent(text -> theme.controls().quiet(card, text));
+        }
+    }
+
+    private String said(Statement statement) {
+        Entry entry = statement.entry();
+        String how = statement.reason()
+                .map(reason -> LedgerUiWords.get("history.corrected", reason))
+                .orElseGet(() -> LedgerUiWords.get("history.recorded"));
+        return LedgerUiWords.get("history.line", how, times.second(entry.at()), people.full(entry.by()));
+    }
+
+    private static Optional<String> origin(Reading.Origin origin) {
+        return origin instanceof Reading.Origin.Sheet sheet
+                ? Optional.of(LedgerUiWords.get("history.sheet", sheet.file(), sheet.line()))
+                : Optional.empty();
+    }
+
+    void seal(Composite card, Ledger.Shown shown) {
+        Facts facts = new Facts(card, theme);
+        shown.detail().history().forEach(statement -> facts.add(
+                        word("entry"), Type.MONO, statement.entry().ref().toString())
+                .add(word("leaf"), Type.MONO, grouped(statement.entry().leaf().hex())));
+        Entry last = shown.detail().history().get(shown.detail().history().size() - 1).entry();
+        facts.add(
+                word("checkpoint"),
+                shown.checkpoint()
+                        .filter(checkpoint -> checkpoint.station().equals(last.ref().station()))
+                        .map(checkpoint -> checkpoint(checkpoint, last))
+                        .orElseGet(() -> LedgerUiWords.get("seal.none")));
+        theme.controls().quiet(card, LedgerUiWords.get("seal.prove"));
+    }
+
+    private String checkpoint(Checkpoint checkpoint, Entry last) {
+        return LedgerUiWords.get(
+                last.ref().seq() < checkpoint.size() ? "seal.covered" : "seal.not-yet",
+                checkpoint.size(),
+                checkpoint.root().hex().substring(0, 16));
+    }
+
+    /** Breaks a hash into groups, so that lines can break and eyes can compare. */
+    private static String grouped(String hex) {
+        return hex.replaceAll("(.{8})(?!$)", "$1 ");
+    }
+
+    private static String word(String name) {
+        return LedgerUiWords.get("fact." + name);
+    }
+}

@@ -1,0 +1,60 @@
+package wickbench.ledger.ui;
+
+import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import wickbench.api.journal.Checkpoint;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.Journal;
+import wickbench.api.person.People;
+import wickbench.api.person.PersonId;
+import wickbench.ledger.Filter;
+import wickbench.ledger.ResultDetail;
+import wickbench.ledger.Results;
+
+/**
+ * What the page reads from; none of it on the UI thread.
+ *
+ * @param people one, or none where people are not kept
+ */
+record Ledger(Results results, Journal journal, List<People> people) {
+    /**
+     * What holds for every result that is shown.
+     *
+     * @param any how many results there are, whatever the filter
+     */
+    record Site(ZoneId zone, WhoIsWho people, long any) {}
+
+    /**
+     * A result with the newest checkpoint.
+     *
+     * @param checkpoint of this station
+     */
+    record Shown(ResultDetail detail, Optional<Checkpoint> checkpoint) {}
+
+    Site site() {
+        Map<PersonId, String> names = new HashMap<>();
+        people.forEach(port -> port.all().forEach(person -> names.put(person.id(), person.display())));
+        ZoneId zone = journal.founding().map(Founding::zone).orElseGet(ZoneId::systemDefault);
+        return new Site(zone, new WhoIsWho(names), results.count(Filter.ALL));
+    }
+
+    Optional<Shown> find(UUID id) {
+        return results.find(id).map(this::sealed);
+    }
+
+    /** Finds a result by the id of an entry or by its place in the journal. */
+    Optional<Shown> find(String argument) {
+        return argument.contains(":")
+                ? results.find(EntryRef.parse(argument)).map(this::sealed)
+                : find(UUID.fromString(argument));
+    }
+
+    private Shown sealed(ResultDetail detail) {
+        return new Shown(detail, journal.status().checkpoint());
+    }
+}

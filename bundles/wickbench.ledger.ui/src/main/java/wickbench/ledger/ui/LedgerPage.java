@@ -1,0 +1,53 @@
+package wickbench.ledger.ui;
+
+import java.util.List;
+import org.eclipse.swt.widgets.Composite;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import wickbench.api.journal.Journal;
+import wickbench.api.person.People;
+import wickbench.ledger.Results;
+import wickbench.shell.Page;
+import wickbench.shell.PageContext;
+import wickbench.shell.PagePart;
+import wickbench.widgets.Glyph;
+
+/** The page where results are found and looked into. */
+@Component(property = {Page.ID + "=ledger", Page.RANK + ":Integer=40"})
+public final class LedgerPage implements Page {
+    private final Ledger ledger;
+
+    @Activate
+    public LedgerPage(
+            @Reference Results results,
+            @Reference Journal journal,
+            @Reference(
+                            cardinality = ReferenceCardinality.MULTIPLE,
+                            policyOption = ReferencePolicyOption.GREEDY)
+                    List<People> people) {
+        ledger = new Ledger(results, journal, people);
+    }
+
+    @Override
+    public String title() {
+        return LedgerUiWords.get("ledger.title");
+    }
+
+    /** A book of lines, sealed. */
+    @Override
+    public Glyph glyph() {
+        return pen -> pen.box(4, 3, 16, 18, 2)
+                .line(8, 3, 8, 21)
+                .line(11, 8, 17, 8)
+                .line(11, 12, 17, 12)
+                .circle(16, 17, 1.5);
+    }
+
+    @Override
+    public PagePart open(Composite parent, PageContext context) {
+        return new LedgerPart(parent, context, ledger);
+    }
+}

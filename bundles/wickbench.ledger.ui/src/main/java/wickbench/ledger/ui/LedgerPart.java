@@ -1,0 +1,148 @@
+package wickbench.ledger.ui;
+
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import wickbench.ledger.ResultRow;
+import wickbench.shell.PageContext;
+import wickbench.shell.PagePart;
+import wickbench.widgets.EmptyState;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Heading;
+import wickbench.widgets.Job;
+import wickbench.widgets.Scroller;
+import wickbench.widgets.TableKit;
+
+/** The open page: filters and results at the left, one result in full at the right. */
+final class LedgerPart implements PagePart {
+    private final PageContext context;
+    private final Ledger ledger;
+    private final Composite page;
+    private Optional<Open> open = Optional.empty();
+    private Optional<String> wanted = Optional.empty();
+    private Optional<Job> finding = Optional.empty();
+
+    /** What there is once the site is known and has results. */
+    private record Open(
+            FilterBar filters, TableKit<ResultRow> table, Scroller side, Ledger.Site site, SiteTimes times) {}
+
+    LedgerPart(Composite parent, PageContext context, Ledger ledger) {
+        this.context = context;
+        this.ledger = ledger;
+        page = context.theme().controls().page(parent);
+        new Heading(page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
+        context.jobs().run(LedgerUiWords.get("ledger.reading"), progress -> ledger.site(), this::take);
+    }
+
+    private void take(Ledger.Site site) {
+        if (site.any() == 0) {
+            nothingYet();
+        } else {
+            fill(site);
+        }
+        page.layout(true, true);
+    }
+
+    private void nothingYet() {
+        EmptyState empty = Fit.grow(new EmptyState(
+                page,
+                context.theme(),
+                pen -> pen.box(4, 3, 16, 18, 2).line(8, 3, 8, 21),
+                LedgerUiWords.get("ledger.empty.title"),
+                LedgerUiWords.get("ledger.empty.text")));
+        if (context.has("bench")) {
+            empty.offer(LedgerUiWords.get("ledger.empty.verb"), () -> context.show("bench"));
+        }
+        context.ready();
+    }
+
+    private void fill(Ledger.Site site) {
+        SiteTimes times = new SiteTimes(site.zone());
+        FilterBar filters = new FilterBar(page, context.theme(), this::reload);
+        SashForm sash = Fit.grow(new SashForm(page, SWT.HORIZONTAL));
+        sash.setBackground(page.getBackground());
+        sash.setSashWidth(context.theme().metrics().grid(1));
+        TableKit<ResultRow> table = new TableKit<>(
+                sash,
+                context,
+                new ResultTable(times, site.people()).of(new ResultSource(ledger.results(), filters::filter)));
+        Scroller side = new Scroller(sash, context.theme());
+        sash.setWeights(52, 48);
+        open = Optional.of(new Open(filters, table, side, site, times));
+        table.onSelect(rows -> rows.stream().findFirst().ifPresent(row -> find(row.id().toString())));
+        table.onLoaded(() -> loaded(table));
+        wanted.ifPresent(this::find);
+    }
+
+    private void reload() {
+        open.ifPresent(now -> now.table().reload());
+    }
+
+    /** Shows the first result when none is chosen, so that the side is never blank without a reason. */
+    private void loaded(TableKit<ResultRow> table) {
+        if (table.rows().isEmpty()) {
+            open.ifPresent(now -> blank(now.side()));
+            context.ready();
+        } else if (table.selected().isEmpty() && wanted.isEmpty()) {
+            table.select(table.rows().get(0));
+        }
+    }
+
+    private void find(String argument) {
+        finding.ifPresent(Job::cancel);
+        finding = Optional.of(context.jobs()
+                .run(LedgerUiWords.get("result.reading"), progress -> ledger.find(argument), this::show));
+    }
+
+    private void show(Optional<Ledger.Shown> found) {
+        Open now = open.orElseThrow();
+        clear(now.side());
+        if (found.isPresent()) {
+            new ResultCard(now.side().content(), context.theme(), now.times(), now.site().people())
+                    .fill(found.get());
+            wanted.ifPresent(argument -> now.table().select(found.get().detail().row()));
+        } else {
+            context.say(LedgerUiWords.get("result.absent"));
+        }
+        wanted = Optional.empty();
+        now.side().measure();
+        context.ready();
+    }
+
+    private void blank(Scroller side) {
+        clear(side);
+        side.measure();
+    }
+
+    private static void clear(Scroller side) {
+        for (Control old : side.content().getChildren()) {
+            old.dispose();
+        }
+    }
+
+    /** Shows the result with this entry id, or at this place in the journal. */
+    @Override
+    public void show(String argument) {
+        wanted = Optional.of(argument);
+        open.ifPresent(now -> find(argument));
+    }
+
+    @Override
+    public void shown() {
+        open.ifPresent(now -> now.table().focus());
+    }
+
+    Optional<TableKit<ResultRow>> table() {
+        return open.map(Open::table);
+    }
+
+    Optional<FilterBar> filters() {
+        return open.map(Open::filters);
+    }
+
+    Optional<Scroller> side() {
+        return open.map(Open::side);
+    }
+}

@@ -1,0 +1,99 @@
+package wickbench.ledger.ui;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.eclipse.swt.widgets.Composite;
+import wickbench.api.reading.Finding;
+import wickbench.api.reading.Reading;
+import wickbench.api.reading.RecordedReading;
+import wickbench.api.reading.Verdict;
+import wickbench.ledger.ResultRow;
+import wickbench.reading.FindingWords;
+import wickbench.reading.OutcomeWords;
+import wickbench.reading.ReadingWords;
+import wickbench.widgets.Badge;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Mark;
+import wickbench.widgets.MarkedLine;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Note;
+import wickbench.widgets.Shape;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** One result in full, from what it says to how it is sealed. */
+record ResultCard(Composite parent, Theme theme, SiteTimes times, WhoIsWho people) {
+    void fill(Ledger.Shown shown) {
+        ResultRow row = shown.detail().row();
+        RecordedReading recorded = shown.detail().reading();
+        head(row, recorded.verdict());
+        new StripCard(card("card.strip"), theme, people).fill(recorded);
+        times(recorded);
+        findings(recorded.verdict());
+        FactCards facts = new FactCards(theme, times, people);
+        facts.sample(card("card.sample"), recorded.reading());
+        facts.then(card("card.then"), recorded);
+        facts.history(card("card.history"), shown.detail().history());
+        facts.seal(card("card.seal"), shown);
+    }
+
+    private void head(ResultRow row, Verdict verdict) {
+        theme.controls().text(parent, Type.TITLE, row.place());
+        theme.controls().text(parent, Type.BODY, where(row));
+        new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome()));
+        theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict));
+        if (row.held()) {
+            Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.held")));
+        }
+        if (!verdict.owed().isEmpty()) {
+            theme.controls().text(
+                    parent,
+                    Type.BODY,
+                    LedgerUiWords.get(
+                            "result.owed",
+                            verdict.owed().stream().sorted().map(ReadingWords::text).collect(Collectors.joining("; "))));
+        }
+    }
+
+    private String where(ResultRow row) {
+        return Stream.of(
+                        Stream.of(row.sample()),
+                        row.line().stream(),
+                        row.batch().stream(),
+                        row.reason().map(ReadingWords::text).stream(),
+                        Stream.of(times.minute(row.happened())))
+                .flatMap(part -> part)
+                .collect(Collectors.joining(" \u00b7 "));
+    }
+
+    private void times(RecordedReading recorded) {
+        Reading reading = recorded.reading();
+        List<TimeTrack> tracks = TimeTrack.of(reading.times(), recorded.method().timing());
+        Composite card = card("card.times");
+        tracks.forEach(track -> Fit.wide(new TimeLine(card, theme, times, track)));
+        if (tracks.isEmpty()) {
+            theme.controls().text(card, Type.BODY, LedgerUiWords.get("time.none"));
+        }
+    }
+
+    private void findings(Verdict verdict) {
+        Composite card = card("card.findings");
+        if (verdict.findings().isEmpty()) {
+            Fit.wide(new MarkedLine(
+                    card, theme, new Mark("", Shape.RING, Meaning.CALM), LedgerUiWords.get("findings.none")));
+        }
+        verdict.findings().forEach(finding -> finding(card, finding));
+    }
+
+    private void finding(Composite card, Finding finding) {
+        Mark mark = Mark.of(finding.severity(), ReadingWords.text(finding.severity()));
+        Fit.wide(new MarkedLine(card, theme, mark, FindingWords.text(finding)));
+    }
+
+    private Composite card(String heading) {
+        Composite card = Fit.wide(theme.controls().card(parent, 1));
+        theme.controls().label(card, Type.STRONG, LedgerUiWords.get(heading));
+        return card;
+    }
+}

@@ -1,0 +1,190 @@
+package wickbench.ledger.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.lot.LotId;
+import wickbench.api.method.LineRole;
+import wickbench.api.method.Seen;
+import wickbench.api.reading.Outcome;
+import wickbench.api.reading.Reading;
+import wickbench.api.reading.ReadingDoor.Kept;
+import wickbench.ledger.ResultRow;
+import wickbench.widgets.Badge;
+import wickbench.widgets.StripDrawing;
+import wickbench.widgets.TableKit;
+
+/** The page in a window, on a real home. */
+class LedgerPageTest {
+    private static final int STRIPS = 19;
+
+    @TempDir
+    private Path folder;
+
+    private TestHouse house;
+    private TestDesk desk;
+
+    @BeforeEach
+    void found() {
+        house = new TestHouse(folder);
+        desk = new TestDesk(false, 100, 1180, 900, Optional.empty());
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+        house.close();
+    }
+
+    private LedgerPart page() {
+        return desk.open(parent -> new LedgerPart(parent, desk, house.ledger()));
+    }
+
+    private LedgerPart pageAt(String argument) {
+        return desk.open(parent -> {
+            LedgerPart part = new LedgerPart(parent, desk, house.ledger());
+            part.show(argument);
+            return part;
+        });
+    }
+
+    @Test
+    void an_empty_ledger_says_what_to_do_first() {
+        page();
+
+        assertThat(words(desk.shell())).contains(LedgerUiWords.get("ledger.empty.text"));
+    }
+
+    @Test
+    void filters_narrow_down_and_clear_again() throws IOException {
+        house.recordSheet();
+        LedgerPart page = page();
+        TableKit<ResultRow> table = page.table().orElseThrow();
+        assertThat(table.rows()).hasSize(STRIPS);
+
+        page.filters().orElseThrow().put(FilterItem.OUTCOME, "invalid");
+        desk.await(() -> table.rows().size() == 4);
+        assertThat(table.rows()).extracting(ResultRow::outcome).containsOnly(Outcome.INVALID);
+        desk.picture("ledger-invalid");
+
+        page.filters().orElseThrow().put(FilterItem.LINE, "L1");
+        desk.await(() -> table.rows().size() == 1);
+        page.filters().orElseThrow().put(FilterItem.OUTCOME, "");
+        page.filters().orElseThrow().put(FilterItem.LINE, "");
+        page.filters().orElseThrow().onlyHeld(true);
+        desk.await(() -> table.rows().size() == 7);
+        assertThat(table.rows()).allMatch(ResultRow::held);
+
+        table.filter("pump seal");
+        desk.await(() -> table.rows().size() == 1);
+        page.filters().orElseThrow().put(FilterItem.TO, "2026-11-19");
+        desk.await(() -> table.rows().isEmpty());
+    }
+
+    @Test
+    void a_wrong_day_is_told_and_filters_nothing() {
+        house.recordSheet();
+        LedgerPart page = page();
+
+        page.filters().orElseThrow().put(FilterItem.FROM, "yesterday");
+
+        assertThat(words(desk.shell())).contains("From: a day such as 2026-03-31");
+        assertThat(page.table().orElseThrow().rows()).hasSize(STRIPS);
+    }
+
+    @Test
+    void shows_one_result_from_strip_to_seal() throws IOException {
+        Kept kept = house.recordSheet().get(2);
+        LedgerPart page = pageAt(kept.id().toString());
+
+        Composite side = page.side().orElseThrow().content();
+        StripDrawing strip = all(side)
+                .filter(StripDrawing.class::isInstance)
+                .map(StripDrawing.class::cast)
+                .findFirst()
+                .orElseThrow();
+        assertThat(strip.answers())
+                .containsEntry(LineRole.CONTROL, Seen.SEEN)
+                .containsEntry(LineRole.HOOK, Seen.NOT_SEEN);
+        assertThat(strip.editable()).isFalse();
+        assertThat(all(side).filter(Badge.class::isInstance).map(badge -> ((Badge) badge).shown().word()))
+                .contains("Positive, above range");
+        String leaf = house.journal().entry(kept.ref()).orElseThrow().leaf().hex();
+        assertThat(words(side))
+                .contains("L2 depositor nozzles", "Typed from the sheet run-sheet.csv, line 4", kept.ref().toString())
+                .anyMatch(text -> text.replace(" ", "").equals(leaf))
+                .anyMatch(text -> text.startsWith("Recorded, ") && text.endsWith("by Ina Moos (op-05)"));
+        assertThat(all(side).filter(TimeLine.class::isInstance).map(line -> ((TimeLine) line).words()))
+                .containsExactly(
+                        "Before the start: Out of fridge 05:50:00, Extracted 06:19:00, 29 min, Started 06:21:20, 31 min 20 s",
+                        "On the strip: Started 06:21:20, Read 06:26:40, 5 min 20 s");
+        desk.picture("ledger-detail");
+    }
+
+    @Test
+    void a_correction_stands_beside_what_it_corrects() {
+        Kept kept = house.recordSheet().get(5);
+        house.correct(kept.id(), withLot(kept.reading().reading(), "HZ-261013"), "lot misread");
+
+        LedgerPart page = pageAt(kept.ref().toString());
+
+        assertThat(words(page.side().orElseThrow().content()))
+                .anyMatch(text -> text.startsWith("Recorded, "))
+                .anyMatch(text -> text.startsWith("Corrected: lot misread, "))
+                .anyMatch(text -> text.startsWith("HZ-261013, "));
+    }
+
+    @Test
+    void exports_what_is_seen() throws IOException {
+        house.recordSheet();
+        LedgerPart page = page();
+        page.filters().orElseThrow().put(FilterItem.OUTCOME, "positive-above-range");
+        TableKit<ResultRow> table = page.table().orElseThrow();
+        desk.await(() -> table.rows().size() == 1);
+        Path file = folder.resolve("out.csv");
+
+        table.export(file);
+        desk.await(() -> Files.exists(file));
+
+        List<String> lines = Files.readAllLines(file);
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(1)).startsWith("2026-11-20 06:21,\"Positive, above range\",L2 depositor nozzles,L2-03,L2,");
+    }
+
+    private static Reading withLot(Reading was, String lot) {
+        return new Reading(
+                was.sample(),
+                was.method(),
+                was.route(),
+                new LotId(lot),
+                was.operator(),
+                was.observer(),
+                was.times(),
+                was.strip(),
+                was.second(),
+                was.preChecks(),
+                was.origin());
+    }
+
+    private static List<String> words(Composite where) {
+        return all(where).filter(Label.class::isInstance).map(label -> ((Label) label).getText()).toList();
+    }
+
+    private static Stream<Control> all(Control control) {
+        return control instanceof Composite parent
+                ? Stream.concat(Stream.of(control), Stream.of(parent.getChildren()).flatMap(LedgerPageTest::all))
+                : Stream.of(control);
+    }
+}

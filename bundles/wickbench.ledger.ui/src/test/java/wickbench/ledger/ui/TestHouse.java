@@ -1,0 +1,92 @@
+package wickbench.ledger.ui;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Stream;
+import wickbench.api.home.HomeFolder;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.StationId;
+import wickbench.api.person.PersonId;
+import wickbench.api.person.Role;
+import wickbench.api.reading.Reading;
+import wickbench.api.reading.ReadingDoor.Kept;
+import wickbench.bench.BenchView;
+import wickbench.bench.MethodShelf;
+import wickbench.bench.Neighbours;
+import wickbench.bench.RecordingDoor;
+import wickbench.bench.SheetDesk;
+import wickbench.index.H2Index;
+import wickbench.journal.JournalFolder;
+import wickbench.ledger.services.LedgerResults;
+import wickbench.ledger.services.LedgerView;
+import wickbench.people.PeopleService;
+import wickbench.people.PeopleView;
+import wickbench.reading.MethodJson;
+
+/** A real home with journal, index, bench and ledger. */
+final class TestHouse implements AutoCloseable {
+    private static final Path DEMO = Path.of("../../demo");
+    private static final PersonId WRITER = new PersonId("op-05");
+
+    private final JournalFolder journal;
+    private final H2Index index;
+    private final MethodShelf shelf;
+    private final RecordingDoor door;
+    private final SheetDesk sheets;
+    private final Ledger ledger;
+
+    TestHouse(Path folder) {
+        HomeFolder home = new HomeFolder(folder);
+        journal = JournalFolder.open(home, entries -> {});
+        journal.found(new Founding(new StationId("bench-1"), ZoneId.of("Europe/Vienna"), OptionalLong.empty()));
+        index = H2Index.open(
+                folder.resolve("index"),
+                journal,
+                () -> List.of(new BenchView(), new PeopleView(), new LedgerView()));
+        shelf = new MethodShelf(journal, index);
+        PeopleService people = new PeopleService(home, journal, index);
+        people.enrol(WRITER, "Ina Moos", Set.of(Role.OPERATOR), WRITER);
+        door = new RecordingDoor(home, journal, index, shelf, new Neighbours(List.of()));
+        sheets = new SheetDesk(shelf, journal);
+        ledger = new Ledger(new LedgerResults(index, journal), journal, List.of(people));
+    }
+
+    /** Issues the demonstration's methods and records its run sheet. */
+    List<Kept> recordSheet() {
+        try (Stream<Path> files = Files.list(DEMO.resolve("methods"));
+                InputStream sheet = Files.newInputStream(DEMO.resolve("run-sheet.csv"))) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".json")).sorted().toList()) {
+                shelf.issue(MethodJson.read(file.toString(), Files.readString(file)).orRefuse(), WRITER);
+            }
+            return door.record(sheets.read("run-sheet.csv", sheet).orRefuse(), WRITER);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    void correct(UUID reading, Reading now, String reason) {
+        door.correct(reading, now, reason, WRITER);
+    }
+
+    Ledger ledger() {
+        return ledger;
+    }
+
+    JournalFolder journal() {
+        return journal;
+    }
+
+    @Override
+    public void close() {
+        index.close();
+        journal.close();
+    }
+}
