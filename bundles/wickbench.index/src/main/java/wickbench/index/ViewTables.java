@@ -159,6 +159,9 @@ final class ViewTables implements AutoCloseable {
         } catch (RuntimeException e) {
             writer.rollback();
             failure = Optional.of(where.get() + ": " + SqlFailure.firstLine(e));
+        } catch (Error e) {
+            writer.rollback();
+            throw e;
         }
     }
 }
