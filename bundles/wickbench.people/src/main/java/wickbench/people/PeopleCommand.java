@@ -79,7 +79,8 @@ final class PeopleCommand {
     }
 
     private List<String> row(Person person) {
-        String roles = codes(person).stream().map(code -> words.get("role." + code)).collect(Collectors.joining(", "));
+        String roles =
+                codes(person).stream().map(code -> words.get("role." + code)).collect(Collectors.joining(", "));
         return List.of(person.id().value(), person.name().orElseGet(() -> words.get("people.nameless")), roles);
     }
 

@@ -79,7 +79,8 @@ public final class PeopleService implements People {
     }
 
     private void refuseStranger(List<PeopleView.Known> known, List<PersonId> also, PersonId by) {
-        boolean here = also.contains(by) || known.stream().anyMatch(each -> each.id().equals(by));
+        boolean here =
+                also.contains(by) || known.stream().anyMatch(each -> each.id().equals(by));
         if (!here) {
             String key = known.isEmpty() ? "people.first" : "people.unknown";
             throw new Refusal("people.unknown", words.get(key, by));

@@ -47,19 +47,18 @@ public final class PeopleView implements IndexView {
         if (entry.is(Enrolled.KIND, Enrolled.VERSION)) {
             enrol(Enrolled.read(entry.ref().toString(), entry.body()).orRefuse(), rows);
         } else if (entry.is(Assigned.KIND, Assigned.VERSION)) {
-            Assigned assigned = Assigned.read(entry.ref().toString(), entry.body()).orRefuse();
+            Assigned assigned =
+                    Assigned.read(entry.ref().toString(), entry.body()).orRefuse();
             assign(assigned.person(), assigned.roles(), rows);
         }
     }
 
     /** Returns everyone, by id. */
     static List<Known> all(Rows rows) {
-        return rows.read(
-                "select id, name_file from person order by id",
-                row -> {
-                    PersonId id = new PersonId(row.text("id"));
-                    return new Known(id, new Hash(row.text("name_file")), roles(id, rows));
-                });
+        return rows.read("select id, name_file from person order by id", row -> {
+            PersonId id = new PersonId(row.text("id"));
+            return new Known(id, new Hash(row.text("name_file")), roles(id, rows));
+        });
     }
 
     private static void enrol(Enrolled enrolled, Rows rows) {

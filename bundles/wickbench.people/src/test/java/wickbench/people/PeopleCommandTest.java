@@ -35,7 +35,8 @@ class PeopleCommandTest {
 
     @Test
     void anEmptyHouseSaysWhatToDoFirst() {
-        assertThat(run(false, "list").get(0)).startsWith("Nobody is enrolled here yet. The first person adds themself:");
+        assertThat(run(false, "list").get(0))
+                .startsWith("Nobody is enrolled here yet. The first person adds themself:");
         assertThat(run(true, "list")).containsExactly("[]");
     }
 

@@ -69,7 +69,8 @@ class PeopleServiceTest {
         Path file = nameFile();
         assertThat(file.getFileName()).hasToString(Hash.ofContent(Files.readString(file)) + ".json");
         assertThat(Files.readString(file)).matches("\\{\"name\":\"Ada Brook\",\"salt\":\"[0-9a-f]{64}\"}");
-        assertThat(entry.body().canonical()).contains(Hash.ofContent(Files.readString(file)).hex());
+        assertThat(entry.body().canonical())
+                .contains(Hash.ofContent(Files.readString(file)).hex());
     }
 
     @Test
@@ -99,7 +100,8 @@ class PeopleServiceTest {
 
     @Test
     void strangersAndTakenIdsAreRefusedInWords() {
-        refused(() -> house.people().enrol(BO, "Bo Lind", Set.of(Role.OPERATOR), ADA),
+        refused(
+                () -> house.people().enrol(BO, "Bo Lind", Set.of(Role.OPERATOR), ADA),
                 "Nobody is enrolled here yet, so the first person enrols themself: --as and the new id must be the same,"
                         + " found --as p-01");
         house.people().enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR), ADA);

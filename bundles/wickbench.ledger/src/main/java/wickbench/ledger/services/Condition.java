@@ -37,9 +37,18 @@ record Condition(Optional<String> column, String sql, List<Object> values) {
         if (filter.held()) {
             all.add(equal("held", true));
         }
-        filter.outcome().map(Outcome::code).map(value -> equal("outcome", value)).ifPresent(all::add);
-        filter.operator().map(PersonId::value).map(value -> equal("operator", value)).ifPresent(all::add);
-        filter.method().map(MethodId::value).map(value -> equal("method", value)).ifPresent(all::add);
+        filter.outcome()
+                .map(Outcome::code)
+                .map(value -> equal("outcome", value))
+                .ifPresent(all::add);
+        filter.operator()
+                .map(PersonId::value)
+                .map(value -> equal("operator", value))
+                .ifPresent(all::add);
+        filter.method()
+                .map(MethodId::value)
+                .map(value -> equal("method", value))
+                .ifPresent(all::add);
         filter.target().map(value -> equal("target", value)).ifPresent(all::add);
         filter.line().map(value -> equal("line", value)).ifPresent(all::add);
         filter.from().map(day -> of("happened >= ?", start(day, zone))).ifPresent(all::add);

@@ -39,7 +39,8 @@ final class Correcting {
         byte[] sheet = SheetCells.csv(cells).getBytes(StandardCharsets.UTF_8);
         Checked<List<Reading>> read = sheets.read("correct", new ByteArrayInputStream(sheet));
         if (read instanceof Checked.Bad<List<Reading>> bad) {
-            throw new BadInput(bad.complaints().stream().map(Correcting::byOption).toList());
+            throw new BadInput(
+                    bad.complaints().stream().map(Correcting::byOption).toList());
         }
         return read.orRefuse().get(0);
     }

@@ -95,16 +95,24 @@ final class DetailText {
 
     private void strip(RecordedReading stands) {
         Reading reading = stands.reading();
-        reading.strip().format().lines().forEach(role -> lines.add("  "
-                + LedgerWords.get(
-                        "show.line",
-                        stands.method().marks().getOrDefault(role, ""),
-                        ReadingWords.text(role),
-                        ReadingWords.text(reading.strip().lines().get(role)))));
-        reading.second()
-                .ifPresent(second -> second.strip().lines().forEach((role, seen) -> lines.add("  "
+        reading.strip()
+                .format()
+                .lines()
+                .forEach(role -> lines.add("  "
                         + LedgerWords.get(
-                                "show.second", second.reader(), ReadingWords.text(role), ReadingWords.text(seen)))));
+                                "show.line",
+                                stands.method().marks().getOrDefault(role, ""),
+                                ReadingWords.text(role),
+                                ReadingWords.text(reading.strip().lines().get(role)))));
+        reading.second()
+                .ifPresent(second -> second.strip()
+                        .lines()
+                        .forEach((role, seen) -> lines.add("  "
+                                + LedgerWords.get(
+                                        "show.second",
+                                        second.reader(),
+                                        ReadingWords.text(role),
+                                        ReadingWords.text(seen)))));
     }
 
     private void times(Times times) {
@@ -113,8 +121,9 @@ final class DetailText {
         fact("show.shaken", times.shaken().map(SiteClock::span).orElseGet(DetailText::notStated));
         time("show.started", times.started());
         time("show.read", times.read());
-        times.started().ifPresent(started -> times.read()
-                .ifPresent(read -> fact("show.elapsed", SiteClock.span(Duration.between(started, read)))));
+        times.started()
+                .ifPresent(started -> times.read()
+                        .ifPresent(read -> fact("show.elapsed", SiteClock.span(Duration.between(started, read)))));
     }
 
     private void findings(Verdict verdict) {
@@ -164,9 +173,9 @@ final class DetailText {
 
     private String seal(Statement statement) {
         return checkpoint
-                .filter(sealed -> sealed.station().equals(statement.entry().ref().station()))
-                .filter(sealed -> sealed.size() > statement.entry().ref().seq())
-                .map(sealed -> LedgerWords.get("show.sealed", sealed.size(), sealed.root()))
+                .filter(kept -> kept.station().equals(statement.entry().ref().station()))
+                .filter(kept -> kept.size() > statement.entry().ref().seq())
+                .map(kept -> LedgerWords.get("show.sealed", kept.size(), kept.root()))
                 .orElseGet(() -> LedgerWords.get("show.unsealed"));
     }
 

@@ -66,8 +66,8 @@ final class LedgerCommand {
             @Parameters(paramLabel = "ID") String id,
             @Option(names = "--reason", required = true, paramLabel = "TEXT") String reason,
             @Mixin ChangedCells changed) {
-        Correcting door = correcting.orElseThrow(
-                () -> new Refusal("ledger.no-bench", LedgerWords.get("correct.no-bench")));
+        Correcting door =
+                correcting.orElseThrow(() -> new Refusal("ledger.no-bench", LedgerWords.get("correct.no-bench")));
         PersonId by = terminal.actorOrRefuse();
         if (reason.isBlank()) {
             throw new BadInput(Complaint.of("--reason", LedgerWords.get("correct.reason")));

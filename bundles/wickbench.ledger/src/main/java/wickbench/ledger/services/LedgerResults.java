@@ -48,13 +48,17 @@ public final class LedgerResults implements Results {
     @Override
     public long count(Filter filter) {
         List<Condition> asked = Condition.of(filter, zone());
-        Object[] values =
-                asked.stream().map(Condition::values).flatMap(Collection::stream).toArray();
-        return index.read(LedgerView.NAME, rows -> rows.first(
-                        "select count(*) as results from statement where " + Question.where(asked),
-                        row -> row.whole("results"),
-                        values)
-                .orElseThrow());
+        Object[] values = asked.stream()
+                .map(Condition::values)
+                .flatMap(Collection::stream)
+                .toArray();
+        return index.read(
+                LedgerView.NAME,
+                rows -> rows.first(
+                                "select count(*) as results from statement where " + Question.where(asked),
+                                row -> row.whole("results"),
+                                values)
+                        .orElseThrow());
     }
 
     @Override
@@ -72,9 +76,11 @@ public final class LedgerResults implements Results {
 
     @Override
     public List<Unread> unread() {
-        return index.read(LedgerView.NAME, rows -> rows.read(
-                "select kind, v, entries from unread order by kind, v",
-                row -> new Unread(row.text("kind"), Math.toIntExact(row.whole("v")), row.whole("entries"))));
+        return index.read(
+                LedgerView.NAME,
+                rows -> rows.read(
+                        "select kind, v, entries from unread order by kind, v",
+                        row -> new Unread(row.text("kind"), Math.toIntExact(row.whole("v")), row.whole("entries"))));
     }
 
     /** A result with the places of its statements, oldest first. */
@@ -83,16 +89,15 @@ public final class LedgerResults implements Results {
     private Optional<ResultDetail> detail(String sql, Object... values) {
         return index.read(
                         LedgerView.NAME,
-                        rows -> rows.first(sql, row -> row.uuid("result"), values).flatMap(id -> found(rows, id)))
+                        rows -> rows.first(sql, row -> row.uuid("result"), values)
+                                .flatMap(id -> found(rows, id)))
                 .map(this::detail);
     }
 
     private static Optional<Found> found(Rows rows, UUID id) {
         return rows.first("select * from statement where counts and result = ?", Shape::row, id)
                 .map(row -> new Found(
-                        row,
-                        places(rows, "counts and result = ?", id).get(0),
-                        places(rows, "result = ?", id)));
+                        row, places(rows, "counts and result = ?", id).get(0), places(rows, "result = ?", id)));
     }
 
     private static List<EntryRef> places(Rows rows, String which, UUID id) {
@@ -109,7 +114,8 @@ public final class LedgerResults implements Results {
             Said said = Said.of(entry).orElseThrow();
             history.add(new Statement(entry, said.reason(), said.reading(), place.equals(found.counts())));
         }
-        Statement counts = history.stream().filter(Statement::counts).findFirst().orElseThrow();
+        Statement counts =
+                history.stream().filter(Statement::counts).findFirst().orElseThrow();
         return new ResultDetail(found.row(), counts.reading(), history);
     }
 

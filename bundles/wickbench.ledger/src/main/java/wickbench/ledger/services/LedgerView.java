@@ -67,8 +67,8 @@ public final class LedgerView implements IndexView {
         made.add("create index by_result on statement (result)");
         made.add("create index by_id on statement (id)");
         made.add("create index by_happened on statement (happened" + KEY);
-        SORTED.forEach(column ->
-                made.add("create index by_" + column + " on statement (" + column + ", happened" + KEY));
+        SORTED.forEach(
+                column -> made.add("create index by_" + column + " on statement (" + column + ", happened" + KEY));
         made.add("create table unread (kind varchar(64) not null, v integer not null, entries bigint not null,"
                 + " primary key (kind, v))");
         return made;
@@ -114,8 +114,8 @@ public final class LedgerView implements IndexView {
     }
 
     private static void countUnread(Entry entry, Rows rows) {
-        int known = rows.write(
-                "update unread set entries = entries + 1 where kind = ? and v = ?", entry.kind(), entry.v());
+        int known =
+                rows.write("update unread set entries = entries + 1 where kind = ? and v = ?", entry.kind(), entry.v());
         if (known == 0) {
             rows.write("insert into unread (kind, v, entries) values (?, ?, 1)", entry.kind(), entry.v());
         }

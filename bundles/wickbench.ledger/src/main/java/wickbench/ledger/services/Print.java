@@ -41,14 +41,15 @@ final class Print {
             terminal.json(ResultJson.detail(detail));
             return;
         }
-        new DetailText(SiteClock.of(journal), journal.status().checkpoint()).lines(detail).forEach(terminal::line);
+        new DetailText(SiteClock.of(journal), journal.status().checkpoint())
+                .lines(detail)
+                .forEach(terminal::line);
         cautions();
     }
 
     /** Says what a newer program wrote, so that nobody takes the list for whole. */
     void unread(List<Unread> unread) {
-        unread.forEach(each ->
-                terminal.note(LedgerWords.get("unread", each.entries(), each.kind(), each.v())));
+        unread.forEach(each -> terminal.note(LedgerWords.get("unread", each.entries(), each.kind(), each.v())));
     }
 
     private void cautions() {
@@ -61,7 +62,16 @@ final class Print {
 
     private static List<String> header() {
         return Stream.of(
-                        "when", "sample", "place", "line", "batch", "method", "lot", "operator", "outcome", "findings",
+                        "when",
+                        "sample",
+                        "place",
+                        "line",
+                        "batch",
+                        "method",
+                        "lot",
+                        "operator",
+                        "outcome",
+                        "findings",
                         "entry")
                 .map(column -> LedgerWords.get("column." + column))
                 .toList();

@@ -43,16 +43,19 @@ final class Question {
     }
 
     private List<ResultRow> read(Rows rows, List<Condition> asked, int size) {
-        List<Object> values = asked.stream().flatMap(each -> each.values().stream()).collect(Collectors.toList());
+        List<Object> values =
+                asked.stream().flatMap(each -> each.values().stream()).collect(Collectors.toList());
         values.add(size);
         return rows.read(
-                "select * from statement where " + where(asked) + " order by " + order(asked) + " fetch first ? rows only",
+                "select * from statement where " + where(asked) + " order by " + order(asked)
+                        + " fetch first ? rows only",
                 Shape::row,
                 values.toArray());
     }
 
     static String where(List<Condition> asked) {
-        return Stream.concat(Stream.of("counts"), asked.stream().map(Condition::sql)).collect(Collectors.joining(" and "));
+        return Stream.concat(Stream.of("counts"), asked.stream().map(Condition::sql))
+                .collect(Collectors.joining(" and "));
     }
 
     private String order(List<Condition> asked) {

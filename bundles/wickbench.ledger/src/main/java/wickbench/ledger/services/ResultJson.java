@@ -47,7 +47,11 @@ final class ResultJson {
     static Json.Obj detail(ResultDetail detail) {
         return row(detail.row())
                 .with("stands", RecordedReadingJson.write(detail.reading()))
-                .with("history", Json.array(detail.history().stream().map(ResultJson::statement).toList()));
+                .with(
+                        "history",
+                        Json.array(detail.history().stream()
+                                .map(ResultJson::statement)
+                                .toList()));
     }
 
     private static Json.Obj statement(Statement statement) {

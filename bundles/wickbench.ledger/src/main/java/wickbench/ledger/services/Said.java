@@ -20,11 +20,13 @@ record Said(UUID result, Optional<String> reason, RecordedReading reading) {
     static Optional<Said> of(Entry entry) {
         String source = entry.ref().toString();
         if (entry.is(RecordedReading.KIND, RecordedReading.VERSION)) {
-            RecordedReading reading = RecordedReadingJson.read(source, entry.body()).orRefuse();
+            RecordedReading reading =
+                    RecordedReadingJson.read(source, entry.body()).orRefuse();
             return Optional.of(new Said(entry.id(), Optional.empty(), reading));
         }
         if (entry.is(CorrectedReading.KIND, CorrectedReading.VERSION)) {
-            CorrectedReading corrected = CorrectedReadingJson.read(source, entry.body()).orRefuse();
+            CorrectedReading corrected =
+                    CorrectedReadingJson.read(source, entry.body()).orRefuse();
             return Optional.of(new Said(corrected.corrects(), Optional.of(corrected.reason()), corrected.now()));
         }
         return Optional.empty();

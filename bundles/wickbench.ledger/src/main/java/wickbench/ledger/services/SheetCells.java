@@ -43,7 +43,9 @@ final class SheetCells {
         cells.put("place", sample.place());
         cells.put("line", sample.line().orElse(""));
         cells.put("batch", sample.batch().orElse(""));
-        cells.put("reason", sample.reasonText().or(() -> sample.reason().map(Reason::code)).orElse(""));
+        cells.put(
+                "reason",
+                sample.reasonText().or(() -> sample.reason().map(Reason::code)).orElse(""));
         cells.put("visual", code(sample.visual()));
         cells.put("area_cm2", sample.area().map(BigDecimal::toPlainString).orElse(""));
         cells.put("dilution", sample.dilution().toPlainString());
@@ -84,7 +86,10 @@ final class SheetCells {
     private static String row(Iterable<String> cells) {
         StringBuilder row = new StringBuilder();
         for (String cell : cells) {
-            row.append(row.isEmpty() ? "" : ",").append('"').append(cell.replace("\"", "\"\"")).append('"');
+            row.append(row.isEmpty() ? "" : ",")
+                    .append('"')
+                    .append(cell.replace("\"", "\"\""))
+                    .append('"');
         }
         return row.append("\r\n").toString();
     }

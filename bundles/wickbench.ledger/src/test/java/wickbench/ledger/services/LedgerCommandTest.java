@@ -37,7 +37,8 @@ class LedgerCommandTest {
         site = TestSite.made();
         site.shelf.issue(Strips.method("hazelnut-rinse"), TestSite.WRITER);
         negative = site.record(Plain.negative("S-1").at(now(2)).judged());
-        positive = site.record(Plain.negative("S-2").seen(Seen.SEEN, Seen.FAINT).at(now(1)).judged());
+        positive = site.record(
+                Plain.negative("S-2").seen(Seen.SEEN, Seen.FAINT).at(now(1)).judged());
     }
 
     /** After the method was issued, so that it was in force. */
@@ -54,9 +55,11 @@ class LedgerCommandTest {
     void listsNewestFirstWithTheUsualCaution() {
         assertThat(run("list")).isZero();
         assertThat(printed.out().get(0))
-                .isEqualTo("when | sample | place | line | batch | method | lot | operator | outcome | findings | entry");
+                .isEqualTo(
+                        "when | sample | place | line | batch | method | lot | operator | outcome | findings | entry");
         assertThat(printed.out().get(1))
-                .contains(" | S-2 | filler nozzle | L1 |  | hazelnut-rinse v1 | A17 | op-03 | Positive | 0 | bench-1:3");
+                .contains(
+                        " | S-2 | filler nozzle | L1 |  | hazelnut-rinse v1 | A17 | op-03 | Positive | 0 | bench-1:3");
         assertThat(printed.out().get(2)).contains(" | S-1 | ").contains(" | Negative | ");
         assertThat(printed.out()).contains("2 of 2 shown").endsWith(CAUTION);
     }
@@ -115,8 +118,15 @@ class LedgerCommandTest {
 
     @Test
     void correctsThroughTheDoorAndKeepsWhatWasSaidBefore() {
-        assertThat(run("correct", negative.id().toString(), "--reason", "the faint line was overlooked",
-                        "--seen", "control hook ~test", "--batch", "B-7"))
+        assertThat(run(
+                        "correct",
+                        negative.id().toString(),
+                        "--reason",
+                        "the faint line was overlooked",
+                        "--seen",
+                        "control hook ~test",
+                        "--batch",
+                        "B-7"))
                 .isZero();
         assertThat(printed.out())
                 .contains("  Outcome: Positive – Detected.", "  T test line: faint", "  batch: B-7")
@@ -131,17 +141,15 @@ class LedgerCommandTest {
     void aPositiveCannotBeArguedAway() {
         assertThat(run("correct", positive.ref().toString(), "--reason", "surely not", "--seen", "control hook"))
                 .isEqualTo(3);
-        assertThat(printed.err())
-                .singleElement()
-                .asString()
-                .contains("a correction cannot take that away");
+        assertThat(printed.err()).singleElement().asString().contains("a correction cannot take that away");
         assertThat(site.results.find(positive.id()).orElseThrow().history()).hasSize(1);
     }
 
     @Test
     void withoutTheBenchNothingIsCorrected() {
         Lines lines = new Lines(false);
-        Object command = new LedgerCommands(site.results, site.journal, Optional.empty(), Optional.empty()).commands(lines);
+        Object command =
+                new LedgerCommands(site.results, site.journal, Optional.empty(), Optional.empty()).commands(lines);
         assertThat(execute(command, lines, "correct", "bench-1:2", "--reason", "x", "--batch", "B-7"))
                 .isEqualTo(3);
         assertThat(lines.err())
@@ -152,8 +160,8 @@ class LedgerCommandTest {
     @Test
     void entriesOfANewerProgramAreTold() {
         Json.Obj body = Json.object().with("something", "new");
-        site.journal.append(List.of(new Draft(
-                Draft.randomId(site.home.chance()), TestSite.WRITER, RecordedReading.KIND, 2, body)));
+        site.journal.append(
+                List.of(new Draft(Draft.randomId(site.home.chance()), TestSite.WRITER, RecordedReading.KIND, 2, body)));
         run("list");
         assertThat(printed.err())
                 .containsExactly("1 entries of reading.recorded version 2 were written by a newer program and are in no"
@@ -162,10 +170,7 @@ class LedgerCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
         list --outcome maybe | --outcome: expected one of negative, positive, positive-above-range, invalid, found 'maybe'
         list --from 2026-03-02 --to 2026-03-01 | --to: expected a day from 2026-03-02 on, found 2026-03-01
         list --limit 0 | --limit: expected a number from 1 on, found 0

@@ -53,7 +53,16 @@ class PagingLawTest {
                         started,
                         Arbitraries.of(Seen.values()))
                 .as((sample, place, on, of, method, lot, at, seen) -> new Plain(
-                        sample, place, on, of, method, lot, new PersonId("op-0" + sample.charAt(2)), at, seen, Seen.SEEN))
+                        sample,
+                        place,
+                        on,
+                        of,
+                        method,
+                        lot,
+                        new PersonId("op-0" + sample.charAt(2)),
+                        at,
+                        seen,
+                        Seen.SEEN))
                 .list()
                 .ofMinSize(0)
                 .ofMaxSize(40);
@@ -68,7 +77,8 @@ class PagingLawTest {
                         Arbitraries.of(PLACES).optional(0.2),
                         Arbitraries.of("B-1", "B-2").optional(0.2),
                         Arbitraries.of(METHODS).map(MethodId::new).optional(0.2),
-                        Arbitraries.of("0%", "S-", "_point", "ÜBER", "l1", "nothing").optional(0.2),
+                        Arbitraries.of("0%", "S-", "_point", "ÜBER", "l1", "nothing")
+                                .optional(0.2),
                         Arbitraries.of(true, false, false))
                 .as((from, to, outcome, place, batch, method, text, held) -> Filter.ALL
                         .days(from, to)
@@ -89,7 +99,8 @@ class PagingLawTest {
 
     @Provide
     Arbitrary<Sort> sorts() {
-        return Combinators.combine(Arbitraries.of(SortColumn.class), Arbitraries.of(true, false)).as(Sort::new);
+        return Combinators.combine(Arbitraries.of(SortColumn.class), Arbitraries.of(true, false))
+                .as(Sort::new);
     }
 
     @Property(tries = 40)

@@ -66,7 +66,8 @@ class StandingLawTest {
                 assertThat(row.held()).isEqualTo(held);
                 assertThat(row.outcome().positive() || row.sign()).isEqualTo(held);
                 if (!held || later.reading().verdict().holds()) {
-                    assertThat(row.outcome()).isEqualTo(later.reading().verdict().outcome());
+                    assertThat(row.outcome())
+                            .isEqualTo(later.reading().verdict().outcome());
                 }
             }
             assertThat(site.results.count(Filter.ALL)).isEqualTo(1);
@@ -83,10 +84,11 @@ class StandingLawTest {
     }
 
     private static List<ResultRow> rows(List<Json.Obj> carried) throws IOException {
-        try (TestSite site = new TestSite(Files.createTempDirectory("wickbench-ledger"), new Carried(new LedgerView()))) {
+        try (TestSite site =
+                new TestSite(Files.createTempDirectory("wickbench-ledger"), new Carried(new LedgerView()))) {
             for (Json.Obj each : carried) {
-                site.journal.append(List.of(
-                        new Draft(Draft.randomId(site.home.chance()), TestSite.WRITER, Carried.KIND, 1, each)));
+                site.journal.append(
+                        List.of(new Draft(Draft.randomId(site.home.chance()), TestSite.WRITER, Carried.KIND, 1, each)));
             }
             List<ResultRow> kept = all(site);
             site.index.rebuild(Progress.NONE);
@@ -96,7 +98,9 @@ class StandingLawTest {
     }
 
     private static List<ResultRow> all(TestSite site) {
-        return site.results.page(Filter.ALL, Sort.NEWEST_FIRST, Optional.empty(), 100).rows();
+        return site.results
+                .page(Filter.ALL, Sort.NEWEST_FIRST, Optional.empty(), 100)
+                .rows();
     }
 
     private static List<Json.Obj> carried(List<Later> corrections) {

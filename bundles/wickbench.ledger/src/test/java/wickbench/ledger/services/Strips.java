@@ -42,13 +42,30 @@ final class Strips {
     private Strips() {}
 
     /** What a test varies of a reading. */
-    record Plain(String sample, String place, Optional<String> line, Optional<String> batch, String method, String lot,
-            PersonId operator, Optional<Instant> started, Seen test, Seen control) {
+    record Plain(
+            String sample,
+            String place,
+            Optional<String> line,
+            Optional<String> batch,
+            String method,
+            String lot,
+            PersonId operator,
+            Optional<Instant> started,
+            Seen test,
+            Seen control) {
 
         static Plain negative(String sample) {
             return new Plain(
-                    sample, "filler nozzle", Optional.of("L1"), Optional.empty(), "hazelnut-rinse", "A17", OPERATOR,
-                    Optional.of(START), Seen.NOT_SEEN, Seen.SEEN);
+                    sample,
+                    "filler nozzle",
+                    Optional.of("L1"),
+                    Optional.empty(),
+                    "hazelnut-rinse",
+                    "A17",
+                    OPERATOR,
+                    Optional.of(START),
+                    Seen.NOT_SEEN,
+                    Seen.SEEN);
         }
 
         Plain seen(Seen control, Seen test) {
