@@ -1,12 +1,10 @@
 package wickbench.report;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 
 /** LibreOffice without a screen: another program than the writer, that opens what it wrote. */
 public final class Office {
@@ -49,26 +47,5 @@ public final class Office {
         }
         command.add(file.toString());
         Programs.run(command, 120);
-    }
-
-    /** Runs programs beside this one. */
-    public static final class Programs {
-        private Programs() {}
-
-        public static String run(List<String> command, int seconds) throws IOException, InterruptedException {
-            Path out = Files.createTempFile("program", ".txt");
-            Process process = new ProcessBuilder(command)
-                    .redirectErrorStream(true)
-                    .redirectOutput(out.toFile())
-                    .start();
-            boolean ended = process.waitFor(seconds, TimeUnit.SECONDS);
-            String said = Files.readString(out, StandardCharsets.UTF_8);
-            Files.delete(out);
-            if (!ended || process.exitValue() != 0) {
-                process.destroyForcibly();
-                throw new IllegalStateException(command + (ended ? " failed: " : " did not end: ") + said);
-            }
-            return said;
-        }
     }
 }

@@ -20,10 +20,10 @@ public sealed interface Section {
         public Facts {
             facts = List.copyOf(facts);
         }
-
-        /** A name with its value. */
-        public record Fact(String name, String value) {}
     }
+
+    /** A name with its value. */
+    record Fact(String name, String value) {}
 
     /** A framed word with what it means; shape, colour and word say the same. */
     record Notice(Tone tone, String word, String text) implements Section {}
@@ -81,11 +81,12 @@ public sealed interface Section {
     record Figure(Chart chart) implements Section {}
 
     /**
-     * A strip as it was read.
+     * A strip as it was read; strips that follow one another may stand side by side.
      *
+     * @param title for example who read it
      * @param marks what is printed beside its lines
      */
-    record StripFigure(Strip strip, Map<LineRole, String> marks) implements Section {
+    record StripFigure(String title, Strip strip, Map<LineRole, String> marks) implements Section {
         public StripFigure {
             marks = Map.copyOf(marks);
         }

@@ -98,17 +98,18 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark) {
         plot.setDomainGridlineStroke(GRID);
         plot.setRangeGridlineStroke(GRID);
         plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
-        List<Series> bars =
-                chart.series().stream().filter(ChartDrawing::bars).toList();
+        List<Series> bars = chart.series().stream().filter(ChartDrawing::bars).toList();
+        LimitNames names = new LimitNames(chart, window);
         for (int i = 0; i < chart.series().size(); i++) {
             Series series = chart.series().get(i);
-            Thinned points =
-                    Thinned.of(series, chart.x().scale(), chart.y().scale(), window.x(), columns);
+            Thinned points = Thinned.of(series, chart.x().scale(), chart.y().scale(), window.x(), columns);
+            names.mind(points);
             String name = fonts.visible().atMost(series.name(), LONGEST_NAME);
             plot.setDataset(i, new PlotData(name, series.mark(), points, bars.indexOf(series), bars.size()));
             plot.setRenderer(i, renderer(series.mark(), SeriesLook.of(i, colors)));
         }
-        chart.limits().forEach(limit -> plot.addRangeMarker(limit(limit, colors), Layer.FOREGROUND));
+        chart.limits()
+                .forEach(limit -> plot.addRangeMarker(limit(limit, names.onRight(limit), colors), Layer.FOREGROUND));
         return plot;
     }
 
@@ -133,14 +134,14 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark) {
         return renderer;
     }
 
-    private ValueMarker limit(Chart.Limit limit, ChartColors colors) {
+    private ValueMarker limit(Chart.Limit limit, boolean right, ChartColors colors) {
         ValueMarker marker = new ValueMarker(limit.y(), colors.ink(), LIMIT);
         marker.setLabel(fonts.visible().atMost(limit.name(), LONGEST_NAME));
         marker.setLabelFont(fonts.bold(WORDS - 1));
         marker.setLabelPaint(colors.ink());
         marker.setLabelBackgroundColor(translucent(colors.ground()));
-        marker.setLabelAnchor(RectangleAnchor.TOP_RIGHT);
-        marker.setLabelTextAnchor(TextAnchor.BOTTOM_RIGHT);
+        marker.setLabelAnchor(right ? RectangleAnchor.TOP_RIGHT : RectangleAnchor.TOP_LEFT);
+        marker.setLabelTextAnchor(right ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
         marker.setLabelOffset(new RectangleInsets(2, 4, 2, 4));
         return marker;
     }

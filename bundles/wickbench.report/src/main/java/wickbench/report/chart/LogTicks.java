@@ -25,8 +25,7 @@ final class LogTicks extends LogAxis {
     }
 
     @Override
-    public List<NumberTick> refreshTicks(
-            Graphics2D canvas, AxisState state, Rectangle2D field, RectangleEdge edge) {
+    public List<NumberTick> refreshTicks(Graphics2D canvas, AxisState state, Rectangle2D field, RectangleEdge edge) {
         TextAnchor anchor = RectangleEdge.isTopOrBottom(edge) ? TextAnchor.TOP_CENTER : TextAnchor.CENTER_RIGHT;
         return values(getRange()).stream()
                 .map(value -> new NumberTick(value, format.format(value), anchor, TextAnchor.CENTER, 0))

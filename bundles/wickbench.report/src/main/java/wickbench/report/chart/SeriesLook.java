@@ -44,9 +44,10 @@ record SeriesLook(Color color, Stroke stroke, Shape shape) {
             case 2 -> polygon(0, -1.2, 1.1, 0.8, -1.1, 0.8);
             case 3 -> AffineTransform.getRotateInstance(Math.PI / 4).createTransformedShape(square);
             case 4 -> polygon(0, 1.2, 1.1, -0.8, -1.1, -0.8);
-            default -> polygon(
-                    -1.1, -0.4, -0.4, -0.4, -0.4, -1.1, 0.4, -1.1, 0.4, -0.4, 1.1, -0.4, 1.1, 0.4, 0.4, 0.4, 0.4, 1.1,
-                    -0.4, 1.1, -0.4, 0.4, -1.1, 0.4);
+            default ->
+                polygon(
+                        -1.1, -0.4, -0.4, -0.4, -0.4, -1.1, 0.4, -1.1, 0.4, -0.4, 1.1, -0.4, 1.1, 0.4, 0.4, 0.4, 0.4,
+                        1.1, -0.4, 1.1, -0.4, 0.4, -1.1, 0.4);
         };
     }
 

@@ -42,7 +42,8 @@ public final class JsonLinesPrinter implements ReportPrinter {
             List<String> names = names(table.columns());
             for (List<String> row : table.rows()) {
                 Json.Obj cells = cells(table.columns(), names, row);
-                writer.append(Json.object().with("table", number).with("row", cells).canonical());
+                writer.append(
+                        Json.object().with("table", number).with("row", cells).canonical());
                 writer.append('\n');
             }
         }

@@ -18,7 +18,11 @@ final class XlsxText {
 
     static String of(String text) {
         StringBuilder out = new StringBuilder(text.length());
-        LOOKS_ESCAPED.matcher(Tables.whole(cut(text))).replaceAll("_x005F_").codePoints().forEach(c -> append(out, c));
+        LOOKS_ESCAPED
+                .matcher(Tables.whole(cut(text)))
+                .replaceAll("_x005F_")
+                .codePoints()
+                .forEach(c -> append(out, c));
         return out.toString();
     }
 

@@ -43,7 +43,10 @@ public final class Visible {
     }
 
     private static String breaks(String text) {
-        return text.replace("\r\n", "\n").replace('\r', '\n').replace('\u2028', '\n').replace('\u2029', '\n');
+        return text.replace("\r\n", "\n")
+                .replace('\r', '\n')
+                .replace('\u2028', '\n')
+                .replace('\u2029', '\n');
     }
 
     private void append(StringBuilder out, int c) {

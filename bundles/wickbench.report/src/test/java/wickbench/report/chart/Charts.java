@@ -46,7 +46,8 @@ public final class Charts {
                 List.of(
                         new Series("Lot 4471", Series.Mark.LINE_AND_POINTS, dose, new double[] {2, 9, 38, 81, 97, 100}),
                         new Series("Lot 4480", Series.Mark.LINE_AND_POINTS, dose, new double[] {1, 5, 24, 70, 95, 99}),
-                        new Series("Lot 4502", Series.Mark.LINE_AND_POINTS, dose, new double[] {4, 15, 51, 88, 99, 100}),
+                        new Series(
+                                "Lot 4502", Series.Mark.LINE_AND_POINTS, dose, new double[] {4, 15, 51, 88, 99, 100}),
                         new Series("Second reader", Series.Mark.POINTS, dose, new double[] {3, 12, 40, 79, 98, 100})),
                 List.of(new Chart.Limit("95 % detected", 95)));
     }

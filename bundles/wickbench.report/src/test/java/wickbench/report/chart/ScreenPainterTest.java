@@ -32,7 +32,8 @@ class ScreenPainterTest {
             ChartPicture picture = PAINTER.paint(chart, look(zoom, dark));
             save(picture, chart.title().replace(' ', '-') + "-" + zoom + (dark ? "-dark" : "-light"));
             assertThat(picture.width()).isEqualTo((int) (640 * zoom));
-            assertThat(picture.argb()[0]).isEqualTo(ChartColors.of(dark).ground().getRGB());
+            assertThat(picture.argb()[0])
+                    .isEqualTo(ChartColors.of(dark).ground().getRGB());
             // the field does not shrink to nothing, and it grows with the picture
             assertThat(picture.plot().width() / zoom).isBetween(520.0, 640.0);
         }
@@ -47,7 +48,11 @@ class ScreenPainterTest {
         }
         y[654_321] = 100;
         Chart chart = new Chart(
-                "", Axis.linear("x", ""), Axis.linear("y", ""), List.of(new Series("s", Series.Mark.LINE, x, y)), List.of());
+                "",
+                Axis.linear("x", ""),
+                Axis.linear("y", ""),
+                List.of(new Series("s", Series.Mark.LINE, x, y)),
+                List.of());
         ChartPicture picture = PAINTER.paint(chart, look(1, false));
         double column = picture.plot().pixelX(654_321);
         double top = picture.plot().pixelY(100);
@@ -102,7 +107,8 @@ class ScreenPainterTest {
         // the line runs through from edge to edge, and stays inside
         double y = picture.plot().pixelY(5.3);
         assertThat(near(picture, BLUE, picture.plot().left() + 2, y, 1)).isTrue();
-        assertThat(near(picture, BLUE, picture.plot().left() + picture.plot().width() - 2, y, 1)).isTrue();
+        assertThat(near(picture, BLUE, picture.plot().left() + picture.plot().width() - 2, y, 1))
+                .isTrue();
         assertThat(near(picture, BLUE, picture.plot().left() - 6, y, 2)).isFalse();
     }
 

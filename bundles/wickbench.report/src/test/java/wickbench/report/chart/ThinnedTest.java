@@ -50,8 +50,7 @@ class ThinnedTest {
         double[] x = new double[values.size()];
         double[] y = values.stream().mapToDouble(Integer::doubleValue).toArray();
         Arrays.setAll(x, i -> i);
-        Thinned thinned = Thinned.of(
-                new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, new Span(0, x.length), 7);
+        Thinned thinned = Thinned.of(new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, new Span(0, x.length), 7);
         for (int i = 0; i < thinned.x().length; i++) {
             assertThat(thinned.y()[i]).isEqualTo(y[(int) thinned.x()[i]]);
             assertThat(i == 0 || thinned.x()[i] > thinned.x()[i - 1]).isTrue();
@@ -69,16 +68,15 @@ class ThinnedTest {
         }
         y[777_777] = 5;
         y[123_456] = -5;
-        Thinned thinned = Thinned.of(
-                new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, new Span(0, x.length), 800);
+        Thinned thinned =
+                Thinned.of(new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, new Span(0, x.length), 800);
         assertThat(thinned.x()).hasSizeLessThanOrEqualTo(800 * 4).contains(777_777, 123_456);
     }
 
     @Test
     void one_point_stays_beyond_either_end_so_that_lines_run_on() {
         double[] x = {0, 10, 20, 30, 40};
-        Thinned thinned =
-                Thinned.of(new Series("s", Series.Mark.LINE, x, x), LINEAR, LINEAR, new Span(12, 28), 100);
+        Thinned thinned = Thinned.of(new Series("s", Series.Mark.LINE, x, x), LINEAR, LINEAR, new Span(12, 28), 100);
         assertThat(thinned.x()).containsExactly(10, 20, 30);
     }
 

@@ -37,7 +37,8 @@ class SheetPrintersTest {
     void csv_comes_back_exactly() throws IOException {
         String csv = new String(printed(new CsvPrinter(), hostile()), StandardCharsets.UTF_8);
         assertThat(csv.charAt(0)).isEqualTo(Csv.MARK);
-        List<CSVRecord> records = CSVFormat.RFC4180.parse(new StringReader(csv.substring(1))).getRecords();
+        List<CSVRecord> records =
+                CSVFormat.RFC4180.parse(new StringReader(csv.substring(1))).getRecords();
         assertThat(records).hasSize(Hostile.CELLS.size() + 1);
         for (int i = 0; i < Hostile.CELLS.size(); i++) {
             assertThat(FormulaGuard.original(records.get(i + 1).get(0))).isEqualTo(Hostile.CELLS.get(i));
@@ -64,9 +65,8 @@ class SheetPrintersTest {
     void libreoffice_finds_no_formula_in_xlsx_and_gives_every_text_back() throws Exception {
         Path file = file(new XlsxPrinter(), "hostile.xlsx");
         assertThat(Office.flat(file)).contains("<table:table-cell").doesNotContain("table:formula");
-        List<CSVRecord> records = CSVFormat.RFC4180
-                .parse(new StringReader(Office.csv(file)))
-                .getRecords();
+        List<CSVRecord> records =
+                CSVFormat.RFC4180.parse(new StringReader(Office.csv(file))).getRecords();
         for (int i = 0; i < Hostile.CELLS.size(); i++) {
             assertThat(records.get(i + 1).get(0)).isEqualTo(Hostile.CELLS.get(i));
             assertThat(records.get(i + 1).get(1)).isEqualTo(NUMBER);
@@ -79,7 +79,9 @@ class SheetPrintersTest {
         Iterable<List<String>> rows = () -> IntStream.range(0, 100_000)
                 .mapToObj(i -> {
                     // rows come faster than they leave, but never are all of them kept
-                    assertThat(i < 20_000 || out.count > 0).as("bytes written at row %d", i).isTrue();
+                    assertThat(i < 20_000 || out.count > 0)
+                            .as("bytes written at row %d", i)
+                            .isTrue();
                     return List.of("Line " + i, Integer.toString(i));
                 })
                 .iterator();
@@ -112,7 +114,8 @@ class SheetPrintersTest {
     @Test
     void half_a_character_becomes_a_mark() throws IOException {
         Table table = Table.of(List.of("A"), List.of(List.of("x\uD800y")));
-        assertThat(new String(printed(new CsvPrinter(), report(table)), StandardCharsets.UTF_8)).contains("x\uFFFDy");
+        assertThat(new String(printed(new CsvPrinter(), report(table)), StandardCharsets.UTF_8))
+                .contains("x\uFFFDy");
     }
 
     @Test
@@ -123,7 +126,8 @@ class SheetPrintersTest {
 
     private static Report hostile() {
         return report(new Table(
-                columns(), Hostile.CELLS.stream().map(cell -> List.of(cell, NUMBER)).toList()));
+                columns(),
+                Hostile.CELLS.stream().map(cell -> List.of(cell, NUMBER)).toList()));
     }
 
     private static List<Column> columns() {

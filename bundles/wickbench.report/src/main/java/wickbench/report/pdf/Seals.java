@@ -1,0 +1,31 @@
+package wickbench.report.pdf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.LongSummaryStatistics;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import wickbench.api.journal.Checkpoint;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Journal;
+import wickbench.api.journal.StationId;
+
+/** Seals what a report draws from: this station signs a checkpoint of now; of another none is at hand. */
+record Seals(Journal journal) {
+
+    List<StationSeal> of(List<EntryRef> drawnFrom) {
+        Map<StationId, LongSummaryStatistics> ranges = drawnFrom.stream()
+                .collect(Collectors.groupingBy(
+                        EntryRef::station, TreeMap::new, Collectors.summarizingLong(EntryRef::seq)));
+        List<StationSeal> seals = new ArrayList<>();
+        ranges.forEach((station, range) ->
+                seals.add(new StationSeal(station, range.getMin(), range.getMax(), checkpoint(station))));
+        return seals;
+    }
+
+    private Optional<Checkpoint> checkpoint(StationId station) {
+        return journal.stations().stream().limit(1).anyMatch(station::equals) ? journal.checkpoint() : Optional.empty();
+    }
+}

@@ -1,0 +1,92 @@
+package wickbench.report.result;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Complaint;
+import wickbench.api.command.CommandSet;
+import wickbench.api.command.Terminal;
+import wickbench.api.journal.Journal;
+import wickbench.api.json.Json;
+import wickbench.api.person.People;
+import wickbench.api.report.Report;
+import wickbench.api.report.ReportPrinter;
+import wickbench.report.ReportWords;
+import wickbench.report.text.SiteClock;
+
+/** {@code report}: prints a single result. */
+@Component(property = CommandSet.NAME + "=report")
+public final class ReportCommand implements CommandSet {
+    private final Journal journal;
+    private final ReportPrinter pdf;
+    private final Names names;
+
+    @Activate
+    public ReportCommand(
+            @Reference Journal journal,
+            @Reference(target = "(" + ReportPrinter.MEDIA_TYPE + "=" + ReportPrinter.PDF + ")") ReportPrinter pdf,
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<People> people) {
+        this.journal = journal;
+        this.pdf = pdf;
+        this.names = new Names(List.copyOf(people));
+    }
+
+    @Override
+    public Object commands(Terminal terminal) {
+        return new Group(terminal);
+    }
+
+    @Command(name = "report", synopsisSubcommandLabel = "COMMAND")
+    private final class Group {
+        private final Terminal terminal;
+
+        Group(Terminal terminal) {
+            this.terminal = terminal;
+        }
+
+        @Command(name = "result")
+        int result(
+                @Parameters(paramLabel = "ID") String id,
+                @Option(names = "--out", required = true, paramLabel = "FILE.pdf") Path out) {
+            ResultFile file = new ResultSearch(journal).find(id);
+            Report report = new ResultReport(file, SiteClock.of(journal.founding()), names).report();
+            write(report, out);
+            if (terminal.json()) {
+                terminal.json(Json.object()
+                        .with("entry", file.first().entry().ref().toString())
+                        .with("file", out.toString()));
+            } else {
+                terminal.line(
+                        ReportWords.get("result.printed", file.first().entry().ref(), out));
+            }
+            return 0;
+        }
+    }
+
+    /** Prints beside the file and moves it there when it is whole. */
+    private void write(Report report, Path file) {
+        Path side = file.resolveSibling(file.getFileName() + ".part");
+        try {
+            try (OutputStream bytes = new BufferedOutputStream(Files.newOutputStream(side))) {
+                pdf.print(report, bytes);
+            }
+            Files.move(side, file, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw new BadInput(Complaint.of(file.toString(), ReportWords.get("file.unwritable", e.getMessage())));
+        }
+    }
+}
