@@ -71,7 +71,9 @@ final class SamplePage implements Page {
         scroller.control().setLayoutData(wide);
         side(Fit.wide(controls.card(scroller.content(), 1)), theme);
         table.onLoaded(() -> {
-            table.select(table.rows().get(3));
+            if (table.selected().isEmpty()) {
+                table.select(table.rows().get(3));
+            }
             context.ready();
         });
         return new PagePart() {

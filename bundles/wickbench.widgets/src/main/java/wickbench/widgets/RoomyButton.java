@@ -1,6 +1,7 @@
 package wickbench.widgets;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -17,6 +18,9 @@ final class RoomyButton extends Button {
         this.theme = theme;
         setFont(theme.font(Type.BODY));
         color();
+        addListener(SWT.Paint, event -> ring(event.gc));
+        addListener(SWT.FocusIn, event -> redraw());
+        addListener(SWT.FocusOut, event -> redraw());
     }
 
     @Override
@@ -48,6 +52,21 @@ final class RoomyButton extends Button {
                 carriesOn
                         ? theme.palette().onAccent()
                         : getEnabled() ? theme.palette().ink() : theme.palette().quiet()));
+    }
+
+    /** Shows the focus plainly; the system's dotted line is lost on the accent and in the dark. */
+    private void ring(GC gc) {
+        if (isFocusControl()) {
+            Point size = getSize();
+            int width = theme.px(2);
+            gc.setAntialias(SWT.ON);
+            gc.setLineWidth(width);
+            gc.setForeground(theme.color(
+                    main ? theme.palette().onAccent() : theme.palette().accent()));
+            int inset = theme.px(main ? 3 : 1);
+            gc.drawRoundRectangle(
+                    inset, inset, size.x - 2 * inset - 1, size.y - 2 * inset - 1, theme.px(8), theme.px(8));
+        }
     }
 
     @Override

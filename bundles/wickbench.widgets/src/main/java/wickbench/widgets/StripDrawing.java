@@ -165,14 +165,15 @@ public final class StripDrawing extends Canvas {
     }
 
     private void click(Event event) {
+        boolean here = isFocusControl();
         setFocus();
         for (LineRole role : format.lines()) {
             Rectangle row = StripPainter.row(this, theme, role);
             if (editable && row.contains(event.x, event.y)) {
-                boolean focused = role == line();
+                boolean pointed = here && role == line();
                 line(role);
                 // the first click only points; the next ones answer
-                if (focused) {
+                if (pointed) {
                     give(role, StripKeys.next(answer(role)));
                 }
             }

@@ -10,6 +10,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -83,6 +84,16 @@ class StripDrawingTest {
     void isOnlyLookedAtUnlessEditable() {
         strip.editable(false);
         ui.press(strip, 's');
+        assertThat(strip.answers()).isEmpty();
+    }
+
+    @Test
+    void onlyTakesTheFocusAtAClickFromElsewhere() {
+        Text elsewhere = new Text(ui.shell(), SWT.NONE);
+        ui.shell().layout();
+        elsewhere.setFocus();
+        click(LineRole.CONTROL);
+        assertThat(strip.isFocusControl()).isTrue();
         assertThat(strip.answers()).isEmpty();
     }
 
