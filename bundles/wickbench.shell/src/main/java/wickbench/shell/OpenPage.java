@@ -66,11 +66,12 @@ final class OpenPage implements PageContext {
                 e -> failed(Failures.plain(e)));
     }
 
-    /** Lets the page fill its box. */
-    void open(Optional<String> argument) {
+    /** Lets the page fill its box and take up what was left of it before. */
+    void open(Optional<String> argument, Optional<Object> draft) {
         try {
             PagePart opened = place.page().open(box, this);
             part = Optional.of(opened);
+            draft.ifPresent(opened::restore);
             argument.ifPresent(opened::show);
         } catch (RuntimeException e) {
             failed(Failures.plain(e));
@@ -96,6 +97,11 @@ final class OpenPage implements PageContext {
 
     Optional<String> failure() {
         return failure;
+    }
+
+    /** Tells whether something is under way. */
+    boolean busy() {
+        return !jobs.idle();
     }
 
     /** Tells whether the page said that it is ready and has nothing under way. */

@@ -1,5 +1,6 @@
 package wickbench.shell;
 
+import java.util.Optional;
 import org.osgi.annotation.versioning.ConsumerType;
 
 /** An open page. All methods are called on the UI thread. */
@@ -16,6 +17,18 @@ public interface PagePart {
 
     /** Hears that the page came to the front, first time included; puts the focus where work goes on. */
     default void shown() {}
+
+    /**
+     * Returns what must survive when the page is made anew in another theme or text size, such as a half-filled form.
+     *
+     * <p>It is a plain value without controls, and goes to {@link #restore} of the part that takes this one's place.
+     */
+    default Optional<Object> draft() {
+        return Optional.empty();
+    }
+
+    /** Takes up the draft of the part before it; called right after opening. */
+    default void restore(Object draft) {}
 
     /** Hears that the page is being closed; its controls still live. Listeners it set elsewhere end here. */
     default void closed() {}

@@ -1,5 +1,6 @@
 package wickbench.shell;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,9 +20,16 @@ final class PageStack {
     private final Places places;
     private final OpenPage.Means means;
     private final Map<String, OpenPage> open = new LinkedHashMap<>();
+    private final Map<String, Object> drafts;
     private Optional<String> current = Optional.empty();
 
-    PageStack(Composite parent, Theme theme, Places places, OpenPage.Means means) {
+    /**
+     * Makes an empty stack.
+     *
+     * @param drafts what pages left behind in the stack before this one, by id
+     */
+    PageStack(Composite parent, Theme theme, Places places, OpenPage.Means means, Map<String, Object> drafts) {
+        this.drafts = new HashMap<>(drafts);
         this.theme = theme;
         this.places = places;
         this.means = means;
@@ -47,7 +55,7 @@ final class PageStack {
         if (before) {
             page.part().ifPresent(part -> argument.ifPresent(part::show));
         } else {
-            page.open(argument);
+            page.open(argument, Optional.ofNullable(drafts.remove(place.id())));
         }
         front(page);
         page.comeToFront(() -> current.equals(Optional.of(place.id())));
@@ -74,6 +82,18 @@ final class PageStack {
         if (current.filter(open::containsKey).isEmpty()) {
             showFirst();
         }
+    }
+
+    /** Tells whether some page has something under way. */
+    boolean busy() {
+        return open.values().stream().anyMatch(OpenPage::busy);
+    }
+
+    /** Returns what the pages would leave behind for those that take their place, with what nobody has taken up yet. */
+    Map<String, Object> drafts() {
+        Map<String, Object> left = new HashMap<>(drafts);
+        open.forEach((id, page) -> page.part().flatMap(PagePart::draft).ifPresent(draft -> left.put(id, draft)));
+        return left;
     }
 
     void closeAll() {

@@ -70,8 +70,8 @@ public final class PictureCommand implements CommandSet {
 
         /** Only who is enrolled can have signed in; the account of the machine has not. */
         private Optional<PersonId> enrolled(Optional<PersonId> actor) {
-            return actor.filter(id ->
-                    neighbours.people().flatMap(people -> people.find(id)).isPresent());
+            return actor.filter(
+                    id -> neighbours.people().flatMap(people -> people.find(id)).isPresent());
         }
 
         private Looks looks() {

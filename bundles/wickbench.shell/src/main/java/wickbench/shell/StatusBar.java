@@ -17,7 +17,8 @@ final class StatusBar {
     private static final int SHOWN_AFTER_MILLIS = 400;
 
     private static final int LOOK_MILLIS = 200;
-    private static final int HEIGHT = 30;
+    private static final int HEIGHT = 38;
+    private static final int BUTTON_HEIGHT = 28;
 
     private final Composite row;
     private final Label said;
@@ -49,6 +50,9 @@ final class StatusBar {
         line = new ProgressLine(work, theme);
         Button cancel = controls.button(work, ShellWords.get("status.cancel"), this::cancel);
         cancel.setFont(theme.font(Type.SMALL));
+        GridData low = new GridData(SWT.END, SWT.CENTER, false, false);
+        low.heightHint = theme.px(BUTTON_HEIGHT);
+        cancel.setLayoutData(low);
         show(false);
         look();
     }

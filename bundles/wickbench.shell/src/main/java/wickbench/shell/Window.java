@@ -1,6 +1,7 @@
 package wickbench.shell;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -42,7 +43,7 @@ final class Window implements OpenPage.Surroundings {
         shell.setText("Wickbench");
         shell.setImages(WindowIcon.images(shell.getDisplay()));
         shell.setMinimumSize(MINIMUM_WIDTH, MINIMUM_HEIGHT);
-        build();
+        build(Map.of());
         placesChanged = () -> onScreen(this::followPlaces);
         supplies.places().onChange(placesChanged);
         shell.addListener(SWT.Dispose, event -> {
@@ -87,17 +88,22 @@ final class Window implements OpenPage.Surroundings {
         });
     }
 
-    /** Makes everything anew in other looks; the page in front stays in front. */
+    /** Makes everything anew in other looks; the page in front stays in front. Work under way is not cut off for it. */
     void look(Looks next) {
+        if (parts.pages().busy()) {
+            say(ShellWords.get("view.busy"));
+            return;
+        }
         looks = next;
         supplies.memory().keep(LOOKS, next.toJson());
         Optional<String> current = parts.pages().current();
+        Map<String, Object> drafts = parts.pages().drafts();
         parts.pages().closeAll();
         Theme old = parts.theme();
         for (Control child : shell.getChildren()) {
             child.dispose();
         }
-        build();
+        build(drafts);
         old.dispose();
         shell.layout(true, true);
         start(current);
@@ -142,7 +148,7 @@ final class Window implements OpenPage.Surroundings {
         parts.pages().openAnew(page);
     }
 
-    private void build() {
+    private void build(Map<String, Object> drafts) {
         Theme theme = looks.on(shell.getDisplay());
         NativeLight.prefer(looks.dark());
         shell.setBackground(theme.color(theme.palette().ground()));
@@ -155,7 +161,8 @@ final class Window implements OpenPage.Surroundings {
         middle.setLayout(tight(2));
         middle.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         Rail rail = new Rail(middle, theme, page -> show(page, Optional.empty()));
-        PageStack pages = new PageStack(middle, theme, supplies.places(), new OpenPage.Means(supplies, board, this));
+        PageStack pages =
+                new PageStack(middle, theme, supplies.places(), new OpenPage.Means(supplies, board, this), drafts);
         Caution.under(shell, theme);
         parts = new Parts(theme, top, alarm, rail, pages, new StatusBar(shell, theme, board));
         rail.fill(supplies.places().all(), Optional.empty());

@@ -2,6 +2,7 @@ package wickbench.shell;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -51,6 +52,19 @@ final class PlainPage implements Page {
             @Override
             public void shown() {
                 heard.add("shown");
+            }
+
+            @Override
+            public Optional<Object> draft() {
+                return label.isDisposed() || label.getText().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(label.getText());
+            }
+
+            @Override
+            public void restore(Object draft) {
+                label.setText(draft.toString());
+                heard.add("restore " + draft);
             }
 
             @Override

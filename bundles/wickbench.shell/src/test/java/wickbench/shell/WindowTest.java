@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -95,8 +97,45 @@ class WindowTest {
     }
 
     @Test
+    void carriesWhatWasTypedOverToNewLooksAlsoOfPagesBehind() {
+        PlainPage bench = new PlainPage("&Bench", (label, context) -> label.setText("half a form"));
+        PlainPage ledger = new PlainPage("&Ledger");
+        try (OpenDesk desk = new OpenDesk(places(bench, ledger))) {
+            desk.show("ledger", Optional.empty());
+            desk.window().look(Looks.FIRST.withDark(true));
+            desk.window().look(Looks.FIRST);
+            desk.settle();
+            assertThat(bench.heard()).containsExactly("open", "shown", "closed");
+            desk.show("bench", Optional.empty());
+            assertThat(bench.heard()).endsWith("closed", "open", "restore half a form", "shown");
+        }
+    }
+
+    @Test
+    void doesNotCutOffWorkForNewLooks() {
+        CountDownLatch go = new CountDownLatch(1);
+        PlainPage bench = new PlainPage(
+                "&Bench",
+                (label, context) -> context.jobs()
+                        .run(
+                                "work",
+                                progress -> go.await(10, TimeUnit.SECONDS),
+                                done -> label.setText("done " + done)));
+        try (OpenDesk desk = new OpenDesk(places(bench, new PlainPage("&Ledger")))) {
+            desk.window().look(Looks.FIRST.withDark(true));
+            assertThat(desk.window().looks()).isEqualTo(Looks.FIRST);
+            assertThat(desk.window().status().said()).contains("still under way");
+            go.countDown();
+            desk.await(() -> words(desk).contains("done true"));
+            desk.window().look(Looks.FIRST.withDark(true));
+            assertThat(desk.window().looks().dark()).isTrue();
+        }
+    }
+
+    @Test
     void keepsTheFocusInThePageWhenItsLooksChange() {
         try (OpenDesk desk = new OpenDesk(SampleDesk.places())) {
+            desk.await(() -> desk.front().settled());
             desk.window().look(Looks.FIRST.withDark(true));
             desk.settle();
             Control focus = desk.window().shell().getDisplay().getFocusControl();

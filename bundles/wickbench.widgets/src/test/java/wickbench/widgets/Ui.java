@@ -1,6 +1,8 @@
 package wickbench.widgets;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -20,6 +22,7 @@ final class Ui implements Desk, Jobs, Memory, AutoCloseable {
     private final Display display = new Display();
     private final Theme theme = new Theme(display, Palette.ofLight(), new Metrics(100));
     private final Map<String, Json.Obj> memory = new HashMap<>();
+    private final List<Thread> threads = new ArrayList<>();
     private final Shell shell = new Shell(display);
 
     Ui() {
@@ -108,7 +111,7 @@ final class Ui implements Desk, Jobs, Memory, AutoCloseable {
                 display.asyncExec(() -> deliver(future, () -> failed.accept(e)));
             }
         });
-        thread.setDaemon(true);
+        threads.add(thread);
         thread.start();
         return new Job() {
             @Override
@@ -121,6 +124,14 @@ final class Ui implements Desk, Jobs, Memory, AutoCloseable {
                 return !future.isDone();
             }
         };
+    }
+
+    private static void join(Thread thread) {
+        try {
+            thread.join();
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
     }
 
     private static void deliver(CompletableFuture<Void> future, Runnable result) {
@@ -147,6 +158,7 @@ final class Ui implements Desk, Jobs, Memory, AutoCloseable {
 
     @Override
     public void close() {
+        threads.forEach(Ui::join);
         theme.dispose();
         display.dispose();
     }
