@@ -3,6 +3,8 @@ package wickbench.console;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
+import wickbench.api.words.Words;
 
 /**
  * Gives a command the words that its own bundle keeps for it in {@code OSGI-INF/l10n/commands.properties}.
@@ -12,10 +14,24 @@ import picocli.CommandLine;
 final class CommandWords {
     private static final String FILE = "OSGI-INF.l10n.commands";
 
+    private static final Words WORDS = Words.of(CommandWords.class, "console");
+
     private CommandWords() {}
 
+    /** Returns the command with its words, and with {@code --help} on it and all its subcommands. */
     static CommandLine given(Object command) {
         ClassLoader home = command.getClass().getClassLoader();
-        return new CommandLine(command).setResourceBundle(ResourceBundle.getBundle(FILE, Locale.getDefault(), home));
+        CommandLine line = new CommandLine(command);
+        helped(line);
+        return line.setResourceBundle(ResourceBundle.getBundle(FILE, Locale.getDefault(), home));
+    }
+
+    private static void helped(CommandLine line) {
+        line.getCommandSpec()
+                .addOption(OptionSpec.builder("-h", "--help")
+                        .usageHelp(true)
+                        .description(WORDS.get("help"))
+                        .build());
+        line.getSubcommands().values().forEach(CommandWords::helped);
     }
 }

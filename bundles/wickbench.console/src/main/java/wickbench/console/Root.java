@@ -3,7 +3,6 @@ package wickbench.console;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** The program itself, as the command line sees it; called when no command is named. */
 @Command(name = "wickbench")
@@ -11,11 +10,6 @@ final class Root implements Callable<Integer> {
 
     @Mixin
     private final GlobalOptions options = new GlobalOptions();
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true)
-    private boolean help;
 
     private final Callable<Integer> withoutCommand;
 

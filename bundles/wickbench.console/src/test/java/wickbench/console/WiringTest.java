@@ -55,6 +55,14 @@ class WiringTest {
     }
 
     @Test
+    void every_command_shows_its_help() {
+        assertThat(run("weigh", "--help")).isZero();
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .startsWith("Usage: wickbench weigh")
+                .contains("--on");
+    }
+
+    @Test
     void ends_with_3_when_a_rule_refuses() {
         assertThat(run("weigh", "--on", "1970-01-01")).isEqualTo(3);
     }
