@@ -67,7 +67,7 @@ final class EntryLine {
         Optional<ZoneOffset> offset = needed(fields, "offset", fields.optional("offset", EntryLine::offset));
         Optional<PersonId> by = needed(fields, "by", fields.optional("by", PersonId::new));
         String kind = fields.text("kind");
-        long v = fields.whole("v");
+        int v = version(fields);
         Optional<Json.Obj> body = needed(fields, "body", body(fields, object));
         return fields.finish(() -> new Entry(
                 ref.orElseThrow(),
@@ -77,7 +77,7 @@ final class EntryLine {
                 offset.orElseThrow(),
                 by.orElseThrow(),
                 kind,
-                Math.toIntExact(v),
+                v,
                 body.orElseThrow(),
                 leaf));
     }
@@ -89,6 +89,14 @@ final class EntryLine {
             fields.complain("seq", "expected a place from 0 on");
         }
         return station.filter(s -> seq >= 0).map(s -> new EntryRef(s, seq));
+    }
+
+    private static int version(Fields fields) {
+        long v = fields.whole("v");
+        if (v < 1 || v > Integer.MAX_VALUE) {
+            fields.complain("v", "expected a version from 1 on");
+        }
+        return (int) v;
     }
 
     private static Optional<Json.Obj> body(Fields fields, Json.Obj object) {

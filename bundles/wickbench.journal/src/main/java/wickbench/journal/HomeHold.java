@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -50,13 +49,13 @@ final class HomeHold implements AutoCloseable {
         }
 
         static Optional<Holder> read(Path path) throws IOException {
-            try {
-                Checked<Holder> holder = JsonReader.readObject(path.toString(), Files.readString(path))
-                        .then(Holder::of);
-                return holder instanceof Checked.Good<Holder> good ? Optional.of(good.value()) : Optional.empty();
-            } catch (NoSuchFileException e) {
+            if (!Files.isRegularFile(path)) {
                 return Optional.empty();
             }
+            String text = new String(Files.readAllBytes(path), StandardCharsets.UTF_8);
+            return JsonReader.readObject(path.toString(), text).then(Holder::of) instanceof Checked.Good<Holder> good
+                    ? Optional.of(good.value())
+                    : Optional.empty();
         }
 
         private static Checked<Holder> of(Json.Obj object) {

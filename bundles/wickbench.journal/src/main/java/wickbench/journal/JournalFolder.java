@@ -244,7 +244,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
         try {
             if (own instanceof Own.Tampered tampered) {
                 StationFolder folder = layout.station(tampered.station());
-                return new Verifier(layout, folder, bounds(folder, Optional.empty()), progress).run();
+                return with(tampered, new Verifier(layout, folder, bounds(folder, Optional.empty()), progress).run());
             }
             if (own instanceof Own.Open open) {
                 StationFolder folder = open.station().folder();
@@ -254,6 +254,15 @@ public final class JournalFolder implements Journal, AutoCloseable {
         } catch (IOException e) {
             throw Say.failed(Say.words("failed.read", home.folder(), EntryFiles.reason(e)));
         }
+    }
+
+    /** Adds what opening found wrong with the home, where the station alone does not show it. */
+    private static Verification with(Own.Tampered tampered, Verification shown) {
+        if (!shown.findings().isEmpty()) {
+            return shown;
+        }
+        var opening = new Verification.Broken(tampered.station().value(), Say.TAMPERED, tampered.text());
+        return new Verification(shown.entries(), shown.checkpoints(), shown.root(), List.of(opening), shown.complete());
     }
 
     private Verifier.Bounds bounds(StationFolder folder, Optional<Station> station) throws IOException {

@@ -4,6 +4,9 @@ import java.io.Closeable;
 import java.io.EOFException;
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.nio.file.Path;
 import java.util.Arrays;
 
@@ -17,6 +20,9 @@ final class Lines implements Closeable {
     static final int LONGEST = 1 << 24;
 
     private static final int BUFFER = 1 << 18;
+    private static final VarHandle EIGHT = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final long ONES = 0x0101_0101_0101_0101L;
+    private static final long EIGHT_LINE_ENDS = '\n' * ONES;
     private final RandomAccessFile file;
     private final long end;
     private byte[] buffer = new byte[BUFFER];
@@ -42,22 +48,38 @@ final class Lines implements Closeable {
     /** Goes to the next line; false when only bytes without line end, or too many, are left. */
     boolean next() throws IOException {
         from = to + 1;
-        int at = from;
+        int looked = from;
         while (true) {
-            while (at < filled) {
-                if (buffer[at] == '\n') {
-                    to = at;
-                    return true;
-                }
-                at++;
+            int at = lineEnd(buffer, looked, filled);
+            if (at < filled) {
+                to = at;
+                return true;
             }
             int waiting = filled - from;
             if (waiting > LONGEST || !fill()) {
                 to = from - 1;
                 return false;
             }
-            at = from + waiting;
+            looked = from + waiting;
         }
+    }
+
+    /** Returns where the next line end stands, eight bytes at a time; {@code end} when there is none. */
+    private static int lineEnd(byte[] bytes, int from, int end) {
+        int at = from;
+        while (at + Long.BYTES <= end) {
+            long word = (long) EIGHT.get(bytes, at) ^ EIGHT_LINE_ENDS;
+            // the high bit of the lowest zero byte, and of none below it
+            long zeros = (word - ONES) & ~word & ONES << 7;
+            if (zeros != 0) {
+                return at + Long.numberOfTrailingZeros(zeros) / Byte.SIZE;
+            }
+            at += Long.BYTES;
+        }
+        while (at < end && bytes[at] != '\n') {
+            at++;
+        }
+        return at;
     }
 
     /** Moves the line begun to the buffer's start and reads on. */

@@ -8,12 +8,14 @@ final class NoteCheck {
     private final StationFolder folder;
     private final Findings findings;
     private final Optional<Note> note;
+    private final long size;
 
     /** @param content the file's bytes; empty when it is not there */
     NoteCheck(StationFolder folder, Optional<byte[]> content, Optional<OpenKey> key, Findings findings) {
         this.folder = folder;
         this.findings = findings;
         note = content.flatMap(bytes -> Note.parse(new String(bytes, StandardCharsets.UTF_8)));
+        size = note.map(Note::size).orElse(-1L);
         if (content.isPresent() && note.isEmpty()) {
             findings.in(name(), "checkpoint.unreadable", folder.note());
         }
@@ -26,12 +28,19 @@ final class NoteCheck {
     }
 
     void at(Frontier frontier) {
-        note.filter(n -> n.size() == frontier.size() && !n.root().equals(frontier.root()))
-                .ifPresent(n -> findings.in(name(), "checkpoint.note", n.size()));
+        if (frontier.size() == size
+                && note.filter(n -> n.root().equals(frontier.root())).isEmpty()) {
+            findings.in(name(), "checkpoint.note", size);
+        }
     }
 
-    void end(long size) {
-        note.filter(n -> n.size() > size).ifPresent(n -> findings.in(name(), "checkpoint.beyond", n.size()));
+    /** @param listed entries that the newest checkpoint in the list covers */
+    void end(long entries, long listed) {
+        if (size > entries) {
+            findings.in(name(), "checkpoint.beyond", size);
+        } else if (size > listed) {
+            findings.in(name(), "checkpoint.missing", size);
+        }
     }
 
     private String name() {

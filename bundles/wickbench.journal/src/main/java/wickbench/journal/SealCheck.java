@@ -15,6 +15,7 @@ final class SealCheck implements Closeable {
     private final Findings findings;
     private final List<Lines> file;
     private Optional<Seal> next = Optional.empty();
+    private long nextSize;
     private long line;
     private long checked;
     /** Entries that the newest good checkpoint covers. */
@@ -54,6 +55,7 @@ final class SealCheck implements Closeable {
                 next = Optional.empty();
             }
         }
+        nextSize = next.map(Seal::size).orElse(-1L);
     }
 
     private String where() {
@@ -66,7 +68,7 @@ final class SealCheck implements Closeable {
      * @param position bytes of the newest segment up to here
      */
     void at(Frontier frontier, long position) throws IOException {
-        while (next.isPresent() && next.get().size() == frontier.size()) {
+        while (nextSize == frontier.size()) {
             compare(next.get(), frontier, position);
             advance();
         }

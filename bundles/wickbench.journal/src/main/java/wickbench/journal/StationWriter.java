@@ -38,6 +38,7 @@ final class StationWriter implements Closeable {
      * Appends entries written at one moment.
      *
      * @throws Refusal when the disk refused
+     * @throws wickbench.api.check.BadInput when a draft could not be read back
      */
     List<Entry> append(List<Draft> drafts, Instant now) {
         refuseBroken();
@@ -58,7 +59,9 @@ final class StationWriter implements Closeable {
             Entry open = new Entry(ref, d.id(), prev, at, offset, d.by(), d.kind(), d.v(), d.body(), prev);
             Leaf line = line(open);
             lines.add(line);
-            entries.add(new Entry(ref, d.id(), prev, at, offset, d.by(), d.kind(), d.v(), d.body(), line.hash()));
+            // what the journal cannot read back must never get into it
+            entries.add(EntryLine.readStrictly(ref.toString(), line.line(), line.hash())
+                    .orRefuse());
             prev = line.hash();
         }
         return entries;

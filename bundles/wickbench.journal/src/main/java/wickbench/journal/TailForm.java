@@ -35,18 +35,31 @@ final class TailForm {
         return at < from + length - 1 && at - size >= from && Arrays.equals(buffer, at - size, at, form, 0, size);
     }
 
+    /** Lays out the form and returns how long it is. */
     private int lay(byte[] prev, long place) {
+        byte[] target = form;
         int at = PREV.length;
         for (byte b : prev) {
-            form[at++] = HEX[b >> 4 & 15];
-            form[at++] = HEX[b & 15];
+            target[at] = HEX[b >> 4 & 15];
+            target[at + 1] = HEX[b & 15];
+            at += 2;
         }
-        at += SEQ.length;
-        byte[] digits = ascii(Long.toString(place));
-        System.arraycopy(digits, 0, form, at, digits.length);
-        at += digits.length;
-        System.arraycopy(rest, 0, form, at, rest.length);
+        at = digits(place, at + SEQ.length);
+        System.arraycopy(rest, 0, target, at, rest.length);
         return at + rest.length;
+    }
+
+    private int digits(long place, int at) {
+        int end = at + 1;
+        for (long more = place / 10; more > 0; more /= 10) {
+            end++;
+        }
+        long left = place;
+        for (int i = end - 1; i >= at; i--) {
+            form[i] = (byte) ('0' + left % 10);
+            left /= 10;
+        }
+        return end;
     }
 
     private static byte[] ascii(String text) {

@@ -84,15 +84,15 @@ final class Verifier {
         Optional<Seal> newest = Ending.of(folder.checkpoints(), bounds.checkpoints())
                 .line()
                 .flatMap(line -> Seal.parse(new String(line, StandardCharsets.UTF_8)));
-        ChainCheck chain =
-                new ChainCheck(folder.station(), newest.map(Seal::size).orElse(0L), findings);
+        long sealed = newest.map(Seal::size).orElse(0L);
+        ChainCheck chain = new ChainCheck(folder.station(), sealed, findings);
         NoteCheck note = new NoteCheck(folder, bounds.note(), key, findings);
         try (SealCheck seals = new SealCheck(folder, bounds.checkpoints(), key, findings)) {
             boolean complete = walk(chain, seals, note);
             if (complete) {
                 chain.end();
                 seals.end();
-                note.end(frontier.size());
+                note.end(frontier.size(), sealed);
                 compareOpen(seals.good());
             }
             return new Verification(frontier.size(), seals.checked(), frontier.root(), findings.all(), complete);
@@ -165,7 +165,7 @@ final class Verifier {
     private void end(long segment, long lines, Lines file) {
         Path name = folder.segment(segment).getFileName();
         if (file.left() > 0) {
-            findings.in(name.toString(), "tail.torn", file.left(), name);
+            findings.at(frontier.size(), "tail.torn", file.left(), name);
         }
         boolean full = lines == StationFolder.SEGMENT;
         if (lines > StationFolder.SEGMENT || !full && Files.exists(folder.segment(segment + 1))) {

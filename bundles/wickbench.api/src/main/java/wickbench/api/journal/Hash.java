@@ -14,9 +14,20 @@ public record Hash(String hex) {
     private static final int BYTES = 32;
 
     public Hash {
-        if (hex.length() != 2 * BYTES || !hex.chars().allMatch(c -> c >= '0' && c <= '9' || c >= 'a' && c <= 'f')) {
+        if (hex.length() != 2 * BYTES || !isLowerHex(hex)) {
             throw new IllegalArgumentException("expected 64 lower-case hexadecimal digits, found '" + hex + "'");
         }
+    }
+
+    /** A plain loop, for an index is rebuilt from millions of hashes. */
+    private static boolean isLowerHex(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < '0' || c > '9') && (c < 'a' || c > 'f')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     public static Hash of(byte[] bytes) {
