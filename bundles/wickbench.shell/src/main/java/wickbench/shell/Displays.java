@@ -11,6 +11,10 @@ final class Displays {
 
     static Display open() {
         Display.setAppName("Wickbench");
+        if (System.getenv("DBUS_SESSION_BUS_ADDRESS") == null) {
+            // without a session bus SWT would print that it cannot reach a session manager
+            System.setProperty("org.eclipse.swt.internal.SessionManagerDBus.disable", "true");
+        }
         try {
             return new Display();
         } catch (SWTError e) {
