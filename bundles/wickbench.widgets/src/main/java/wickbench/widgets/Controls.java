@@ -95,7 +95,10 @@ public final class Controls {
     public Button check(Composite parent, String words) {
         Button check = new Button(parent, SWT.CHECK);
         check.setText(words);
-        return style(check, Type.BODY);
+        // without a ground of its own, which would also fill the box to tick and hide it in the dark
+        check.setFont(theme.font(Type.BODY));
+        check.setForeground(theme.color(theme.palette().ink()));
+        return check;
     }
 
     /** Makes a field of one line. */

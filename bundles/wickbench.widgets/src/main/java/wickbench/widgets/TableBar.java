@@ -14,7 +14,7 @@ final class TableBar {
     /** A person who is typing is not asked for by each letter. */
     private static final int PAUSE_MILLIS = 250;
 
-    private static final int FILTER_WIDTH = 260;
+    private static final int FILTER_WIDTH = 96;
 
     private final Text filter;
     private final Label said;
@@ -71,7 +71,8 @@ final class TableBar {
         if (!said.isDisposed()) {
             said.setText(words);
             said.requestLayout();
-        said.requestLayout();
+            said.requestLayout();
+            said.requestLayout();
         }
     }
 
