@@ -12,7 +12,7 @@ import wickbench.api.person.People;
 import wickbench.api.reading.ReadingDoor;
 
 /** Brings {@code demo} to the command line. */
-@Component(property = CommandSet.NAME + "=demo")
+@Component(property = {CommandSet.NAME + "=demo", CommandSet.ALONE + "=true"})
 public final class DemoCommands implements CommandSet {
     private final Doors doors;
 

@@ -19,6 +19,7 @@ public final class DesktopWindow implements Desktop {
     private final Home home;
     private final Places places;
     private final Neighbours neighbours;
+    private volatile Optional<Shell> front = Optional.empty();
 
     @Activate
     public DesktopWindow(@Reference Home home, @Reference Places places, @Reference Neighbours neighbours) {
@@ -39,6 +40,20 @@ public final class DesktopWindow implements Desktop {
         return 0;
     }
 
+    @Override
+    public boolean comeForward() {
+        Optional<Shell> open = front;
+        open.ifPresent(shell -> shell.getDisplay().asyncExec(() -> raise(shell)));
+        return open.isPresent();
+    }
+
+    private static void raise(Shell shell) {
+        if (!shell.isDisposed()) {
+            shell.setMinimized(false);
+            shell.forceActive();
+        }
+    }
+
     private void run(Display display, Workers workers, Optional<String> page) {
         List<String> notices = Collections.synchronizedList(new ArrayList<>());
         LayoutFile layout = new LayoutFile(home.folder().resolve("desk"), workers.writer(), notices::add);
@@ -49,6 +64,8 @@ public final class DesktopWindow implements Desktop {
         display.setRuntimeExceptionHandler(window::broken);
         Keys.listen(display, new WindowKeys(window));
         WindowBounds.follow(shell, layout);
+        front = Optional.of(shell);
+        shell.addDisposeListener(event -> front = Optional.empty());
         shell.open();
         // a page can put the focus only into a window that is there
         window.start(page.or(() -> lastPage(layout)));

@@ -16,7 +16,7 @@ import wickbench.api.command.Terminal;
 import wickbench.api.person.PersonId;
 
 /** The command that takes a picture of a page. */
-@Component(property = CommandSet.NAME + "=picture")
+@Component(property = {CommandSet.NAME + "=picture", CommandSet.ALONE + "=true"})
 public final class PictureCommand implements CommandSet {
     private final Places places;
     private final Neighbours neighbours;

@@ -14,6 +14,12 @@ public interface CommandSet {
     String NAME = "wickbench.command";
 
     /**
+     * Service property of a command that only a program of its own can do, because it needs the main thread or changes the home
+     * itself; where another program holds the home it is refused and never passed on.
+     */
+    String ALONE = "wickbench.command.alone";
+
+    /**
      * Makes the command anew for one call.
      *
      * @param terminal where it prints and who asks

@@ -14,4 +14,7 @@ public interface Desktop {
      * @return the exit code
      */
     int open(Optional<String> page);
+
+    /** Brings the open window to the front, from any thread; tells whether there is one. */
+    boolean comeForward();
 }

@@ -3,6 +3,8 @@ package wickbench.api.command;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Complaint;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
 import wickbench.api.progress.Progress;
@@ -31,6 +33,16 @@ public interface Terminal {
 
     /** Prints a table for people; columns as wide as they need to be. */
     void table(List<String> header, List<List<String>> rows);
+
+    /**
+     * Asks for a passphrase, which is not shown; with {@code --passphrase-stdin} the next line of standard input.
+     *
+     * @return the caller's own copy, to be wiped after use
+     * @throws wickbench.api.check.BadInput when there is nobody to ask
+     */
+    default char[] passphrase(String prompt) {
+        throw new BadInput(Complaint.of(prompt, "there is nobody to ask"));
+    }
 
     /** Returns a watcher that shows progress on standard error. */
     Progress progress(String what);

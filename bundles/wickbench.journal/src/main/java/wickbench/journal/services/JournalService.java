@@ -6,12 +6,14 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
+import org.osgi.framework.ServiceRegistration;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Deactivate;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicy;
+import wickbench.api.home.HeldHome;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Draft;
@@ -29,12 +31,15 @@ import wickbench.journal.JournalFolder;
 /** The journal as a service; takes the home at the first call and lets go of it when the service ends. */
 @Component(service = Journal.class)
 public final class JournalService implements Journal {
+    private final BundleContext context;
     private final Home home;
     private final Listeners listeners;
     private final List<JournalFolder> opened = new ArrayList<>(1);
+    private final List<ServiceRegistration<HeldHome>> held = new ArrayList<>(1);
 
     @Activate
     public JournalService(BundleContext context, @Reference Home home) {
+        this.context = context;
         this.home = home;
         listeners = new Listeners(context);
     }
@@ -56,12 +61,15 @@ public final class JournalService implements Journal {
     private synchronized JournalFolder journal() {
         if (opened.isEmpty()) {
             opened.add(JournalFolder.open(home, listeners));
+            held.add(context.registerService(HeldHome.class, new HeldHome(home.folder()), null));
         }
         return opened.get(0);
     }
 
     @Deactivate
     synchronized void close() {
+        held.forEach(ServiceRegistration::unregister);
+        held.clear();
         opened.forEach(JournalFolder::close);
         opened.clear();
     }
