@@ -15,6 +15,14 @@ final class ExitCode {
 
     private ExitCode() {}
 
+    /** Returns the code of a call that ended, and says why where it was not begun. */
+    static int of(Ending ending, Streams to, boolean trace) {
+        if (ending instanceof Ending.Held held) {
+            return of(held.refusal(), to.err(), trace);
+        }
+        return ((Ending.Done) ending).code();
+    }
+
     /** Says on standard error why the call ended, and returns its code. */
     static int of(Throwable failure, PrintStream err, boolean trace) {
         if (trace) {

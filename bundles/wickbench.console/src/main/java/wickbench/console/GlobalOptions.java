@@ -1,5 +1,7 @@
 package wickbench.console;
 
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +24,9 @@ final class GlobalOptions {
 
     @Option(names = "--trace")
     private boolean trace;
+
+    @Option(names = "--passphrase-stdin")
+    private boolean passphraseStdin;
 
     @Unmatched
     private List<String> rest;
@@ -47,6 +52,11 @@ final class GlobalOptions {
 
     boolean json() {
         return json;
+    }
+
+    /** Returns who asks for a passphrase: the terminal, or standard input where that was wanted. */
+    Keyboard keyboard() {
+        return passphraseStdin ? Keyboard.lines(new FileInputStream(FileDescriptor.in)) : Keyboard.terminal();
     }
 
     boolean trace() {

@@ -30,6 +30,15 @@ final class InstalledCommands {
                 .map(context::getService);
     }
 
+    /** Tells whether only a program of its own can do this command; an unknown one can be done by nobody else either. */
+    boolean isAlone(String name) {
+        return references().stream()
+                .filter(reference -> name(reference).equals(name))
+                .findFirst()
+                .map(reference -> "true".equals(reference.getProperty(CommandSet.ALONE)))
+                .orElse(true);
+    }
+
     private List<ServiceReference<CommandSet>> references() {
         try {
             Collection<ServiceReference<CommandSet>> all =

@@ -9,18 +9,21 @@ import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
 import wickbench.api.progress.Progress;
 import wickbench.api.words.Words;
+import wickbench.console.door.Asking;
 
 /** Prints to the streams of one call. */
 final class PlainTerminal implements Terminal {
     private final Streams streams;
     private final boolean json;
     private final Optional<PersonId> actor;
+    private final Asking asking;
     private final Words words;
 
-    PlainTerminal(Streams streams, boolean json, Optional<PersonId> actor, Words words) {
+    PlainTerminal(Streams streams, GlobalOptions options, Asking asking, Words words) {
         this.streams = streams;
-        this.json = json;
-        this.actor = actor;
+        this.json = options.json();
+        this.actor = options.actor();
+        this.asking = asking;
         this.words = words;
     }
 
@@ -57,6 +60,13 @@ final class PlainTerminal implements Terminal {
     @Override
     public void table(List<String> header, List<List<String>> rows) {
         TextTable.of(header, rows).forEach(this::line);
+    }
+
+    @Override
+    public char[] passphrase(String prompt) {
+        return asking.secret(prompt)
+                .orElseThrow(() ->
+                        new BadInput(Complaint.of("--passphrase-stdin", words.get("passphrase.missing", prompt))));
     }
 
     @Override

@@ -14,7 +14,17 @@ import wickbench.api.person.PersonId;
 final class Wiring {
     private Wiring() {}
 
-    static CommandLine of(CommandLine line, Streams to, boolean trace) {
+    /** Says why a call failed, and returns its exit code. */
+    interface Failed {
+        int code(Throwable failure);
+    }
+
+    /**
+     * Settles it for one call.
+     *
+     * @param folder where relative paths start; empty for the folder that the program was started in
+     */
+    static CommandLine of(CommandLine line, Streams to, Path folder, Failed failed) {
         return line.setOut(new PrintWriter(to.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(to.err(), true, StandardCharsets.UTF_8))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
@@ -23,9 +33,9 @@ final class Wiring {
                 .registerConverter(PersonId.class, converter(PersonId::new))
                 .registerConverter(UUID.class, converter(UUID::fromString))
                 .registerConverter(LocalDate.class, Wiring::date)
-                .registerConverter(Path.class, Path::of)
-                .setParameterExceptionHandler((e, arguments) -> ExitCode.of(e, to.err(), trace))
-                .setExecutionExceptionHandler((e, command, result) -> ExitCode.of(e, to.err(), trace));
+                .registerConverter(Path.class, folder::resolve)
+                .setParameterExceptionHandler((e, arguments) -> failed.code(e))
+                .setExecutionExceptionHandler((e, command, result) -> failed.code(e));
     }
 
     private static <T> CommandLine.ITypeConverter<T> converter(java.util.function.Function<String, T> parse) {

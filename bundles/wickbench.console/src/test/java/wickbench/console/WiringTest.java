@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -19,8 +20,8 @@ class WiringTest {
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
     private final Streams streams = new Streams(
             new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
-    private final PlainTerminal terminal =
-            new PlainTerminal(streams, false, Optional.empty(), Words.of(FrontDoor.class, "console"));
+    private final PlainTerminal terminal = new PlainTerminal(
+            streams, GlobalOptions.of(), prompt -> Optional.empty(), Words.of(FrontDoor.class, "console"));
 
     @Command(name = "weigh")
     final class Weigh implements Runnable {
@@ -70,6 +71,7 @@ class WiringTest {
     private int run(String... arguments) {
         CommandLine line = CommandWords.given(new Root(() -> 0));
         line.addSubcommand("weigh", CommandWords.given(new Weigh()));
-        return Wiring.of(line, streams, false).execute(arguments);
+        return Wiring.of(line, streams, Path.of(""), e -> ExitCode.of(e, streams.err(), false))
+                .execute(arguments);
     }
 }

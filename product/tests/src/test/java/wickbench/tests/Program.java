@@ -7,22 +7,31 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Calls the built program as a process of its own, as a person would. */
+/** Calls the built program as a process of its own, as a person would who stands in the temporary folder. */
 record Program(Path temporary) {
 
     /** Calls it with a home below the temporary folder and waits for its answer. */
     Answer call(String... arguments) throws IOException, InterruptedException {
+        Path out = Files.createTempFile(temporary, "out", "");
+        Path err = Files.createTempFile(temporary, "err", "");
+        int code = process(arguments)
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start()
+                .waitFor();
+        return new Answer(
+                code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    /** The process of a call, not yet started. */
+    ProcessBuilder process(String... arguments) {
         var line = new ArrayList<>(
                 List.of(BuiltProduct.folder().resolve("bin/wickbench").toString()));
         line.addAll(List.of(arguments));
-        Path out = Files.createTempFile(temporary, "out", "");
-        Path err = Files.createTempFile(temporary, "err", "");
-        var process = new ProcessBuilder(line).redirectOutput(out.toFile()).redirectError(err.toFile());
+        var process = new ProcessBuilder(line).directory(temporary.toFile());
         process.environment().put("XDG_CACHE_HOME", temporary.resolve("caches").toString());
         process.environment().put("XDG_DATA_HOME", temporary.resolve("data").toString());
         process.environment().put("JAVA_HOME", System.getProperty("java.home"));
-        int code = process.start().waitFor();
-        return new Answer(
-                code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+        return process;
     }
 }
