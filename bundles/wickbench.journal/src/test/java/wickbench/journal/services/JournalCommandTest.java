@@ -1,0 +1,133 @@
+package wickbench.journal.services;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import wickbench.api.home.HomeFolder;
+import wickbench.api.journal.Draft;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.Hash;
+import wickbench.api.journal.StationId;
+import wickbench.api.journal.Verification;
+import wickbench.api.json.Json;
+import wickbench.api.json.JsonReader;
+import wickbench.api.person.PersonId;
+import wickbench.api.words.Words;
+import wickbench.journal.JournalFolder;
+
+class JournalCommandTest {
+    @TempDir
+    Path folder;
+
+    private Heard heard = new Heard(false);
+
+    @Test
+    void an_empty_home_says_so() {
+        assertThat(run(false, "status")).isZero();
+        assertThat(heard.lines)
+                .contains("Entries: 0", "No checkpoint yet.", "No station yet; the first entry founds it.");
+        assertThat(run(false, "checkpoint")).isZero();
+        assertThat(heard.lines).containsExactly("No checkpoint yet.");
+        assertThat(run(true, "checkpoint")).isZero();
+        assertThat(heard.lines).containsExactly("null");
+        assertThat(run(true, "status")).isZero();
+        assertThat(printed().get("founding")).contains(Json.Null.NULL);
+    }
+
+    @Test
+    void a_good_journal_is_shown_sealed_and_holds() {
+        record(new HomeFolder(folder));
+        assertThat(run(false, "status")).isZero();
+        assertThat(heard.lines)
+                .contains("Entries: 2", "Home: " + folder)
+                .anyMatch(line -> line.startsWith("Station: station-1"))
+                .anyMatch(line -> line.startsWith("Newest checkpoint: 2 entries"));
+        assertThat(run(false, "checkpoint")).isZero();
+        assertThat(heard.lines).startsWith("wickbench.invalid/station-1", "2");
+        assertThat(run(false, "verify")).isZero();
+        assertThat(heard.lines).first().asString().startsWith("The journal holds: 2 entries");
+        assertThat(run(true, "verify")).isZero();
+        assertThat(printed().get("holds")).contains(new Json.Bool(true));
+        assertThat(run(true, "status")).isZero();
+        assertThat(printed().members().keySet()).contains("folder", "size", "root", "key_fingerprint", "checkpoint");
+    }
+
+    @Test
+    void a_simulated_home_always_says_so() {
+        HomeFolder home = new HomeFolder(folder);
+        home.simulate(42, Instant.parse("2026-01-01T06:00:00Z"));
+        record(home);
+        assertThat(run(false, "status")).isZero();
+        assertThat(heard.lines).anyMatch(line -> line.contains("simulated clock (seed 42)"));
+        assertThat(run(true, "status")).isZero();
+        assertThat(heard.lines.get(0)).contains("\"seed\":\"42\"", "\"simulated\":true");
+    }
+
+    @Test
+    void a_broken_journal_ends_with_one_and_names_where() throws IOException {
+        record(new HomeFolder(folder));
+        Path segment = folder.resolve("journal/station-1/entries-000000.jsonl");
+        Files.writeString(segment, Files.readString(segment).replace("\"n\":1", "\"n\":2"));
+        assertThat(run(false, "verify")).isEqualTo(1);
+        assertThat(heard.lines.get(0)).startsWith("station-1:0-1: The checkpoint over 2 entries does not fit");
+        assertThat(heard.lines).anyMatch(line -> line.startsWith("The journal does not hold: 1 findings"));
+        assertThat(run(true, "verify")).isEqualTo(1);
+        assertThat(printed().get("holds")).contains(new Json.Bool(false));
+        assertThat(heard.lines.get(0)).contains("\"code\":\"checkpoint.root\"", "\"where\":\"station-1:0-1\"");
+    }
+
+    @Test
+    void what_was_set_aside_and_why_nothing_is_recorded_is_shown() throws IOException {
+        record(new HomeFolder(folder));
+        Files.writeString(folder.resolve("journal/station-1/entries-000000.jsonl"), "{", StandardOpenOption.APPEND);
+        assertThat(run(false, "status")).isZero();
+        assertThat(heard.lines).anyMatch(line -> line.startsWith("Note: 1 bytes at the end of entries-000000.jsonl"));
+        Path file = Files.writeString(folder.resolve("file"), "");
+        folder = file;
+        assertThat(run(false, "status")).isZero();
+        assertThat(heard.lines).anyMatch(line -> line.startsWith("Nothing can be recorded: The home " + file));
+    }
+
+    @Test
+    void a_stopped_verification_says_that_it_stopped() {
+        Words words = Words.of(JournalCommand.class, "journal");
+        StationId station = new StationId("station-1");
+        new JournalPrint(words, heard)
+                .verification(new Verification(5, 1, Hash.ofContent(station.value()), List.of(), false));
+        assertThat(heard.lines).first().asString().startsWith("Stopped after 5 entries");
+    }
+
+    private static void record(HomeFolder home) {
+        try (JournalFolder journal = JournalFolder.open(home, entries -> {})) {
+            journal.found(new Founding(new StationId("station-1"), ZoneId.of("Europe/Madrid"), OptionalLong.empty()));
+            journal.append(List.of(new Draft(
+                    new UUID(1, 1),
+                    new PersonId("rivera"),
+                    "note.written",
+                    1,
+                    Json.object().with("n", 1))));
+        }
+    }
+
+    private int run(boolean json, String command) {
+        heard = new Heard(json);
+        try (JournalFolder journal = JournalFolder.open(new HomeFolder(folder), entries -> {})) {
+            return new CommandLine(new JournalCommand(journal).commands(heard)).execute(command);
+        }
+    }
+
+    private Json.Obj printed() {
+        return JsonReader.readObject("printed", heard.lines.get(0)).orRefuse();
+    }
+}
