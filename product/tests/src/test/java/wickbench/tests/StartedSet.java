@@ -31,15 +31,24 @@ record StartedSet(Host host) implements AutoCloseable {
         return Components.in(host.context());
     }
 
-    /** Offers a home in this folder, as the command line does for the time of a call. */
-    void nameHome(Path folder) throws ReflectiveOperationException {
-        Bundle ports = Stream.of(host.bundles())
+    /** Loads a type as the bundle of the ports offers it. */
+    Class<?> port(String name) throws ClassNotFoundException {
+        return Stream.of(host.bundles())
                 .filter(bundle -> bundle.getSymbolicName().equals("wickbench.api"))
                 .findFirst()
-                .orElseThrow();
-        Object home = ports.loadClass("wickbench.api.home.HomeFolder")
-                .getConstructor(Path.class)
-                .newInstance(folder);
+                .orElseThrow()
+                .loadClass(name);
+    }
+
+    /** Returns a service by its port's name. */
+    Object service(String port) {
+        return host.context().getService(host.context().getServiceReference(port));
+    }
+
+    /** Offers a home in this folder, as the command line does for the time of a call. */
+    void nameHome(Path folder) throws ReflectiveOperationException {
+        Object home =
+                port("wickbench.api.home.HomeFolder").getConstructor(Path.class).newInstance(folder);
         host.context().registerService("wickbench.api.home.Home", home, null);
     }
 

@@ -1,11 +1,9 @@
 package wickbench.report.result;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -77,16 +75,21 @@ public final class ReportCommand implements CommandSet {
         }
     }
 
-    /** Prints beside the file and moves it there when it is whole. */
     private void write(Report report, Path file) {
-        Path side = file.resolveSibling(file.getFileName() + ".part");
         try {
-            try (OutputStream bytes = new BufferedOutputStream(Files.newOutputStream(side))) {
-                pdf.print(report, bytes);
-            }
-            Files.move(side, file, StandardCopyOption.REPLACE_EXISTING);
+            new WholeFile(file).write(bytes -> pdf.print(report, bytes));
         } catch (IOException e) {
-            throw new BadInput(Complaint.of(file.toString(), ReportWords.get("file.unwritable", e.getMessage())));
+            throw new BadInput(Complaint.of(file.toString(), ReportWords.get("file.unwritable", reason(e))));
         }
+    }
+
+    /** Java's own message of an absent folder only repeats the file's name. */
+    private static String reason(IOException failure) {
+        if (failure instanceof NoSuchFileException) {
+            return ReportWords.get("file.no-folder");
+        }
+        return failure instanceof AccessDeniedException
+                ? ReportWords.get("file.denied")
+                : String.valueOf(failure.getMessage());
     }
 }

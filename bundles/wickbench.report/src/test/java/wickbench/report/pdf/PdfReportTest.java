@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Color;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Checkpoint;
@@ -47,6 +51,23 @@ class PdfReportTest {
         assertThat(pdf.fonts().lines().skip(2)).isNotEmpty().allMatch(line -> line.contains("DejaVu"));
         for (int page = 1; page <= pdf.pages(); page++) {
             pdf.page(page);
+        }
+    }
+
+    /** Every word of a report in its order. */
+    @Test
+    void the_words_are_the_agreed_ones() throws Exception {
+        Poppler pdf = printed("golden", everything(), seals(1));
+        assertThat(words(pdf.raw())).isEqualTo(words(golden()));
+    }
+
+    private static List<String> words(String text) {
+        return Stream.of(text.split("\\s+")).filter(word -> !word.isEmpty()).toList();
+    }
+
+    private static String golden() throws IOException {
+        try (InputStream in = PdfReportTest.class.getResourceAsStream("everything.txt")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 

@@ -138,6 +138,17 @@ class ReportCommandTest {
     }
 
     @Test
+    void a_folder_that_is_not_there_is_told_and_nothing_is_left_behind() {
+        try (Plant plant = new Plant(folder.resolve("home"), false)) {
+            Entry entry = plant.record(Plant.reading("W-0125", Seen.SEEN, Seen.SEEN, 6));
+            assertThatThrownBy(() -> printed(plant, entry.id().toString(), "nowhere/result.pdf"))
+                    .isInstanceOf(BadInput.class)
+                    .hasMessageContaining("there is no such folder");
+            assertThat(folder.resolve("nowhere")).doesNotExist();
+        }
+    }
+
+    @Test
     void a_newer_entry_is_not_guessed() {
         try (Plant plant = new Plant(folder.resolve("home"), false)) {
             Entry newer = plant.journal
