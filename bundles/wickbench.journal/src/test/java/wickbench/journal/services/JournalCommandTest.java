@@ -81,7 +81,7 @@ class JournalCommandTest {
         Files.writeString(segment, Files.readString(segment).replace("\"n\":1", "\"n\":2"));
         assertThat(run(false, "verify")).isEqualTo(1);
         assertThat(heard.lines.get(0)).startsWith("station-1:0-1: The checkpoint over 2 entries does not fit");
-        assertThat(heard.lines).anyMatch(line -> line.startsWith("The journal does not hold: 1 findings"));
+        assertThat(heard.lines).anyMatch(line -> line.startsWith("The journal does not hold: 2 findings"));
         assertThat(run(true, "verify")).isEqualTo(1);
         assertThat(printed().get("holds")).contains(new Json.Bool(false));
         assertThat(heard.lines.get(0)).contains("\"code\":\"checkpoint.root\"", "\"where\":\"station-1:0-1\"");
