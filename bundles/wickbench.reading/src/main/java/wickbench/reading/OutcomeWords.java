@@ -1,14 +1,19 @@
 package wickbench.reading;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import wickbench.api.reading.Level;
 import wickbench.api.reading.Outcome;
+import wickbench.api.reading.Owed;
 import wickbench.api.reading.Verdict;
 import wickbench.api.words.Words;
 
 /** Outcomes and their levels in words, in the user's language. */
 public final class OutcomeWords {
+    private static final List<Owed> MOST_URGENT_FIRST =
+            List.of(Owed.HOLD, Owed.RE_CLEAN, Owed.RE_TEST, Owed.BRACKET, Owed.REPEAT_DILUTED, Owed.REPEAT);
+
     private OutcomeWords() {}
 
     /** Returns one or two words, for example {@code Negative}. */
@@ -20,6 +25,14 @@ public final class OutcomeWords {
     public static String sentence(Verdict verdict) {
         String sign = verdict.sign() ? ".sign" : "";
         return ReadingWords.words().get("sentence." + verdict.outcome().code() + sign);
+    }
+
+    /** Returns what is owed because of it, most urgent first. */
+    public static List<String> owed(Verdict verdict) {
+        return MOST_URGENT_FIRST.stream()
+                .filter(verdict.owed()::contains)
+                .map(ReadingWords::text)
+                .toList();
     }
 
     /** Returns the interval with unit and basis, for example {@code below 10 mg/kg total protein}. */

@@ -190,4 +190,19 @@ class WordsTest {
                 .containsExactly(
                         "0 s", "0.001 s", "599.999 s", "10 min", "19 min 59 s", "1 h", "3 h 0.5 s", "25 h 1 min 1 s");
     }
+
+    @Test
+    void whatIsOwedStandsMostUrgentFirstAndNothingIsLeftOut() {
+        Verdict all = new Verdict(
+                Outcome.POSITIVE_ABOVE_RANGE,
+                false,
+                List.of(),
+                Optional.empty(),
+                Set.of(Owed.values()),
+                new Given(Format.SANDWICH).judge().method());
+        assertThat(OutcomeWords.owed(all))
+                .containsExactlyInAnyOrderElementsOf(
+                        Arrays.stream(Owed.values()).map(ReadingWords::text).toList())
+                .startsWith(ReadingWords.text(Owed.HOLD), ReadingWords.text(Owed.RE_CLEAN));
+    }
 }

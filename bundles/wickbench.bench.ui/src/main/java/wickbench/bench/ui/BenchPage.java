@@ -30,9 +30,7 @@ public final class BenchPage implements Page {
             @Reference Methods methods,
             @Reference ReadingDoor door,
             @Reference RunSheets sheets,
-            @Reference(
-                            cardinality = ReferenceCardinality.MULTIPLE,
-                            policyOption = ReferencePolicyOption.GREEDY)
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people) {
         doors = new BenchDoors(home, journal, methods, door, sheets, people);
     }
@@ -45,7 +43,8 @@ public final class BenchPage implements Page {
     /** A strip with its two lines and its port. */
     @Override
     public Glyph glyph() {
-        return pen -> pen.box(7, 2, 10, 20, 3).line(10, 7, 14, 7).line(10, 11, 14, 11).circle(12, 17, 2);
+        return pen ->
+                pen.box(7, 2, 10, 20, 3).line(10, 7, 14, 7).line(10, 11, 14, 11).circle(12, 17, 2);
     }
 
     @Override

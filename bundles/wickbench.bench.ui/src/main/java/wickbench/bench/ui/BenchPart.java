@@ -34,7 +34,8 @@ final class BenchPart implements PagePart {
         this.context = context;
         this.doors = doors;
         page = context.theme().controls().page(parent);
-        Heading heading = new Heading(page, context.theme(), BenchUiWords.get("bench.heading"), BenchUiWords.get("bench.line"));
+        Heading heading =
+                new Heading(page, context.theme(), BenchUiWords.get("bench.heading"), BenchUiWords.get("bench.line"));
         context.theme().controls().button(heading.actions(), BenchUiWords.get("sheet.open"), this::choose);
         ((GridLayout) heading.actions().getLayout()).numColumns = 1;
         stack = Fit.grow(new Composite(page, SWT.NONE));
@@ -51,15 +52,23 @@ final class BenchPart implements PagePart {
                 .run(
                         BenchUiWords.get("bench.loading"),
                         progress -> new Known(
-                                doors.people().stream().flatMap(people -> people.all().stream()).toList(),
-                                doors.methods().all().stream().filter(method -> method.until().isEmpty()).toList(),
+                                doors.people().stream()
+                                        .flatMap(people -> people.all().stream())
+                                        .toList(),
+                                doors.methods().all().stream()
+                                        .filter(method -> method.until().isEmpty())
+                                        .toList(),
                                 doors.zone()),
                         this::take);
     }
 
     private void take(Known known) {
         SiteClock clock = new SiteClock(doors.home().clock(), known.zone());
-        strip.start(known.people(), known.methods().stream().map(IssuedMethod::method).toList(), clock);
+        strip.start(
+                new Choices(
+                        known.people(),
+                        known.methods().stream().map(IssuedMethod::method).toList()),
+                clock);
         sheet.clock(clock);
         if (known.methods().isEmpty()) {
             front(nothingToRunBy());
@@ -71,7 +80,10 @@ final class BenchPart implements PagePart {
         EmptyState empty = new EmptyState(
                 stack,
                 context.theme(),
-                pen -> pen.box(5, 3, 14, 18, 2).line(8, 8, 16, 8).line(8, 12, 16, 12).line(8, 16, 13, 16),
+                pen -> pen.box(5, 3, 14, 18, 2)
+                        .line(8, 8, 16, 8)
+                        .line(8, 12, 16, 12)
+                        .line(8, 16, 13, 16),
                 BenchUiWords.get("bench.empty.title"),
                 BenchUiWords.get("bench.empty.text"));
         return context.has("methods")

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -38,7 +37,8 @@ final class EntryForm {
         this.changed = changed;
         box = Fit.wide(theme.controls().box(parent, 1));
         strip(new FormGrid(box, over, theme, BenchUiWords.get("form.strip")));
-        preChecks = new PreCheckFields(sample(new FormGrid(box, over, theme, BenchUiWords.get("form.sample"))), theme, changed);
+        preChecks = new PreCheckFields(
+                sample(new FormGrid(box, over, theme, BenchUiWords.get("form.sample"))), theme, changed);
         times(new FormGrid(box, over, theme, BenchUiWords.get("form.times")), now);
         slots.values().forEach(this::listen);
     }
@@ -55,31 +55,35 @@ final class EntryForm {
     }
 
     private Composite sample(FormGrid grid) {
-        List<Reason> reasons = Stream.of(Reason.values()).filter(reason -> reason != Reason.OTHER).toList();
         List<Form> row = grid.halves();
         slots.put(Item.SAMPLE, grid.text(row.get(0), Item.SAMPLE));
         slots.put(Item.LINE, grid.text(row.get(1), Item.LINE));
         slots.put(Item.PLACE, grid.text(grid.whole(), Item.PLACE));
         row = grid.halves();
-        slots.put(Item.REASON, grid.choice(row.get(0), Item.REASON, reasons));
-        slots.put(Item.BATCH, grid.text(row.get(1), Item.BATCH));
+        slots.put(Item.REASON, grid.choice(row.get(0), Item.REASON, Arrays.asList(Reason.values())));
+        slots.put(Item.REASON_TEXT, grid.text(row.get(1), Item.REASON_TEXT));
         row = grid.halves();
-        slots.put(Item.CONTROL, grid.choice(row.get(0), Item.CONTROL, Arrays.asList(RunControl.values())));
+        slots.put(Item.BATCH, grid.text(row.get(0), Item.BATCH));
         slots.put(Item.VISUAL, grid.choice(row.get(1), Item.VISUAL, Arrays.asList(Visual.values())));
         row = grid.halves();
         slots.put(Item.DILUTION, grid.text(row.get(0), Item.DILUTION));
         slots.put(Item.AREA, grid.text(row.get(1), Item.AREA));
+        slots.put(Item.CONTROL, grid.choice(grid.halves().get(0), Item.CONTROL, Arrays.asList(RunControl.values())));
         return grid.card();
     }
 
     private void times(FormGrid grid, Consumer<Item> now) {
         List<Form> row = grid.halves();
         slots.put(Item.OUT_OF_FRIDGE, grid.text(row.get(0), Item.OUT_OF_FRIDGE));
-        slots.put(Item.STARTED, grid.time(row.get(1), Item.STARTED, BenchUiWords.get("now.started"), () -> now.accept(Item.STARTED)));
-        row = grid.halves();
-        slots.put(Item.EXTRACTED, grid.text(row.get(0), Item.EXTRACTED));
-        slots.put(Item.READ, grid.time(row.get(1), Item.READ, BenchUiWords.get("now.read"), () -> now.accept(Item.READ)));
+        slots.put(Item.EXTRACTED, grid.text(row.get(1), Item.EXTRACTED));
         slots.put(Item.SHAKEN, grid.text(grid.halves().get(0), Item.SHAKEN));
+        row = grid.halves();
+        time(grid, row.get(0), Item.STARTED, "now.started", now);
+        time(grid, row.get(1), Item.READ, "now.read", now);
+    }
+
+    private void time(FormGrid grid, Form form, Item item, String verb, Consumer<Item> now) {
+        slots.put(item, grid.time(form, item, BenchUiWords.get(verb), () -> now.accept(item)));
     }
 
     private void listen(Slot slot) {
@@ -150,7 +154,11 @@ final class EntryForm {
     }
 
     private static String words(Method method) {
-        return BenchUiWords.get("method.hint", method.title(), ReadingWords.text(method.route()), method.ref().version());
+        return BenchUiWords.get(
+                "method.hint",
+                method.title(),
+                ReadingWords.text(method.route()),
+                method.ref().version());
     }
 
     void enabled(boolean may) {

@@ -91,10 +91,12 @@ final class FormGrid {
 
     Slot pick(Form form, Item item, Consumer<PickField> made) {
         List<PickField> picks = new ArrayList<>();
-        Field<Text> field = labelled(form, () -> form.field(item.words(), parent -> {
-            picks.add(new PickField(parent, over, theme));
-            return picks.get(0).control();
-        }));
+        Field<Text> field = labelled(
+                form,
+                () -> form.field(item.words(), parent -> {
+                    picks.add(new PickField(parent, over, theme));
+                    return picks.get(0).control();
+                }));
         made.accept(picks.get(0));
         return new Slot(field, field.control(), picks.get(0)::value, picks.get(0)::put);
     }
@@ -102,20 +104,24 @@ final class FormGrid {
     /** Adds a time with a button that puts this moment there. */
     Slot time(Form form, Item item, String verb, Runnable now) {
         List<Text> texts = new ArrayList<>();
-        Field<Composite> field = labelled(form, () -> form.field(item.words(), parent -> {
-            Composite row = theme.controls().box(parent, 2);
-            texts.add(Fit.wide(theme.controls().field(row)));
-            ((GridData) texts.get(0).getLayoutData()).minimumWidth = theme.px(NARROWEST);
-            Button button = theme.controls().button(row, verb, now);
-            Names.give(button, () -> BenchUiWords.get("now.name", item.words(), verb));
-            return row;
-        }));
+        Field<Composite> field = labelled(
+                form,
+                () -> form.field(item.words(), parent -> {
+                    Composite row = theme.controls().box(parent, 2);
+                    texts.add(Fit.wide(theme.controls().field(row)));
+                    ((GridData) texts.get(0).getLayoutData()).minimumWidth = theme.px(NARROWEST);
+                    Button button = theme.controls().button(row, verb, now);
+                    Names.give(button, () -> BenchUiWords.get("now.name", item.words(), verb));
+                    return row;
+                }));
         Names.give(texts.get(0), item::words);
         return slot(field, texts.get(0));
     }
 
     private void lineUp(List<Form> forms) {
-        List<Control> some = forms.stream().flatMap(form -> labels.getOrDefault(form, List.of()).stream()).toList();
+        List<Control> some = forms.stream()
+                .flatMap(form -> labels.getOrDefault(form, List.of()).stream())
+                .toList();
         int widest = some.stream()
                 .mapToInt(label -> label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x)
                 .max()

@@ -61,7 +61,8 @@ final class FormReader {
                 wrongChecks,
                 missing,
                 whole
-                        ? Optional.of(reading(operator.orElseThrow(), lot.orElseThrow(), sample.orElseThrow(), times, preChecks))
+                        ? Optional.of(reading(
+                                operator.orElseThrow(), lot.orElseThrow(), sample.orElseThrow(), times, preChecks))
                         : Optional.empty());
     }
 
@@ -97,7 +98,7 @@ final class FormReader {
                 take(Item.LINE, text -> text),
                 take(Item.BATCH, text -> text),
                 reason,
-                Optional.empty(),
+                take(Item.REASON_TEXT, text -> text),
                 visual,
                 area,
                 dilution.orElse(BigDecimal.ONE),
@@ -144,6 +145,10 @@ final class FormReader {
         Arrays.stream(Item.values())
                 .filter(item -> item.asked() && typed.text(item).isEmpty())
                 .forEach(item -> missing.add(item.words()));
+        if (typed.text(Item.REASON).equals(Reason.OTHER.code())
+                && typed.text(Item.REASON_TEXT).isEmpty()) {
+            missing.add(Item.REASON_TEXT.words());
+        }
         method.ifPresent(by -> by.format().lines().stream()
                 .filter(role -> !typed.answers().containsKey(role))
                 .map(FormReader::words)

@@ -44,7 +44,12 @@ record MethodCard(Composite parent, Theme theme, ZoneId zone) {
         theme.controls().text(parent, Type.TITLE, method.title());
         Composite row = Fit.wide(theme.controls().box(parent, 2));
         new Badge(row, theme, MethodTable.state(issued));
-        theme.controls().text(row, Type.BODY, BenchUiWords.get("card.ref", method.ref().id(), method.ref().version(), method.kit()));
+        theme.controls()
+                .text(
+                        row,
+                        Type.BODY,
+                        BenchUiWords.get(
+                                "card.ref", method.ref().id(), method.ref().version(), method.kit()));
         if (method.format() == Format.SANDWICH) {
             Fit.wide(new Note(parent, theme, Meaning.CAUTION, BenchUiWords.get("card.two-lines")));
         } else if (method.format() == Format.COMPETITIVE) {
@@ -62,15 +67,20 @@ record MethodCard(Composite parent, Theme theme, ZoneId zone) {
     private void says(Method method) {
         Composite card = card("card.says");
         Facts facts = new Facts(card, theme)
-                .add(word("target"), method.target().name() + ", " + ReadingWords.text(method.target().basis()))
+                .add(
+                        word("target"),
+                        method.target().name() + ", "
+                                + ReadingWords.text(method.target().basis()))
                 .add(word("limit"), limit(method.limit()));
         String unit = " " + method.limit().value().unit().symbol();
         method.positiveFrom().ifPresent(some -> facts.add(word("positive-from"), some.toPlainString() + unit));
         method.hookOnset().ifPresent(some -> facts.add(word("hook-onset"), some.toPlainString() + unit));
         method.faintTest().ifPresent(seen -> facts.add(word("faint"), ReadingWords.text(seen)));
-        method.target().factors().forEach(factor -> facts.add(
-                ReadingWords.text(factor.to()),
-                BenchUiWords.get("card.factor", factor.factor().toPlainString(), factor.source())));
+        method.target()
+                .factors()
+                .forEach(factor -> facts.add(
+                        ReadingWords.text(factor.to()),
+                        BenchUiWords.get("card.factor", factor.factor().toPlainString(), factor.source())));
         if (!method.target().notSeen().isEmpty()) {
             facts.add(word("not-seen"), String.join("; ", method.target().notSeen()));
         }
@@ -80,7 +90,9 @@ record MethodCard(Composite parent, Theme theme, ZoneId zone) {
         String value = limit.value() + " " + ReadingWords.text(limit.holds());
         return limit.probability()
                 .map(some -> BenchUiWords.get(
-                        "card.probability", value, some.movePointRight(2).stripTrailingZeros().toPlainString()))
+                        "card.probability",
+                        value,
+                        some.movePointRight(2).stripTrailingZeros().toPlainString()))
                 .orElseGet(() -> BenchUiWords.get("card.no-probability", value));
     }
 
@@ -89,7 +101,12 @@ record MethodCard(Composite parent, Theme theme, ZoneId zone) {
         Facts facts = new Facts(card("card.work"), theme)
                 .add(word("route"), ReadingWords.text(method.route()))
                 .add(word("amounts"), amounts(method.amounts()))
-                .add(word("window"), BenchUiWords.get("card.window", span(timing.develop()), span(timing.develop().plus(timing.window()))));
+                .add(
+                        word("window"),
+                        BenchUiWords.get(
+                                "card.window",
+                                span(timing.develop()),
+                                span(timing.develop().plus(timing.window()))));
         timing.warmUp().ifPresent(some -> facts.add(word("warm-up"), BenchUiWords.get("card.at-least", span(some))));
         timing.shake().ifPresent(some -> facts.add(word("shake"), BenchUiWords.get("card.at-least", span(some))));
         timing.extractHold().ifPresent(some -> facts.add(word("hold"), BenchUiWords.get("card.at-most", span(some))));
@@ -105,7 +122,10 @@ record MethodCard(Composite parent, Theme theme, ZoneId zone) {
 
     private static String range(Method.Range range) {
         return BenchUiWords.get(
-                "card.range", range.low().toPlainString(), range.high().toPlainString(), range.unit().symbol());
+                "card.range",
+                range.low().toPlainString(),
+                range.high().toPlainString(),
+                range.unit().symbol());
     }
 
     private static String span(Duration span) {

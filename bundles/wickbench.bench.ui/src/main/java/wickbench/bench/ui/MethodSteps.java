@@ -34,8 +34,9 @@ record MethodSteps(Composite parent, Theme theme) {
         if (!much.isEmpty()) {
             theme.controls().text(words, Type.STRONG, much);
         }
-        step.caution().ifPresent(text ->
-                Fit.wide(new MarkedLine(words, theme, new Mark("", Shape.TRIANGLE, Meaning.CAUTION), text)));
+        step.caution()
+                .ifPresent(text ->
+                        Fit.wide(new MarkedLine(words, theme, new Mark("", Shape.TRIANGLE, Meaning.CAUTION), text)));
     }
 
     private static String much(Step step) {

@@ -21,7 +21,8 @@ final class MethodTable {
     static TableSpec<IssuedMethod> of(List<IssuedMethod> all) {
         List<Column<IssuedMethod>> columns = List.of(
                 text("title", 215, Method::title),
-                text("version", 64, method -> Integer.toString(method.ref().version())).rightAligned(),
+                text("version", 64, method -> Integer.toString(method.ref().version()))
+                        .rightAligned(),
                 Column.<IssuedMethod>marked("state", title("state"), 104, MethodTable::state),
                 text("route", 130, method -> ReadingWords.text(method.route())),
                 text("limit", 130, method -> method.limit().value().toString()).rightAligned(),

@@ -41,7 +41,8 @@ final class MethodsPart implements PagePart {
                 .run(
                         BenchUiWords.get("methods.reading"),
                         progress -> new Known(
-                                methods.all(), journal.founding().map(Founding::zone).orElseGet(ZoneId::systemDefault)),
+                                methods.all(),
+                                journal.founding().map(Founding::zone).orElseGet(ZoneId::systemDefault)),
                         this::take);
     }
 
@@ -51,7 +52,10 @@ final class MethodsPart implements PagePart {
             Fit.grow(new EmptyState(
                     page,
                     context.theme(),
-                    pen -> pen.box(5, 3, 14, 18, 2).line(8, 8, 16, 8).line(8, 12, 16, 12).line(8, 16, 13, 16),
+                    pen -> pen.box(5, 3, 14, 18, 2)
+                            .line(8, 8, 16, 8)
+                            .line(8, 12, 16, 12)
+                            .line(8, 16, 13, 16),
                     BenchUiWords.get("methods.empty.title"),
                     BenchUiWords.get("methods.empty.text")));
             context.ready();
@@ -75,8 +79,8 @@ final class MethodsPart implements PagePart {
     }
 
     private void selectFirst(TableKit<IssuedMethod> kit) {
-        Optional<IssuedMethod> asked =
-                wanted.flatMap(id -> kit.rows().stream().filter(row -> id(row).equals(id)).findFirst());
+        Optional<IssuedMethod> asked = wanted.flatMap(
+                id -> kit.rows().stream().filter(row -> id(row).equals(id)).findFirst());
         if (kit.selected().isEmpty()) {
             asked.or(() -> kit.rows().stream().findFirst()).ifPresent(kit::select);
         }
@@ -89,7 +93,10 @@ final class MethodsPart implements PagePart {
     private void choose(IssuedMethod row) {
         MethodId id = row.method().ref().id();
         context.jobs()
-                .run(BenchUiWords.get("methods.reading"), progress -> methods.versions(id), versions -> card(row, versions));
+                .run(
+                        BenchUiWords.get("methods.reading"),
+                        progress -> methods.versions(id),
+                        versions -> card(row, versions));
     }
 
     private void card(IssuedMethod row, List<IssuedMethod> versions) {

@@ -10,6 +10,7 @@ final class Numbers {
     private static final Pattern PARTS = Pattern.compile("([^+]+)\\+([^+]+)");
     /** More could not be kept exactly. */
     private static final int MOST_DIGITS = 15;
+
     private static final BigDecimal LONGEST_SHAKE = BigDecimal.valueOf(86_400);
 
     private Numbers() {}

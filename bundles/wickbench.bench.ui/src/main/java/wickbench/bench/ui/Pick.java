@@ -11,7 +11,9 @@ import java.util.Locale;
 record Pick(String value, String words) {
     /** Tells whether it is among what the typed letters may mean. */
     boolean fits(String typed) {
-        return (value + " " + words).toLowerCase(Locale.ROOT).contains(typed.strip().toLowerCase(Locale.ROOT));
+        return (value + " " + words)
+                .toLowerCase(Locale.ROOT)
+                .contains(typed.strip().toLowerCase(Locale.ROOT));
     }
 
     boolean is(String typed) {

@@ -54,7 +54,9 @@ final class PickField {
 
     private List<Pick> fitting() {
         boolean settled = text.getText().isBlank() || chosen().isPresent();
-        return settled ? picks : picks.stream().filter(pick -> pick.fits(text.getText())).toList();
+        return settled
+                ? picks
+                : picks.stream().filter(pick -> pick.fits(text.getText())).toList();
     }
 
     private void typed() {

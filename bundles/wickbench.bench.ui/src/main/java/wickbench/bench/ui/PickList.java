@@ -68,8 +68,7 @@ final class PickList {
 
     /** Goes to the next row or the one before; returns false when there is no list. */
     boolean step(int by) {
-        table.ifPresent(
-                open -> open.setSelection(Math.floorMod(open.getSelectionIndex() + by, picks.size())));
+        table.ifPresent(open -> open.setSelection(Math.floorMod(open.getSelectionIndex() + by, picks.size())));
         return open();
     }
 
@@ -89,7 +88,9 @@ final class PickList {
         GridData free = new GridData();
         free.exclude = true;
         made.setLayoutData(free);
-        theme.controls().style(made, Type.BODY).setBackground(theme.color(theme.palette().raised()));
+        theme.controls()
+                .style(made, Type.BODY)
+                .setBackground(theme.color(theme.palette().raised()));
         Names.give(made, () -> BenchUiWords.get("pick.list"));
         new TableColumn(made, SWT.LEFT);
         new TableColumn(made, SWT.LEFT);
@@ -103,9 +104,13 @@ final class PickList {
     private void place(Table made) {
         int rows = Math.min(MOST_ROWS, picks.size());
         Point at = over.toControl(field.toDisplay(0, field.getSize().y));
-        int width = made.computeSize(SWT.DEFAULT, SWT.DEFAULT).x + theme.metrics().grid(2);
+        int width =
+                made.computeSize(SWT.DEFAULT, SWT.DEFAULT).x + theme.metrics().grid(2);
         made.setBounds(
-                at.x, at.y, Math.max(width, field.getSize().x), rows * made.getItemHeight() + theme.metrics().grid(1));
+                at.x,
+                at.y,
+                Math.max(width, field.getSize().x),
+                rows * made.getItemHeight() + theme.metrics().grid(1));
         made.moveAbove(null);
     }
 }

@@ -62,8 +62,8 @@ final class PreCheckFields {
     }
 
     void say(Map<String, String> complaints) {
-        fields.forEach((name, field) -> new Slot(field, field.control(), () -> "", text -> {})
-                .say(complaints.getOrDefault(name, ""), ""));
+        fields.forEach((name, field) ->
+                new Slot(field, field.control(), () -> "", text -> {}).say(complaints.getOrDefault(name, ""), ""));
     }
 
     void clear() {

@@ -49,7 +49,8 @@ final class SheetDesk {
         wanted = Optional.of(file);
         if (clock.isPresent()) {
             view.loading(file.getFileName().toString());
-            context.jobs().run(BenchUiWords.get("sheet.reading", file), progress -> read(file), this::show, this::unreadable);
+            context.jobs()
+                    .run(BenchUiWords.get("sheet.reading", file), progress -> read(file), this::show, this::unreadable);
         }
     }
 
@@ -57,8 +58,9 @@ final class SheetDesk {
         String name = file.getFileName().toString();
         try (InputStream bytes = Files.newInputStream(file)) {
             Checked<List<Reading>> read = doors.sheets().read(name, bytes);
-            List<RecordedReading> judged =
-                    read instanceof Checked.Good<List<Reading>> good ? doors.door().judge(good.value()) : List.of();
+            List<RecordedReading> judged = read instanceof Checked.Good<List<Reading>> good
+                    ? doors.door().judge(good.value())
+                    : List.of();
             return new SheetRead(name, judged, read.complaints());
         }
     }
@@ -77,7 +79,9 @@ final class SheetDesk {
     }
 
     private void record() {
-        List<Reading> run = sheet.orElseThrow().readings().stream().map(RecordedReading::reading).toList();
+        List<Reading> run = sheet.orElseThrow().readings().stream()
+                .map(RecordedReading::reading)
+                .toList();
         PersonId by = context.actor().orElseThrow();
         done = true;
         tell();
@@ -94,7 +98,11 @@ final class SheetDesk {
         String words = added == 0
                 ? BenchUiWords.get("sheet.nothing-added", all.size())
                 : added == all.size()
-                        ? BenchUiWords.get("sheet.added", added, all.get(0).ref(), all.get(all.size() - 1).ref())
+                        ? BenchUiWords.get(
+                                "sheet.added",
+                                added,
+                                all.get(0).ref(),
+                                all.get(all.size() - 1).ref())
                         : BenchUiWords.get("sheet.some-added", added, all.size() - added);
         view.kept(words);
         context.say(words);
@@ -103,7 +111,11 @@ final class SheetDesk {
     private void tell() {
         boolean good = sheet.filter(SheetRead::good).isPresent();
         boolean may = good && !done && context.actor().isPresent();
-        view.mayRecord(sheet.filter(SheetRead::good).map(read -> read.readings().size()).orElse(0), may);
+        view.mayRecord(
+                sheet.filter(SheetRead::good)
+                        .map(read -> read.readings().size())
+                        .orElse(0),
+                may);
         if (good && context.actor().isEmpty()) {
             view.kept(BenchUiWords.get("needed.actor"));
         }

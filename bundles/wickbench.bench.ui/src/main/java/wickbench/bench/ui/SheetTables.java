@@ -25,18 +25,28 @@ final class SheetTables {
                         .rightAligned(),
                 text("sample", 76, row -> row.reading().sample().code()),
                 text("place", 176, row -> row.reading().sample().place()),
-                Column.<RecordedReading>marked("outcome", title("outcome"), 176, row -> Mark.of(row.verdict().outcome())),
+                Column.<RecordedReading>marked(
+                        "outcome",
+                        title("outcome"),
+                        176,
+                        row -> Mark.of(row.verdict().outcome())),
                 text("findings", 380, row -> findings(row.verdict())),
                 text("method", 180, row -> row.reading().method().value()),
                 text("operator", 80, row -> row.reading().operator().value()),
                 text("lot", 110, row -> row.reading().lot().value()),
-                text("started", 160, row -> row.reading().times().started().map(clock::whole).orElse("")));
+                text(
+                        "started",
+                        160,
+                        row -> row.reading().times().started().map(clock::whole).orElse("")));
         return spec("sheet.strips", columns, sheet.readings());
     }
 
     static TableSpec<Complaint> complaints(SheetRead sheet) {
         List<Column<Complaint>> columns = List.of(
-                SheetTables.<Complaint>text("line", 64, row -> row.line().isPresent() ? "" + row.line().getAsInt() : "")
+                SheetTables.<Complaint>text(
+                                "line",
+                                64,
+                                row -> row.line().isPresent() ? "" + row.line().getAsInt() : "")
                         .rightAligned(),
                 text("field", 140, Complaint::field),
                 text("wrong", 620, Complaint::text));
@@ -74,7 +84,8 @@ final class SheetTables {
         long cautions = verdict.findings().stream()
                 .filter(finding -> finding.severity() == Severity.CAUTION)
                 .count();
-        String light = cautions == 0 ? "" : BenchUiWords.get(cautions == 1 ? "sheet.caution" : "sheet.cautions", cautions);
+        String light =
+                cautions == 0 ? "" : BenchUiWords.get(cautions == 1 ? "sheet.caution" : "sheet.cautions", cautions);
         return (heavy + " " + light).strip();
     }
 }

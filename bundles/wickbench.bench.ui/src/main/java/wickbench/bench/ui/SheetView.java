@@ -79,7 +79,9 @@ final class SheetView {
         if (sheet.good()) {
             strips(sheet, clock);
         } else {
-            note(Meaning.CAUTION, BenchUiWords.get("sheet.refused", sheet.complaints().size()));
+            note(
+                    Meaning.CAUTION,
+                    BenchUiWords.get("sheet.refused", sheet.complaints().size()));
             put(SheetTables.complaints(sheet));
         }
         box.layout(true, true);
@@ -101,8 +103,9 @@ final class SheetView {
     }
 
     private static void chosen(List<RecordedReading> rows, VerdictPanel verdict) {
-        rows.stream().findFirst().ifPresentOrElse(
-                verdict::show, () -> verdict.waiting(BenchUiWords.get("sheet.select")));
+        rows.stream()
+                .findFirst()
+                .ifPresentOrElse(verdict::show, () -> verdict.waiting(BenchUiWords.get("sheet.select")));
     }
 
     private <T> TableKit<T> put(TableSpec<T> spec) {

@@ -15,6 +15,7 @@ import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAccessor;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Reads and writes times as people at the bench do: today's as {@code 8:06} or {@code 8:06:30}, others with their date. */
 record SiteClock(InstantSource clock, ZoneId zone) {
@@ -51,9 +52,20 @@ record SiteClock(InstantSource clock, ZoneId zone) {
         return time;
     }
 
+    /** Reads a time that may not be stated, or not readable yet. */
+    Optional<Instant> stated(String text) {
+        try {
+            return Optional.of(text.strip()).filter(some -> !some.isEmpty()).map(this::past);
+        } catch (IllegalArgumentException e) {
+            // its field says what is wrong with it
+            return Optional.empty();
+        }
+    }
+
     private Instant instant(String text) {
         if (text.length() <= "08:06:30".length()) {
-            return local(ZonedDateTime.ofInstant(clock.instant(), zone).toLocalDate().atTime(today(text)), text);
+            return local(
+                    ZonedDateTime.ofInstant(clock.instant(), zone).toLocalDate().atTime(today(text)), text);
         }
         TemporalAccessor time = whole(text.replaceFirst("^(\\d{4}-\\d{2}-\\d{2}) ", "$1T"), text);
         return time instanceof OffsetDateTime withOffset ? withOffset.toInstant() : local((LocalDateTime) time, text);

@@ -1,19 +1,13 @@
 package wickbench.bench.ui;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import wickbench.api.journal.Entry;
 import wickbench.api.method.Method;
-import wickbench.api.person.Person;
 import wickbench.api.person.PersonId;
-import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.api.reading.RecordedReading;
 import wickbench.reading.OutcomeWords;
@@ -25,22 +19,25 @@ final class StripDesk implements StripActs {
     private static final int TICK_MILLIS = 1000;
 
     private final PageContext context;
-    private final BenchDoors doors;
     private final StripView view;
-    private final Map<String, Method> methods = new LinkedHashMap<>();
+    private final StripJudge judge;
+    private final StripRecorder recorder;
+    private Choices choices = new Choices(List.of(), List.of());
     private Optional<SiteClock> clock = Optional.empty();
     private Optional<Method> method = Optional.empty();
     private FormCheck check = new FormCheck(Map.of(), Map.of(), List.of(), Optional.empty());
-    private Optional<Reading> asked = Optional.empty();
-    private Optional<RecordedReading> judged = Optional.empty();
     private boolean kept;
-    private boolean busy;
     private String last = "";
 
     StripDesk(Composite parent, PageContext context, BenchDoors doors) {
         this.context = context;
-        this.doors = doors;
         view = new StripView(parent, context.theme(), this);
+        judge = new StripJudge(
+                context.jobs(),
+                doors.door(),
+                this::judged,
+                failure -> view.verdict().waiting(failure.getMessage()));
+        recorder = new StripRecorder(context.jobs(), doors, this::kept, this::refused);
         view.drawing().onAnswer((role, seen) -> answered());
         view.onEnter(this::record);
         new PageKeys(view.control(), Map.of(SWT.F8, () -> now(Item.STARTED), SWT.F9, () -> now(Item.READ)));
@@ -60,15 +57,12 @@ final class StripDesk implements StripActs {
     }
 
     /** Takes what can be chosen from, and lets work begin. */
-    void start(List<Person> people, List<Method> inForce, SiteClock site) {
+    void start(Choices some, SiteClock site) {
         clock = Optional.of(site);
-        inForce.forEach(some -> methods.put(some.ref().id().value(), some));
-        view.form().picks(
-                people.stream().map(person -> new Pick(person.id().value(), person.name().orElse(""))).toList(),
-                inForce.stream().map(some -> new Pick(some.ref().id().value(), some.title())).toList());
-        if (inForce.size() == 1) {
-            view.form().put(Item.METHOD, inForce.get(0).ref().id().value());
-        }
+        choices = some;
+        view.form().picks(some.peoplePicks(), some.methodPicks());
+        some.onlyMethod()
+                .ifPresent(only -> view.form().put(Item.METHOD, only.ref().id().value()));
         context.actor().map(PersonId::value).ifPresent(id -> view.form().put(Item.OPERATOR, id));
         changed();
         tick();
@@ -93,11 +87,12 @@ final class StripDesk implements StripActs {
 
     @Override
     public void changed() {
-        if (clock.isEmpty() || kept || busy) {
+        if (clock.isEmpty() || kept || recorder.busy()) {
             return;
         }
         takeMethod();
-        Typed typed = new Typed(view.form().texts(), view.form().preChecks(), view.drawing().answers());
+        Typed typed = new Typed(
+                view.form().texts(), view.form().preChecks(), view.drawing().answers());
         check = FormReader.check(typed, method, clock.get());
         view.form().say(check, method);
         showClock();
@@ -106,8 +101,7 @@ final class StripDesk implements StripActs {
     }
 
     private void takeMethod() {
-        Optional<Method> named =
-                Optional.ofNullable(methods.get(view.form().text(Item.METHOD).strip().toLowerCase(Locale.ROOT)));
+        Optional<Method> named = choices.method(view.form().text(Item.METHOD));
         if (!named.equals(method)) {
             method = named;
             view.method(method);
@@ -118,7 +112,9 @@ final class StripDesk implements StripActs {
     /** The first answer is the reading: what is seen later is seen later. */
     private void answered() {
         boolean unread = view.form().text(Item.READ).isBlank();
-        if (unread && !view.form().text(Item.STARTED).isBlank() && !view.drawing().answers().isEmpty()) {
+        if (unread
+                && !view.form().text(Item.STARTED).isBlank()
+                && !view.drawing().answers().isEmpty()) {
             clock.ifPresent(site -> view.form().put(Item.READ, site.nowTyped()));
         }
         changed();
@@ -126,7 +122,7 @@ final class StripDesk implements StripActs {
 
     @Override
     public void now(Item item) {
-        if (clock.isPresent() && !kept && !busy) {
+        if (clock.isPresent() && !kept && !recorder.busy()) {
             view.form().put(item, clock.get().nowTyped());
             if (item == Item.READ) {
                 view.drawing().setFocus();
@@ -136,70 +132,42 @@ final class StripDesk implements StripActs {
     }
 
     private void showClock() {
-        view.clock(clock.flatMap(site -> method.flatMap(by -> StripClock.of(
-                instant(Item.STARTED, site), instant(Item.READ, site), site.now(), by.timing()))));
+        view.clock(clock.flatMap(site -> method.flatMap(
+                by -> StripClock.of(instant(Item.STARTED, site), instant(Item.READ, site), site.now(), by.timing()))));
     }
 
     private Optional<Instant> instant(Item item, SiteClock site) {
-        String text = view.form().text(item).strip();
-        if (text.isEmpty() || check.wrong().containsKey(item)) {
-            return Optional.empty();
-        }
-        return Optional.of(site.past(text));
+        return site.stated(view.form().text(item));
     }
 
     private void judge() {
-        if (check.reading().isEmpty()) {
-            asked = Optional.empty();
-            judged = Optional.empty();
+        if (check.reading().isPresent()) {
+            judge.ask(check.reading().get());
+        } else {
+            judge.forget();
             view.verdict().waiting(view.drawing().complete() ? needed() : BenchUiWords.get("verdict.first"));
-            return;
         }
-        if (asked.equals(check.reading())) {
-            return;
-        }
-        asked = check.reading();
-        judged = Optional.empty();
-        Reading reading = asked.get();
-        context.jobs()
-                .run(
-                        BenchUiWords.get("judging"),
-                        progress -> doors.door().judge(List.of(reading)).get(0),
-                        this::judged,
-                        failure -> view.verdict().waiting(failure.getMessage()));
     }
 
     private void judged(RecordedReading now) {
-        if (asked.filter(now.reading()::equals).isPresent()) {
-            judged = Optional.of(now);
-            view.verdict().show(now);
-            view.showVerdict();
-            tell();
-        }
+        view.verdict().show(now);
+        view.showVerdict();
+        tell();
     }
 
     @Override
     public void record() {
         if (kept) {
             next();
-        } else if (judged.isPresent() && context.actor().isPresent() && !busy) {
-            busy = true;
+        } else if (judge.verdict().isPresent() && context.actor().isPresent() && !recorder.busy()) {
             view.open(false);
-            PersonId by = context.actor().get();
-            Reading reading = judged.get().reading();
-            context.jobs().run(BenchUiWords.get("recording"), progress -> keep(reading, by), this::kept, this::refused);
+            recorder.record(judge.verdict().get().reading(), context.actor().get());
         } else {
             tell();
         }
     }
 
-    private Sealed keep(Reading reading, PersonId by) {
-        Kept one = doors.door().record(List.of(reading), by).get(0);
-        return new Sealed(one, doors.journal().entry(one.ref()).map(Entry::leaf));
-    }
-
     private void kept(Sealed sealed) {
-        busy = false;
         kept = true;
         RecordedReading recorded = sealed.kept().reading();
         last = BenchUiWords.get(
@@ -207,7 +175,7 @@ final class StripDesk implements StripActs {
                 recorded.reading().sample().code(),
                 OutcomeWords.text(recorded.verdict().outcome()),
                 sealed.kept().ref());
-        view.verdict().kept(recorded, sealed.words());
+        view.verdict().kept(recorded, sealed.words(), toLedger(sealed.kept()));
         view.showVerdict();
         view.bar().outcome(Optional.of(Mark.of(recorded.verdict().outcome())));
         view.bar().say(sealed.words());
@@ -217,8 +185,13 @@ final class StripDesk implements StripActs {
         context.say(last);
     }
 
+    private Optional<Runnable> toLedger(Kept one) {
+        return context.has("ledger")
+                ? Optional.of(() -> context.show("ledger", one.id().toString()))
+                : Optional.empty();
+    }
+
     private void refused(Exception failure) {
-        busy = false;
         view.open(true);
         view.form().method(method);
         view.bar().say(BenchUiWords.get("not-recorded", failure.getMessage()));
@@ -236,8 +209,7 @@ final class StripDesk implements StripActs {
 
     private void goOn(NextStrip kind, Item focus) {
         kept = false;
-        asked = Optional.empty();
-        judged = Optional.empty();
+        judge.forget();
         view.open(true);
         kind.cleared().forEach(item -> view.form().put(item, ""));
         view.drawing().answers(Map.of());
@@ -250,28 +222,16 @@ final class StripDesk implements StripActs {
 
     /** Says why Record does nothing yet, or that Enter records. */
     private void tell() {
-        if (kept || busy) {
+        if (kept || recorder.busy()) {
             return;
         }
-        boolean may = judged.isPresent() && context.actor().isPresent();
-        view.bar().outcome(judged.map(now -> Mark.of(now.verdict().outcome())));
+        boolean may = judge.verdict().isPresent() && context.actor().isPresent();
+        view.bar().outcome(judge.verdict().map(now -> Mark.of(now.verdict().outcome())));
         view.bar().mayRecord(may);
         view.bar().say(may ? BenchUiWords.get("enter-records") : last.isEmpty() ? needed() : needed() + "  " + last);
     }
 
     private String needed() {
-        if (!check.wrong().isEmpty() || !check.wrongChecks().isEmpty()) {
-            return BenchUiWords.get("needed.right", wrongOnes());
-        }
-        if (!check.missing().isEmpty()) {
-            return BenchUiWords.get("needed.missing", String.join(", ", check.missing()));
-        }
-        return BenchUiWords.get(context.actor().isEmpty() ? "needed.actor" : "judging");
-    }
-
-    private String wrongOnes() {
-        List<String> wrong = new ArrayList<>(check.wrong().keySet().stream().sorted().map(Item::words).toList());
-        wrong.addAll(check.wrongChecks().keySet());
-        return String.join(", ", wrong);
+        return new Needs(check, context.actor().isPresent()).words();
     }
 }

@@ -26,6 +26,8 @@ final class StripView {
     /** Narrower than this, the strip stands below the fields. */
     private static final int TWO_COLUMNS = 800;
 
+    private static final int NARROWEST = 260;
+
     private final Theme theme;
     private final Composite box;
     private final Scroller scroll;
@@ -54,7 +56,9 @@ final class StripView {
         bar = new ActionBar(box, theme, acts::record, acts::next, acts::again);
         GridData data = new GridData(SWT.FILL, SWT.BEGINNING, false, false);
         right.setLayoutData(data);
-        form.control().setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        GridData fields = new GridData(SWT.FILL, SWT.BEGINNING, true, false);
+        fields.minimumWidth = theme.px(NARROWEST);
+        form.control().setLayoutData(fields);
         box.addListener(SWT.Resize, event -> arrange(columns, data));
     }
 
@@ -94,7 +98,8 @@ final class StripView {
     }
 
     void clock(Optional<StripClock> runs) {
-        clock.show(runs.map(some -> new Mark(some.words(), shape(some), some.meaning())).orElse(notStarted()));
+        clock.show(runs.map(some -> new Mark(some.words(), shape(some), some.meaning()))
+                .orElse(notStarted()));
     }
 
     private static Shape shape(StripClock clock) {

@@ -1,12 +1,11 @@
 package wickbench.bench.ui;
 
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import wickbench.api.reading.Finding;
 import wickbench.api.reading.Level;
-import wickbench.api.reading.Owed;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.Verdict;
 import wickbench.reading.FindingWords;
@@ -23,9 +22,6 @@ import wickbench.widgets.Type;
 
 /** What follows from the strip, with its reasons; before that, what is still needed. */
 final class VerdictPanel {
-    private static final List<Owed> MOST_URGENT_FIRST = List.of(
-            Owed.HOLD, Owed.RE_CLEAN, Owed.RE_TEST, Owed.BRACKET, Owed.REPEAT_DILUTED, Owed.REPEAT);
-
     private final Theme theme;
     private final Composite card;
 
@@ -51,16 +47,21 @@ final class VerdictPanel {
         clear();
         outcome(judged.verdict());
         findings(judged.verdict().findings());
-        owed(judged.verdict().owed(), "verdict.would-owe");
+        owed(judged.verdict(), "verdict.would-owe");
         card.requestLayout();
     }
 
-    /** Shows what was recorded and what is to be done now. */
-    void kept(RecordedReading recorded, String seal) {
+    /**
+     * Shows what was recorded and what is to be done now.
+     *
+     * @param toLedger goes to the result, where there is a ledger
+     */
+    void kept(RecordedReading recorded, String seal, Optional<Runnable> toLedger) {
         clear();
         outcome(recorded.verdict());
         theme.controls().text(card, Type.STRONG, seal);
-        owed(recorded.verdict().owed(), "verdict.owed");
+        toLedger.ifPresent(go -> theme.controls().button(card, BenchUiWords.get("kept.show"), go));
+        owed(recorded.verdict(), "verdict.owed");
         findings(recorded.verdict().findings());
         card.requestLayout();
     }
@@ -73,27 +74,26 @@ final class VerdictPanel {
 
     static String words(Level level) {
         String interval = OutcomeWords.level(level);
-        return OutcomeWords.probability(level).map(some -> interval + "; " + some).orElse(interval);
+        return OutcomeWords.probability(level)
+                .map(some -> interval + "; " + some)
+                .orElse(interval);
     }
 
     private void findings(List<Finding> findings) {
         if (!findings.isEmpty()) {
             theme.controls().quiet(card, BenchUiWords.get("verdict.findings"));
         }
-        findings.forEach(finding ->
-                Fit.wide(new MarkedLine(card, theme, mark(finding), FindingWords.text(finding))));
+        findings.forEach(finding -> Fit.wide(new MarkedLine(card, theme, mark(finding), FindingWords.text(finding))));
     }
 
     private static Mark mark(Finding finding) {
         return Mark.of(finding.severity(), ReadingWords.text(finding.severity()));
     }
 
-    private void owed(Set<Owed> owed, String heading) {
+    private void owed(Verdict verdict, String heading) {
+        List<String> owed = OutcomeWords.owed(verdict);
         theme.controls().quiet(card, BenchUiWords.get(owed.isEmpty() ? "verdict.owes-nothing" : heading));
-        MOST_URGENT_FIRST.stream()
-                .filter(owed::contains)
-                .forEach(what -> Fit.wide(new MarkedLine(
-                        card, theme, new Mark("", Shape.TRIANGLE, Meaning.ALARM), ReadingWords.text(what))));
+        owed.forEach(what -> Fit.wide(new MarkedLine(card, theme, new Mark("", Shape.TRIANGLE, Meaning.ALARM), what)));
     }
 
     private void clear() {

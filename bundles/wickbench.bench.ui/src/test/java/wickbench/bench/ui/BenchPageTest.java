@@ -66,8 +66,7 @@ class BenchPageTest {
         RecordedReading kept = lastReading();
         assertThat(kept.verdict().outcome()).isEqualTo(Outcome.POSITIVE);
         assertThat(kept.reading().strip().lines())
-                .isEqualTo(Map.of(
-                        LineRole.CONTROL, Seen.SEEN, LineRole.HOOK, Seen.SEEN, LineRole.TEST, Seen.FAINT));
+                .isEqualTo(Map.of(LineRole.CONTROL, Seen.SEEN, LineRole.HOOK, Seen.SEEN, LineRole.TEST, Seen.FAINT));
         assertThat(kept.reading().lot()).hasToString("hz-1");
         assertThat(kept.reading().sample().code()).isEqualTo("s-4");
         assertThat(kept.reading().sample().place()).isEqualTo("kettle");
@@ -84,7 +83,7 @@ class BenchPageTest {
         keys.type("s-4");
         tabs(keys, 2);
         keys.type("kettle");
-        tabs(keys, 7);
+        tabs(keys, 10);
         keys.type(clock().whole(Instant.now().minusSeconds(330)));
         keys.key(SWT.F9);
         keys.type("ssf");

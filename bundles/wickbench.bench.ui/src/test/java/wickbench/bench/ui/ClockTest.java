@@ -53,11 +53,13 @@ class ClockTest {
         Optional<Instant> started = Optional.of(NOW.minusSeconds(seconds));
         Optional<Instant> end = read ? Optional.of(NOW) : Optional.empty();
 
-        assertThat(StripClock.of(started, end, NOW, TIMING).map(StripClock::words)).contains(words);
+        assertThat(StripClock.of(started, end, NOW, TIMING).map(StripClock::words))
+                .contains(words);
     }
 
     @Test
     void a_strip_that_is_not_started_has_no_clock() {
-        assertThat(StripClock.of(Optional.empty(), Optional.empty(), NOW, TIMING)).isEmpty();
+        assertThat(StripClock.of(Optional.empty(), Optional.empty(), NOW, TIMING))
+                .isEmpty();
     }
 }

@@ -36,8 +36,7 @@ class FormReaderTest {
 
     @BeforeEach
     void fill() throws IOException {
-        method = MethodJson.read(
-                        "method", Files.readString(TestHouse.DEMO.resolve("methods/hazelnut-swab-dry.json")))
+        method = MethodJson.read("method", Files.readString(TestHouse.DEMO.resolve("methods/hazelnut-swab-dry.json")))
                 .orRefuse();
         texts.put(Item.METHOD, "hazelnut-swab-dry");
         texts.put(Item.OPERATOR, "Op-05");

@@ -59,7 +59,8 @@ class MethodsPageTest {
     void draws_every_pattern_of_a_strip_with_what_it_says() throws IOException {
         house.withMethods();
 
-        List<Control> card = all(page("hazelnut-rinse").side().orElseThrow().content()).toList();
+        List<Control> card =
+                all(page("hazelnut-rinse").side().orElseThrow().content()).toList();
 
         desk.picture("methods-hook");
         assertThat(card).filteredOn(StripDrawing.class::isInstance).hasSize(8);
@@ -98,7 +99,8 @@ class MethodsPageTest {
 
     private static Stream<Control> all(Control control) {
         return control instanceof Composite parent
-                ? Stream.concat(Stream.of(control), Stream.of(parent.getChildren()).flatMap(MethodsPageTest::all))
+                ? Stream.concat(
+                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(MethodsPageTest::all))
                 : Stream.of(control);
     }
 }

@@ -51,8 +51,11 @@ final class TestHouse implements AutoCloseable {
 
     TestHouse withMethods() {
         try (Stream<Path> files = Files.list(DEMO.resolve("methods"))) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".json")).sorted().toList()) {
-                shelf.issue(MethodJson.read(file.toString(), Files.readString(file)).orRefuse(), ACTOR);
+            for (Path file : files.filter(path -> path.toString().endsWith(".json"))
+                    .sorted()
+                    .toList()) {
+                shelf.issue(
+                        MethodJson.read(file.toString(), Files.readString(file)).orRefuse(), ACTOR);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -17,6 +17,7 @@ import wickbench.widgets.Badge;
 import wickbench.widgets.Facts;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
+import wickbench.widgets.Spans;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
@@ -24,9 +25,7 @@ import wickbench.widgets.Type;
 record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
     void sample(Composite card, Reading reading) {
         Sample sample = reading.sample();
-        Facts facts = new Facts(card, theme)
-                .add(word("sample"), sample.code())
-                .add(word("place"), sample.place());
+        Facts facts = new Facts(card, theme).add(word("sample"), sample.code()).add(word("place"), sample.place());
         sample.line().ifPresent(line -> facts.add(word("line"), line));
         sample.batch().ifPresent(batch -> facts.add(word("batch"), batch));
         sample.reason().ifPresent(reason -> facts.add(word("reason"), ReadingWords.text(reason)));
@@ -35,6 +34,7 @@ record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
         sample.control().ifPresent(control -> facts.add(word("control"), ReadingWords.text(control)));
         facts.add(word("dilution"), "\u00d7" + sample.dilution().toPlainString());
         sample.area().ifPresent(area -> facts.add(word("area"), area.toPlainString() + " cm\u00b2"));
+        reading.times().shaken().ifPresent(span -> facts.add(word("shaken"), Spans.words(span)));
         reading.preChecks().forEach((name, value) -> facts.add(name, value.toPlainString()));
     }
 
@@ -44,7 +44,10 @@ record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
         Method method = recorded.method();
         Facts facts = new Facts(card, theme)
                 .add(word("method"), method.title() + ", " + method.ref())
-                .add(word("limit"), method.limit().value() + " " + ReadingWords.text(method.limit().holds()))
+                .add(
+                        word("limit"),
+                        method.limit().value() + " "
+                                + ReadingWords.text(method.limit().holds()))
                 .add(word("route"), ReadingWords.text(reading.route()))
                 .add(word("lot"), reading.lot() + ", " + method.kit())
                 .add(word("operator"), people.full(reading.operator()));
@@ -63,7 +66,9 @@ record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
         if (answer instanceof Answer.Refused refused) {
             return LedgerUiWords.get(
                     "answer.refused",
-                    String.join("; ", refused.reasons().stream().map(Answer.Reason::code).toList()),
+                    String.join(
+                            "; ",
+                            refused.reasons().stream().map(Answer.Reason::code).toList()),
                     facts(refused.facts()));
         }
         return LedgerUiWords.get("answer.not-checked");
@@ -71,21 +76,31 @@ record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
 
     private static String facts(Map<String, String> facts) {
         return String.join(
-                "; ", facts.entrySet().stream().map(fact -> fact.getKey() + " " + fact.getValue()).sorted().toList());
+                "; ",
+                facts.entrySet().stream()
+                        .map(fact -> fact.getKey() + " " + fact.getValue())
+                        .sorted()
+                        .toList());
     }
 
     void history(Composite card, List<Statement> history) {
         for (Statement statement : history) {
             Composite row = Fit.wide(theme.controls().box(card, 2));
-            new Badge(row, theme, Type.SMALL, Mark.of(statement.reading().verdict().outcome()));
+            new Badge(
+                    row,
+                    theme,
+                    Type.SMALL,
+                    Mark.of(statement.reading().verdict().outcome()));
             theme.controls().text(row, statement.counts() ? Type.STRONG : Type.BODY, said(statement));
-            origin(statement.reading().reading().origin()).ifPresent(text -> theme.controls().quiet(card, text));
+            origin(statement.reading().reading().origin())
+                    .ifPresent(text -> theme.controls().quiet(card, text));
         }
     }
 
     private String said(Statement statement) {
         Entry entry = statement.entry();
-        String how = statement.reason()
+        String how = statement
+                .reason()
                 .map(reason -> LedgerUiWords.get("history.corrected", reason))
                 .orElseGet(() -> LedgerUiWords.get("history.recorded"));
         return LedgerUiWords.get("history.line", how, times.second(entry.at()), people.full(entry.by()));
@@ -99,14 +114,25 @@ record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
 
     void seal(Composite card, Ledger.Shown shown) {
         Facts facts = new Facts(card, theme);
-        shown.detail().history().forEach(statement -> facts.add(
-                        word("entry"), Type.MONO, statement.entry().ref().toString())
-                .add(word("leaf"), Type.MONO, grouped(statement.entry().leaf().hex())));
-        Entry last = shown.detail().history().get(shown.detail().history().size() - 1).entry();
+        shown.detail()
+                .history()
+                .forEach(statement -> facts.add(
+                                word("entry"),
+                                Type.MONO,
+                                statement.entry().ref().toString())
+                        .add(
+                                word("leaf"),
+                                Type.MONO,
+                                grouped(statement.entry().leaf().hex())));
+        Entry last = shown.detail()
+                .history()
+                .get(shown.detail().history().size() - 1)
+                .entry();
         facts.add(
                 word("checkpoint"),
                 shown.checkpoint()
-                        .filter(checkpoint -> checkpoint.station().equals(last.ref().station()))
+                        .filter(checkpoint ->
+                                checkpoint.station().equals(last.ref().station()))
                         .map(checkpoint -> checkpoint(checkpoint, last))
                         .orElseGet(() -> LedgerUiWords.get("seal.none")));
         theme.controls().quiet(card, LedgerUiWords.get("seal.prove"));

@@ -81,10 +81,13 @@ final class FilterBar {
 
     private void outcome() {
         List<Outcome> outcomes = Arrays.asList(Outcome.values());
-        Combo choice = theme.controls().choice(
-                cell(FilterItem.OUTCOME),
-                Stream.concat(Stream.of(LedgerUiWords.get("filter.any")), outcomes.stream().map(OutcomeWords::text))
-                        .toList());
+        Combo choice = theme.controls()
+                .choice(
+                        cell(FilterItem.OUTCOME),
+                        Stream.concat(
+                                        Stream.of(LedgerUiWords.get("filter.any")),
+                                        outcomes.stream().map(OutcomeWords::text))
+                                .toList());
         choice.select(0);
         Names.give(choice, FilterItem.OUTCOME::words);
         fields.put(

@@ -43,15 +43,15 @@ record Ledger(Results results, Journal journal, List<People> people) {
         return new Site(zone, new WhoIsWho(names), results.count(Filter.ALL));
     }
 
-    Optional<Shown> find(UUID id) {
-        return results.find(id).map(this::sealed);
-    }
-
-    /** Finds a result by the id of an entry or by its place in the journal. */
+    /** Finds a result by the id of an entry or by its place in the journal; what is neither names no result. */
     Optional<Shown> find(String argument) {
-        return argument.contains(":")
-                ? results.find(EntryRef.parse(argument)).map(this::sealed)
-                : find(UUID.fromString(argument));
+        try {
+            return argument.contains(":")
+                    ? results.find(EntryRef.parse(argument)).map(this::sealed)
+                    : results.find(UUID.fromString(argument)).map(this::sealed);
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     private Shown sealed(ResultDetail detail) {

@@ -24,9 +24,7 @@ public final class LedgerPage implements Page {
     public LedgerPage(
             @Reference Results results,
             @Reference Journal journal,
-            @Reference(
-                            cardinality = ReferenceCardinality.MULTIPLE,
-                            policyOption = ReferencePolicyOption.GREEDY)
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people) {
         ledger = new Ledger(results, journal, people);
     }

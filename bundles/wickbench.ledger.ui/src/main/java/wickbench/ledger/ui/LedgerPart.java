@@ -20,9 +20,11 @@ final class LedgerPart implements PagePart {
     private final PageContext context;
     private final Ledger ledger;
     private final Composite page;
+    private final Composite body;
     private Optional<Open> open = Optional.empty();
     private Optional<String> wanted = Optional.empty();
     private Optional<Job> finding = Optional.empty();
+    private boolean loading;
 
     /** What there is once the site is known and has results. */
     private record Open(
@@ -33,10 +35,18 @@ final class LedgerPart implements PagePart {
         this.ledger = ledger;
         page = context.theme().controls().page(parent);
         new Heading(page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
+        body = Fit.grow(context.theme().controls().box(page, 1));
+        load();
+    }
+
+    private void load() {
+        loading = true;
         context.jobs().run(LedgerUiWords.get("ledger.reading"), progress -> ledger.site(), this::take);
     }
 
     private void take(Ledger.Site site) {
+        loading = false;
+        clear(body);
         if (site.any() == 0) {
             nothingYet();
         } else {
@@ -47,7 +57,7 @@ final class LedgerPart implements PagePart {
 
     private void nothingYet() {
         EmptyState empty = Fit.grow(new EmptyState(
-                page,
+                body,
                 context.theme(),
                 pen -> pen.box(4, 3, 16, 18, 2).line(8, 3, 8, 21),
                 LedgerUiWords.get("ledger.empty.title"),
@@ -60,8 +70,8 @@ final class LedgerPart implements PagePart {
 
     private void fill(Ledger.Site site) {
         SiteTimes times = new SiteTimes(site.zone());
-        FilterBar filters = new FilterBar(page, context.theme(), this::reload);
-        SashForm sash = Fit.grow(new SashForm(page, SWT.HORIZONTAL));
+        FilterBar filters = new FilterBar(body, context.theme(), this::reload);
+        SashForm sash = Fit.grow(new SashForm(body, SWT.HORIZONTAL));
         sash.setBackground(page.getBackground());
         sash.setSashWidth(context.theme().metrics().grid(1));
         TableKit<ResultRow> table = new TableKit<>(
@@ -71,7 +81,8 @@ final class LedgerPart implements PagePart {
         Scroller side = new Scroller(sash, context.theme());
         sash.setWeights(52, 48);
         open = Optional.of(new Open(filters, table, side, site, times));
-        table.onSelect(rows -> rows.stream().findFirst().ifPresent(row -> find(row.id().toString())));
+        table.onSelect(
+                rows -> rows.stream().findFirst().ifPresent(row -> find(row.id().toString())));
         table.onLoaded(() -> loaded(table));
         wanted.ifPresent(this::find);
     }
@@ -92,15 +103,19 @@ final class LedgerPart implements PagePart {
 
     private void find(String argument) {
         finding.ifPresent(Job::cancel);
-        finding = Optional.of(context.jobs()
-                .run(LedgerUiWords.get("result.reading"), progress -> ledger.find(argument), this::show));
+        finding = Optional.of(
+                context.jobs().run(LedgerUiWords.get("result.reading"), progress -> ledger.find(argument), this::show));
     }
 
     private void show(Optional<Ledger.Shown> found) {
         Open now = open.orElseThrow();
-        clear(now.side());
+        clear(now.side().content());
         if (found.isPresent()) {
-            new ResultCard(now.side().content(), context.theme(), now.times(), now.site().people())
+            new ResultCard(
+                            now.side().content(),
+                            context.theme(),
+                            now.times(),
+                            now.site().people())
                     .fill(found.get());
             wanted.ifPresent(argument -> now.table().select(found.get().detail().row()));
         } else {
@@ -112,12 +127,12 @@ final class LedgerPart implements PagePart {
     }
 
     private void blank(Scroller side) {
-        clear(side);
+        clear(side.content());
         side.measure();
     }
 
-    private static void clear(Scroller side) {
-        for (Control old : side.content().getChildren()) {
+    private static void clear(Composite some) {
+        for (Control old : some.getChildren()) {
             old.dispose();
         }
     }
@@ -129,9 +144,18 @@ final class LedgerPart implements PagePart {
         open.ifPresent(now -> find(argument));
     }
 
+    /** Reads anew, for strips may have been recorded meanwhile. */
     @Override
     public void shown() {
-        open.ifPresent(now -> now.table().focus());
+        if (loading) {
+            return;
+        }
+        open.ifPresentOrElse(
+                now -> {
+                    now.table().reload();
+                    now.table().focus();
+                },
+                this::load);
     }
 
     Optional<TableKit<ResultRow>> table() {

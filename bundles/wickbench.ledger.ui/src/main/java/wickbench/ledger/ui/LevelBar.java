@@ -58,9 +58,9 @@ final class LevelBar extends Canvas {
         gc.setBackground(theme.color(tone.mark()));
         gc.fillRectangle(from, bar.y, to - from - (open ? bar.height : 0), bar.height);
         if (open) {
-            gc.fillPolygon(new int[] {
-                to - bar.height, bar.y, to, bar.y + bar.height / 2, to - bar.height, bar.y + bar.height
-            });
+            gc.fillPolygon(
+                    new int[] {to - bar.height, bar.y, to, bar.y + bar.height / 2, to - bar.height, bar.y + bar.height
+                    });
         }
         gc.setForeground(theme.color(theme.palette().edge()));
         gc.drawRectangle(bar);

@@ -46,14 +46,9 @@ record ResultCard(Composite parent, Theme theme, SiteTimes times, WhoIsWho peopl
         if (row.held()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.held")));
         }
-        if (!verdict.owed().isEmpty()) {
-            theme.controls().text(
-                    parent,
-                    Type.BODY,
-                    LedgerUiWords.get(
-                            "result.owed",
-                            verdict.owed().stream().sorted().map(ReadingWords::text).collect(Collectors.joining("; "))));
-        }
+        OutcomeWords.owed(verdict)
+                .forEach(what ->
+                        Fit.wide(new MarkedLine(parent, theme, new Mark("", Shape.TRIANGLE, Meaning.ALARM), what)));
     }
 
     private String where(ResultRow row) {

@@ -40,9 +40,14 @@ record ResultTable(SiteTimes times, WhoIsWho people) {
                 text("target", 90, ResultRow::target).hidden(),
                 said("reason", 120, row -> row.reason().map(ResultTable::coded).orElse("")),
                 said("dilution", 70, row -> dilution(row.dilution())),
-                said("control", 130, row -> row.control().map(ResultTable::coded).orElse("")),
+                said(
+                        "control",
+                        130,
+                        row -> row.control().map(ResultTable::coded).orElse("")),
                 said("route", 130, row -> coded(row.route())).hidden(),
-                said("findings", 76, row -> Long.toString(row.findings())).rightAligned().hidden(),
+                said("findings", 76, row -> Long.toString(row.findings()))
+                        .rightAligned()
+                        .hidden(),
                 said("corrections", 90, row -> row.corrections() == 0 ? "" : Long.toString(row.corrections()))
                         .rightAligned(),
                 said("sheet", 140, row -> row.sheet().orElse("")).hidden(),

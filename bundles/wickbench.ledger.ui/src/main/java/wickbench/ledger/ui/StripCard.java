@@ -32,9 +32,12 @@ record StripCard(Composite card, Theme theme, WhoIsWho people) {
         Composite words = Fit.wide(theme.controls().box(row, 1));
         Facts lines = new Facts(words, theme);
         Map<LineRole, Seen> seen = recorded.reading().strip().lines();
-        method.format().lines().forEach(role ->
-                lines.add(mark(method, role) + ReadingWords.text(role), Type.STRONG, ReadingWords.text(seen.get(role))));
-        second.ifPresent(reader -> Fit.wide(theme.controls().quiet(words, LedgerUiWords.get("strip.second", people.name(reader.reader())))));
+        method.format()
+                .lines()
+                .forEach(role -> lines.add(
+                        mark(method, role) + ReadingWords.text(role), Type.STRONG, ReadingWords.text(seen.get(role))));
+        second.ifPresent(reader -> Fit.wide(
+                theme.controls().quiet(words, LedgerUiWords.get("strip.second", people.name(reader.reader())))));
         recorded.verdict().level().ifPresent(level -> level(words, level));
     }
 
@@ -52,10 +55,13 @@ record StripCard(Composite card, Theme theme, WhoIsWho people) {
 
     private void level(Composite words, Level level) {
         String interval = OutcomeWords.level(level);
-        theme.controls().text(
-                words,
-                Type.BODY,
-                OutcomeWords.probability(level).map(some -> interval + "; " + some).orElse(interval));
+        theme.controls()
+                .text(
+                        words,
+                        Type.BODY,
+                        OutcomeWords.probability(level)
+                                .map(some -> interval + "; " + some)
+                                .orElse(interval));
         Fit.wide(new LevelBar(words, theme, level));
     }
 }

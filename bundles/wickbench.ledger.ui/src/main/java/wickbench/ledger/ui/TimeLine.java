@@ -38,10 +38,7 @@ final class TimeLine extends Canvas {
 
     /** Returns what is drawn, in words. */
     String words() {
-        return track.name() + ": "
-                + track.marks().stream()
-                        .map(this::words)
-                        .collect(Collectors.joining(", "));
+        return track.name() + ": " + track.marks().stream().map(this::words).collect(Collectors.joining(", "));
     }
 
     @Override

@@ -31,7 +31,9 @@ record TimeTrack(String name, Duration length, List<Band> bands, List<Mark> mark
 
     /** Returns the stretches that can be drawn of what was stated: before the start, and on the strip. */
     static List<TimeTrack> of(Times times, Timing timing) {
-        return Stream.of(before(times, timing), strip(times, timing)).flatMap(Optional::stream).toList();
+        return Stream.of(before(times, timing), strip(times, timing))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** From the first thing done to the start; out of the cold the kit must warm up, and an extract keeps for a while. */
@@ -46,11 +48,15 @@ record TimeTrack(String name, Duration length, List<Band> bands, List<Mark> mark
         Instant origin = first.get();
         Duration length = Duration.between(origin, end.get());
         List<Band> bands = new ArrayList<>();
-        times.outOfFridge().flatMap(out -> timing.warmUp().map(asked ->
-                band(Duration.between(origin, out), asked, length, Meaning.NEUTRAL, "time.warm-up")))
+        times.outOfFridge()
+                .flatMap(out -> timing.warmUp()
+                        .map(asked ->
+                                band(Duration.between(origin, out), asked, length, Meaning.NEUTRAL, "time.warm-up")))
                 .ifPresent(bands::add);
-        times.extracted().flatMap(at -> timing.extractHold().map(keeps ->
-                band(Duration.between(origin, at), keeps, length, Meaning.CALM, "time.extract-keeps")))
+        times.extracted()
+                .flatMap(at -> timing.extractHold()
+                        .map(keeps ->
+                                band(Duration.between(origin, at), keeps, length, Meaning.CALM, "time.extract-keeps")))
                 .ifPresent(bands::add);
         return Optional.of(new TimeTrack(
                 LedgerUiWords.get("time.before"),
@@ -65,21 +71,28 @@ record TimeTrack(String name, Duration length, List<Band> bands, List<Mark> mark
     }
 
     private static Optional<TimeTrack> strip(Times times, Timing timing) {
-        return times.started().filter(start -> times.read().filter(read -> read.isBefore(start)).isEmpty()).map(start -> {
-            Duration opens = timing.develop();
-            Duration closes = opens.plus(timing.window());
-            Duration read = times.read().map(end -> Duration.between(start, end)).orElse(Duration.ZERO);
-            Duration last = read.compareTo(closes) > 0 ? read : closes;
-            // a little more than the last thing, so that one sees that it was the last
-            Duration length = last.plus(last.dividedBy(16));
-            return new TimeTrack(
-                    LedgerUiWords.get("time.strip"),
-                    length,
-                    List.of(
-                            new Band(Duration.ZERO, opens, Meaning.NEUTRAL, LedgerUiWords.get("time.develops")),
-                            new Band(opens, closes, Meaning.CALM, LedgerUiWords.get("time.window"))),
-                    marks(start, List.of(step(times.started(), "time.started"), step(times.read(), "time.read"))));
-        });
+        return times.started()
+                .filter(start ->
+                        times.read().filter(read -> read.isBefore(start)).isEmpty())
+                .map(start -> {
+                    Duration opens = timing.develop();
+                    Duration closes = opens.plus(timing.window());
+                    Duration read = times.read()
+                            .map(end -> Duration.between(start, end))
+                            .orElse(Duration.ZERO);
+                    Duration last = read.compareTo(closes) > 0 ? read : closes;
+                    // a little more than the last thing, so that one sees that it was the last
+                    Duration length = last.plus(last.dividedBy(16));
+                    return new TimeTrack(
+                            LedgerUiWords.get("time.strip"),
+                            length,
+                            List.of(
+                                    new Band(Duration.ZERO, opens, Meaning.NEUTRAL, LedgerUiWords.get("time.develops")),
+                                    new Band(opens, closes, Meaning.CALM, LedgerUiWords.get("time.window"))),
+                            marks(
+                                    start,
+                                    List.of(step(times.started(), "time.started"), step(times.read(), "time.read"))));
+                });
     }
 
     private static Band band(Duration from, Duration lasts, Duration length, Meaning meaning, String key) {

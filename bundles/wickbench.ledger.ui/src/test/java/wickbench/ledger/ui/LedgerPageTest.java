@@ -119,11 +119,16 @@ class LedgerPageTest {
                 .containsEntry(LineRole.CONTROL, Seen.SEEN)
                 .containsEntry(LineRole.HOOK, Seen.NOT_SEEN);
         assertThat(strip.editable()).isFalse();
-        assertThat(all(side).filter(Badge.class::isInstance).map(badge -> ((Badge) badge).shown().word()))
+        assertThat(all(side)
+                        .filter(Badge.class::isInstance)
+                        .map(badge -> ((Badge) badge).shown().word()))
                 .contains("Positive, above range");
         String leaf = house.journal().entry(kept.ref()).orElseThrow().leaf().hex();
         assertThat(words(side))
-                .contains("L2 depositor nozzles", "Typed from the sheet run-sheet.csv, line 4", kept.ref().toString())
+                .contains(
+                        "L2 depositor nozzles",
+                        "Typed from the sheet run-sheet.csv, line 4",
+                        kept.ref().toString())
                 .anyMatch(text -> text.replace(" ", "").equals(leaf))
                 .anyMatch(text -> text.startsWith("Recorded, ") && text.endsWith("by Ina Moos (op-05)"));
         assertThat(all(side).filter(TimeLine.class::isInstance).map(line -> ((TimeLine) line).words()))
@@ -160,7 +165,8 @@ class LedgerPageTest {
 
         List<String> lines = Files.readAllLines(file);
         assertThat(lines).hasSize(2);
-        assertThat(lines.get(1)).startsWith("2026-11-20 06:21,\"Positive, above range\",L2 depositor nozzles,L2-03,L2,");
+        assertThat(lines.get(1))
+                .startsWith("2026-11-20 06:21,\"Positive, above range\",L2 depositor nozzles,L2-03,L2,");
     }
 
     private static Reading withLot(Reading was, String lot) {
@@ -179,12 +185,16 @@ class LedgerPageTest {
     }
 
     private static List<String> words(Composite where) {
-        return all(where).filter(Label.class::isInstance).map(label -> ((Label) label).getText()).toList();
+        return all(where)
+                .filter(Label.class::isInstance)
+                .map(label -> ((Label) label).getText())
+                .toList();
     }
 
     private static Stream<Control> all(Control control) {
         return control instanceof Composite parent
-                ? Stream.concat(Stream.of(control), Stream.of(parent.getChildren()).flatMap(LedgerPageTest::all))
+                ? Stream.concat(
+                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(LedgerPageTest::all))
                 : Stream.of(control);
     }
 }

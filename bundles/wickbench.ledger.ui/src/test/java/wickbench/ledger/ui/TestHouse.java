@@ -48,9 +48,7 @@ final class TestHouse implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         journal.found(new Founding(new StationId("bench-1"), ZoneId.of("Europe/Vienna"), OptionalLong.empty()));
         index = H2Index.open(
-                folder.resolve("index"),
-                journal,
-                () -> List.of(new BenchView(), new PeopleView(), new LedgerView()));
+                folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView(), new LedgerView()));
         shelf = new MethodShelf(journal, index);
         PeopleService people = new PeopleService(home, journal, index);
         people.enrol(WRITER, "Ina Moos", Set.of(Role.OPERATOR), WRITER);
@@ -63,8 +61,11 @@ final class TestHouse implements AutoCloseable {
     List<Kept> recordSheet() {
         try (Stream<Path> files = Files.list(DEMO.resolve("methods"));
                 InputStream sheet = Files.newInputStream(DEMO.resolve("run-sheet.csv"))) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".json")).sorted().toList()) {
-                shelf.issue(MethodJson.read(file.toString(), Files.readString(file)).orRefuse(), WRITER);
+            for (Path file : files.filter(path -> path.toString().endsWith(".json"))
+                    .sorted()
+                    .toList()) {
+                shelf.issue(
+                        MethodJson.read(file.toString(), Files.readString(file)).orRefuse(), WRITER);
             }
             return door.record(sheets.read("run-sheet.csv", sheet).orRefuse(), WRITER);
         } catch (IOException e) {

@@ -33,8 +33,7 @@ class TimeTrackTest {
                                     .extracting(TimeTrack.Band::from, TimeTrack.Band::to)
                                     .containsExactly(
                                             tuple(Duration.ZERO, Duration.ofMinutes(20)),
-                                            tuple(
-                                                    Duration.ofMinutes(28), Duration.ofMinutes(30)));
+                                            tuple(Duration.ofMinutes(28), Duration.ofMinutes(30)));
                         },
                         strip -> {
                             assertThat(strip.marks())
@@ -53,13 +52,13 @@ class TimeTrackTest {
 
     @Test
     void nothing_is_drawn_of_what_was_not_stated() {
-        Times none = new Times(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        Times none =
+                new Times(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
         assertThat(TimeTrack.of(none, TIMING)).isEmpty();
     }
 
     private static Times times(Optional<Instant> out, Optional<Instant> extracted, int seconds) {
-        return new Times(
-                out, extracted, Optional.empty(), Optional.of(START), Optional.of(START.plusSeconds(seconds)));
+        return new Times(out, extracted, Optional.empty(), Optional.of(START), Optional.of(START.plusSeconds(seconds)));
     }
 }
