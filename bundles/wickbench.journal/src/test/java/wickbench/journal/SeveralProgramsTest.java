@@ -25,13 +25,14 @@ class SeveralProgramsTest {
         Random chance = new Random(1);
         long acknowledged = 0;
         for (int kill = 0; kill < KILLS; kill++) {
-            acknowledged = Math.max(acknowledged, killedAfter(1 + chance.nextInt(60)));
+            long size = killedAfter(1 + chance.nextInt(60));
+            assertThat(size).isGreaterThan(acknowledged);
+            acknowledged = size;
             try (JournalFolder journal = Recorded.open(folder)) {
                 assertThat(journal.size(Recorded.STATION)).isGreaterThanOrEqualTo(acknowledged);
             }
             assertThat(Recorded.verified(folder).findings()).isEmpty();
         }
-        assertThat(acknowledged).isGreaterThan(KILLS);
     }
 
     /** Kills a recorder once it has acknowledged so many times; returns the last size that it acknowledged. */
@@ -39,8 +40,9 @@ class SeveralProgramsTest {
         Process recorder = KilledRecorder.start(folder, "record");
         try (BufferedReader said = recorder.inputReader()) {
             assertThat(said.readLine()).isEqualTo("open");
+            long acknowledged = 0;
             for (int i = 0; i < times; i++) {
-                said.readLine();
+                acknowledged = Long.parseLong(said.readLine());
             }
             // through its handle, which leaves what it said to be read
             recorder.toHandle().destroyForcibly();
@@ -50,8 +52,7 @@ class SeveralProgramsTest {
             return rest.stream()
                     .filter(line -> line.matches("[0-9]+"))
                     .mapToLong(Long::parseLong)
-                    .max()
-                    .orElse(0);
+                    .reduce(acknowledged, Math::max);
         }
     }
 
