@@ -17,6 +17,7 @@ final class KeysSheet {
     private static final List<String> EVERYWHERE =
             List.of("places", "mnemonic", "rail", "larger", "first-size", "light", "help");
     private static final List<String> TABLES = List.of("filter", "copy", "all", "menu", "open");
+    private static final List<String> BENCH = List.of("started", "read", "record");
     private static final List<String> STRIPS = List.of("arrows", "seen", "faint", "not-seen", "damaged", "back");
 
     private KeysSheet() {}
@@ -35,6 +36,7 @@ final class KeysSheet {
         sheet.setLayout(layout);
         group(sheet, theme, "everywhere", EVERYWHERE);
         group(sheet, theme, "table", TABLES);
+        group(sheet, theme, "bench", BENCH);
         group(sheet, theme, "strip", STRIPS);
         sheet.addListener(SWT.Traverse, event -> {
             if (event.detail == SWT.TRAVERSE_ESCAPE) {

@@ -42,15 +42,6 @@ public final class Controls {
         return Fit.wide(row);
     }
 
-    /** Makes the ground of a page: one column with a margin around it. */
-    public Composite page(Composite parent) {
-        Composite page = box(parent, 1);
-        GridLayout layout = (GridLayout) page.getLayout();
-        layout.marginWidth = theme.metrics().grid(2);
-        layout.marginHeight = theme.metrics().grid(1);
-        return page;
-    }
-
     /** Makes a grid on a surface of its own, with an edge and a margin. */
     public Composite card(Composite parent, int columns) {
         return new Card(parent, theme, layout(columns, 2));

@@ -33,7 +33,7 @@ final class BenchPart implements PagePart {
     BenchPart(Composite parent, PageContext context, BenchDoors doors) {
         this.context = context;
         this.doors = doors;
-        page = context.theme().controls().page(parent);
+        page = context.theme().controls().box(parent, 1);
         Heading heading =
                 new Heading(page, context.theme(), BenchUiWords.get("bench.heading"), BenchUiWords.get("bench.line"));
         context.theme().controls().button(heading.actions(), BenchUiWords.get("sheet.open"), this::choose);

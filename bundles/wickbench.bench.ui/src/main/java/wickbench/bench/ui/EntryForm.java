@@ -25,6 +25,7 @@ final class EntryForm {
     private final Composite box;
     private final PreCheckFields preChecks;
     private final Runnable changed;
+    private final Theme theme;
 
     /**
      * Makes the fields.
@@ -34,6 +35,7 @@ final class EntryForm {
      * @param changed hears of every change
      */
     EntryForm(Composite parent, Composite over, Theme theme, Consumer<Item> now, Runnable changed) {
+        this.theme = theme;
         this.changed = changed;
         box = Fit.wide(theme.controls().box(parent, 1));
         strip(new FormGrid(box, over, theme, BenchUiWords.get("form.strip")));
@@ -128,7 +130,7 @@ final class EntryForm {
     void method(Optional<Method> method) {
         boolean swab = method.filter(by -> by.route().swab()).isPresent();
         Slot area = slots.get(Item.AREA);
-        area.control().setEnabled(swab);
+        enabled(area.control(), swab);
         preChecks.show(method.map(Method::preChecks).orElse(List.of()));
     }
 
@@ -161,8 +163,15 @@ final class EntryForm {
                 method.ref().version());
     }
 
+    /** Opens the fields, or closes them; closed ones keep what stands in them, in quieter ink. */
     void enabled(boolean may) {
-        slots.values().forEach(slot -> slot.control().setEnabled(may));
-        preChecks.enabled(may);
+        slots.values().forEach(slot -> enabled(slot.control(), may));
+        preChecks.controls().forEach(control -> enabled(control, may));
+    }
+
+    private void enabled(Control control, boolean may) {
+        control.setEnabled(may);
+        control.setForeground(
+                theme.color(may ? theme.palette().ink() : theme.palette().quiet()));
     }
 }

@@ -41,7 +41,7 @@ record MethodCard(Composite parent, Theme theme, ZoneId zone) {
 
     private void head(IssuedMethod issued) {
         Method method = issued.method();
-        theme.controls().text(parent, Type.TITLE, method.title());
+        theme.controls().text(parent, Type.HEADING, method.title());
         Composite row = Fit.wide(theme.controls().box(parent, 2));
         new Badge(row, theme, MethodTable.state(issued));
         theme.controls()
@@ -61,7 +61,7 @@ record MethodCard(Composite parent, Theme theme, ZoneId zone) {
         Composite card = card("card.strip");
         theme.controls().text(card, Type.BODY, ReadingWords.text(method.format()));
         new PatternRow(card, theme).fill(method);
-        theme.controls().quiet(card, BenchUiWords.get("card.damaged"));
+        theme.controls().text(card, Type.SMALL, BenchUiWords.get("card.damaged"));
     }
 
     private void says(Method method) {

@@ -35,7 +35,7 @@ final class MethodsPart implements PagePart {
     MethodsPart(Composite parent, PageContext context, Methods methods, Journal journal) {
         this.context = context;
         this.methods = methods;
-        page = context.theme().controls().page(parent);
+        page = context.theme().controls().box(parent, 1);
         new Heading(page, context.theme(), BenchUiWords.get("methods.heading"), BenchUiWords.get("methods.line"));
         context.jobs()
                 .run(

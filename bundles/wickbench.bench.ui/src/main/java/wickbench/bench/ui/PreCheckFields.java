@@ -66,11 +66,7 @@ final class PreCheckFields {
                 new Slot(field, field.control(), () -> "", text -> {}).say(complaints.getOrDefault(name, ""), ""));
     }
 
-    void clear() {
-        fields.values().forEach(field -> field.control().setText(""));
-    }
-
-    void enabled(boolean may) {
-        fields.values().forEach(field -> field.control().setEnabled(may));
+    List<Text> controls() {
+        return fields.values().stream().map(Field::control).toList();
     }
 }

@@ -24,7 +24,7 @@ import wickbench.widgets.Type;
 /** The controls of one strip: fields at the left, the strip and what it says at the right, what can be done below. */
 final class StripView {
     /** Narrower than this, the strip stands below the fields. */
-    private static final int TWO_COLUMNS = 800;
+    private static final int TWO_COLUMNS = 760;
 
     private static final int NARROWEST = 260;
 

@@ -93,7 +93,7 @@ record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
                     Mark.of(statement.reading().verdict().outcome()));
             theme.controls().text(row, statement.counts() ? Type.STRONG : Type.BODY, said(statement));
             origin(statement.reading().reading().origin())
-                    .ifPresent(text -> theme.controls().quiet(card, text));
+                    .ifPresent(text -> theme.controls().text(card, Type.SMALL, text));
         }
     }
 
@@ -135,7 +135,7 @@ record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
                                 checkpoint.station().equals(last.ref().station()))
                         .map(checkpoint -> checkpoint(checkpoint, last))
                         .orElseGet(() -> LedgerUiWords.get("seal.none")));
-        theme.controls().quiet(card, LedgerUiWords.get("seal.prove"));
+        theme.controls().text(card, Type.SMALL, LedgerUiWords.get("seal.prove"));
     }
 
     private String checkpoint(Checkpoint checkpoint, Entry last) {

@@ -33,7 +33,7 @@ final class LedgerPart implements PagePart {
     LedgerPart(Composite parent, PageContext context, Ledger ledger) {
         this.context = context;
         this.ledger = ledger;
-        page = context.theme().controls().page(parent);
+        page = context.theme().controls().box(parent, 1);
         new Heading(page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
         body = Fit.grow(context.theme().controls().box(page, 1));
         load();

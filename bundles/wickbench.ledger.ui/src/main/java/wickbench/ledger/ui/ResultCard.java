@@ -39,7 +39,7 @@ record ResultCard(Composite parent, Theme theme, SiteTimes times, WhoIsWho peopl
     }
 
     private void head(ResultRow row, Verdict verdict) {
-        theme.controls().text(parent, Type.TITLE, row.place());
+        theme.controls().text(parent, Type.HEADING, row.place());
         theme.controls().text(parent, Type.BODY, where(row));
         new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome()));
         theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict));

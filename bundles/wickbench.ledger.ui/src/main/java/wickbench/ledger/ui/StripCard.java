@@ -36,8 +36,8 @@ record StripCard(Composite card, Theme theme, WhoIsWho people) {
                 .lines()
                 .forEach(role -> lines.add(
                         mark(method, role) + ReadingWords.text(role), Type.STRONG, ReadingWords.text(seen.get(role))));
-        second.ifPresent(reader -> Fit.wide(
-                theme.controls().quiet(words, LedgerUiWords.get("strip.second", people.name(reader.reader())))));
+        second.ifPresent(reader -> Fit.wide(theme.controls()
+                .text(words, Type.SMALL, LedgerUiWords.get("strip.second", people.name(reader.reader())))));
         recorded.verdict().level().ifPresent(level -> level(words, level));
     }
 
