@@ -22,6 +22,7 @@ class EveryInstallSetTest {
     private static final Map<String, Set<String>> COMMANDS = Map.of(
             "base", Set.of("attach", "index", "journal", "people", "picture", "report"),
             "bench", Set.of("demo", "judge", "method", "record"),
+            "figures", Set.of("figures"),
             "ledger", Set.of("ledger"));
 
     @TempDir

@@ -1,0 +1,60 @@
+package wickbench.figures.commands;
+
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
+import picocli.CommandLine;
+import wickbench.api.check.BadInput;
+import wickbench.api.json.Json;
+
+/**
+ * {@code figures}, called as the command line calls it.
+ *
+ * @param code how it ended
+ * @param complaint what it said on standard error
+ * @param lines what people read
+ * @param json what machines read
+ */
+record Call(int code, String complaint, List<String> lines, List<Json> json) {
+
+    static Call of(String... arguments) {
+        return call(true, arguments);
+    }
+
+    static Call forPeople(String... arguments) {
+        return call(false, arguments);
+    }
+
+    private static Call call(boolean json, String... arguments) {
+        Heard heard = new Heard(json);
+        AtomicReference<String> complaint = new AtomicReference<>("");
+        int code = new CommandLine(new FiguresCommand().commands(heard))
+                .setParameterExceptionHandler((wrong, args) -> {
+                    complaint.set(wrong.getMessage());
+                    return 2;
+                })
+                .setExecutionExceptionHandler((failure, line, result) -> {
+                    if (failure instanceof BadInput) {
+                        complaint.set(failure.getMessage());
+                        return 2;
+                    }
+                    throw failure;
+                })
+                .execute(arguments);
+        return new Call(code, complaint.get(), heard.lines, heard.values);
+    }
+
+    /** Returns the number at a path such as {@code lod50.value} or {@code se.0}. */
+    double number(String path) {
+        return ((Json.Num) at(path)).value().doubleValue();
+    }
+
+    Json at(String path) {
+        Json here = json.get(0);
+        for (String step : path.split("\\.")) {
+            here = here instanceof Json.Arr array
+                    ? array.items().get(Integer.parseInt(step))
+                    : ((Json.Obj) here).get(step).orElseThrow(() -> new AssertionError(path + " in " + json));
+        }
+        return here;
+    }
+}
