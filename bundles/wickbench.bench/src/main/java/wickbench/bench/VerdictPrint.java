@@ -68,7 +68,8 @@ final class VerdictPrint {
                 judged.reading().sample().code(),
                 judged.reading().sample().place(),
                 judged.method().ref().toString(),
-                OutcomeWords.text(judged.verdict().outcome()),
+                OutcomeWords.text(
+                        judged.verdict().outcome(), judged.reading().sample().dilution()),
                 judged.verdict().level().map(OutcomeWords::level).orElse(""),
                 judged.verdict().findings().stream()
                         .filter(finding -> finding.severity() != Severity.CAUTION)

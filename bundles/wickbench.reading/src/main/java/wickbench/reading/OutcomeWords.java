@@ -21,10 +21,30 @@ public final class OutcomeWords {
         return ReadingWords.text(outcome);
     }
 
-    /** Returns what the outcome says in one sentence; that of a Negative never promises absence. */
-    public static String sentence(Verdict verdict) {
+    /**
+     * Returns the outcome of a strip whose sample was thinned, for example {@code Negative at ×100}.
+     *
+     * @param dilution how many times thinner than the method's own steps; 1 is undiluted and adds no words
+     */
+    public static String text(Outcome outcome, BigDecimal dilution) {
+        return diluted(dilution)
+                ? ReadingWords.words().get("outcome.diluted", text(outcome), Decimals.text(dilution))
+                : text(outcome);
+    }
+
+    /**
+     * Returns what the outcome says in one sentence; that of a Negative never promises absence, and that of a diluted one
+     * says that it only bounds the amount.
+     */
+    public static String sentence(Verdict verdict, BigDecimal dilution) {
         String sign = verdict.sign() ? ".sign" : "";
-        return ReadingWords.words().get("sentence." + verdict.outcome().code() + sign);
+        String thinned = verdict.outcome() == Outcome.NEGATIVE && diluted(dilution) ? ".diluted" : "";
+        return ReadingWords.words()
+                .get("sentence." + verdict.outcome().code() + sign + thinned, Decimals.text(dilution));
+    }
+
+    private static boolean diluted(BigDecimal dilution) {
+        return dilution.compareTo(BigDecimal.ONE) > 0;
     }
 
     /** Returns what is owed because of it, most urgent first. */

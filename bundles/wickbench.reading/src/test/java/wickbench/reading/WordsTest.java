@@ -94,6 +94,7 @@ class WordsTest {
         choices().forEach(choice -> unused.removeIf(key -> key.endsWith("." + choice.code()) && !isFinding(key)));
         findings().forEach(finding -> unused.removeIf(key -> isFinding(key) && wordsOf(key, finding)));
         unused.removeIf(key -> key.startsWith("level.") || key.startsWith("sentence."));
+        unused.remove("outcome.diluted");
         // what stands in for a measure or rule that the program does not yet know
         assertThat(unused).containsExactlyInAnyOrder("finding.line.damaged");
     }
@@ -138,7 +139,19 @@ class WordsTest {
     }
 
     private static String sentence(Given given) {
-        return OutcomeWords.sentence(given.judge());
+        return OutcomeWords.sentence(given.judge(), BigDecimal.ONE);
+    }
+
+    @Test
+    void a_diluted_negative_is_never_told_as_the_samples() {
+        Given given = new Given(Format.SANDWICH_HOOK);
+        BigDecimal hundred = new BigDecimal("1E+2");
+
+        assertThat(OutcomeWords.text(Outcome.NEGATIVE, BigDecimal.ONE)).isEqualTo("Negative");
+        assertThat(OutcomeWords.text(Outcome.NEGATIVE, hundred)).isEqualTo("Negative at ×100");
+        assertThat(OutcomeWords.sentence(given.judge(), hundred))
+                .isEqualTo(
+                        "Not detected at ×100. This bounds the amount from above; it is never the sample's Negative.");
     }
 
     @ParameterizedTest

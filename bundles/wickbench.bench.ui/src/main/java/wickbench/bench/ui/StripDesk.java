@@ -173,7 +173,8 @@ final class StripDesk implements StripActs {
         last = BenchUiWords.get(
                 "last",
                 recorded.reading().sample().code(),
-                OutcomeWords.text(recorded.verdict().outcome()),
+                OutcomeWords.text(
+                        recorded.verdict().outcome(), recorded.reading().sample().dilution()),
                 sealed.kept().ref());
         view.verdict().kept(recorded, sealed.words(), toLedger(sealed.kept()));
         view.showVerdict();

@@ -45,7 +45,7 @@ final class VerdictPanel {
     /** Shows a verdict that is not recorded yet. */
     void show(RecordedReading judged) {
         clear();
-        outcome(judged.verdict());
+        outcome(judged);
         findings(judged.verdict().findings());
         owed(judged.verdict(), "verdict.would-owe");
         card.requestLayout();
@@ -58,7 +58,7 @@ final class VerdictPanel {
      */
     void kept(RecordedReading recorded, String seal, Optional<Runnable> toLedger) {
         clear();
-        outcome(recorded.verdict());
+        outcome(recorded);
         theme.controls().text(card, Type.STRONG, seal);
         toLedger.ifPresent(go -> theme.controls().button(card, BenchUiWords.get("kept.show"), go));
         owed(recorded.verdict(), "verdict.owed");
@@ -66,9 +66,11 @@ final class VerdictPanel {
         card.requestLayout();
     }
 
-    private void outcome(Verdict verdict) {
+    private void outcome(RecordedReading recorded) {
+        Verdict verdict = recorded.verdict();
         new Badge(card, theme, Type.LARGE, Mark.of(verdict.outcome()));
-        theme.controls().text(card, Type.STRONG, OutcomeWords.sentence(verdict));
+        theme.controls().text(card, Type.STRONG, OutcomeWords.sentence(
+                                verdict, recorded.reading().sample().dilution()));
         verdict.level().ifPresent(level -> theme.controls().text(card, Type.BODY, words(level)));
     }
 

@@ -42,7 +42,7 @@ record ResultCard(Composite parent, Theme theme, SiteTimes times, WhoIsWho peopl
         theme.controls().text(parent, Type.HEADING, row.place());
         theme.controls().text(parent, Type.BODY, where(row));
         new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome()));
-        theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict));
+        theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict, row.dilution()));
         if (row.held()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.held")));
         }

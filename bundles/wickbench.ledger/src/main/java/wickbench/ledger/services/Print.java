@@ -95,6 +95,6 @@ final class Print {
     private static String outcome(ResultRow row) {
         String marks = (row.sign() ? LedgerWords.get("mark.sign") : "")
                 + (row.corrections() > 0 ? LedgerWords.get("mark.corrected") : "");
-        return OutcomeWords.text(row.outcome()) + marks;
+        return OutcomeWords.text(row.outcome(), row.dilution()) + marks;
     }
 }

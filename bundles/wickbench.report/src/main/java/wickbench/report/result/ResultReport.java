@@ -2,6 +2,7 @@ package wickbench.report.result;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -32,7 +33,7 @@ record ResultReport(ResultFile file, SiteClock clock, Names names) {
         ReadingParts parts = new ReadingParts(now.reading(), now.method(), clock, names);
         List<Section> sections = new ArrayList<>();
         corrected(sections);
-        sections.add(verdict(now.verdict()));
+        sections.add(verdict(now));
         part(sections, "sample", parts.sample());
         strip(sections, now);
         part(sections, "reasons", reasons(now.verdict()));
@@ -65,15 +66,17 @@ record ResultReport(ResultFile file, SiteClock clock, Names names) {
         }
     }
 
-    private static Section verdict(Verdict verdict) {
+    private static Section verdict(RecordedReading now) {
+        Verdict verdict = now.verdict();
+        BigDecimal dilution = now.reading().sample().dilution();
         String text = Stream.of(
-                        Stream.of(OutcomeWords.sentence(verdict)),
+                        Stream.of(OutcomeWords.sentence(verdict, dilution)),
                         verdict.level().map(OutcomeWords::level).stream()
                                 .map(level -> ReportWords.get("result.level", level)),
                         verdict.level().flatMap(OutcomeWords::probability).stream())
                 .flatMap(lines -> lines)
                 .collect(Collectors.joining("\n"));
-        return new Section.Notice(tone(verdict), OutcomeWords.text(verdict.outcome()), text);
+        return new Section.Notice(tone(verdict), OutcomeWords.text(verdict.outcome(), dilution), text);
     }
 
     /** An Invalid with a sign of allergen holds as a Positive does, and looks so. */
@@ -167,7 +170,7 @@ record ResultReport(ResultFile file, SiteClock clock, Names names) {
         Stream<List<String>> statements = file.statements().stream()
                 .map(statement -> act(
                         statement.entry(),
-                        OutcomeWords.text(statement.reading().verdict().outcome())
+                        OutcomeWords.text(statement.reading().verdict().outcome(), statement.reading().reading().sample().dilution())
                                 + statement
                                         .reason()
                                         .map(reason -> " — " + reason)
