@@ -41,7 +41,7 @@ final class StripDesk implements StripActs {
         view.drawing().onAnswer((role, seen) -> answered());
         view.onEnter(this::record);
         new PageKeys(view.control(), Map.of(SWT.F8, () -> now(Item.STARTED), SWT.F9, () -> now(Item.READ)));
-        context.onActor(actor -> tell());
+        context.onActor(actor -> signedIn());
         view.method(method);
         view.verdict().waiting(BenchUiWords.get("verdict.first"));
         view.bar().mayGoOn(false);
@@ -63,9 +63,17 @@ final class StripDesk implements StripActs {
         view.form().picks(some.peoplePicks(), some.methodPicks());
         some.onlyMethod()
                 .ifPresent(only -> view.form().put(Item.METHOD, only.ref().id().value()));
-        context.actor().map(PersonId::value).ifPresent(id -> view.form().put(Item.OPERATOR, id));
+        signedIn();
         changed();
         tick();
+    }
+
+    /** Whoever signs in is taken for the one who reads, unless another stands there. */
+    private void signedIn() {
+        if (!kept && !recorder.busy() && view.form().text(Item.OPERATOR).isBlank()) {
+            context.actor().map(PersonId::value).ifPresent(id -> view.form().put(Item.OPERATOR, id));
+        }
+        tell();
     }
 
     void focus() {
@@ -218,6 +226,7 @@ final class StripDesk implements StripActs {
         view.form().method(method);
         view.bar().mayGoOn(false);
         view.form().control(focus).setFocus();
+        view.showStrip();
         changed();
     }
 

@@ -140,6 +140,11 @@ final class StripView {
         }
     }
 
+    /** Brings the strip and the first fields into sight. */
+    void showStrip() {
+        scroll.reveal(title);
+    }
+
     /** Brings what the strip says into sight. */
     void showVerdict() {
         scroll.reveal(verdict.control());

@@ -144,6 +144,19 @@ class BenchPageTest {
     }
 
     @Test
+    void whoever_signs_in_stands_as_reader_unless_another_was_named() {
+        BenchPart page = page(Optional.empty());
+        EntryForm form = page.strip().view().form();
+
+        desk.signIn(new PersonId("op-07"));
+        assertThat(form.text(Item.OPERATOR)).isEqualTo("op-07");
+
+        form.put(Item.OPERATOR, "op-05");
+        desk.signIn(new PersonId("op-07"));
+        assertThat(form.text(Item.OPERATOR)).isEqualTo("op-05");
+    }
+
+    @Test
     void a_wrong_sheet_is_refused_with_line_and_field() throws IOException {
         BenchPart page = page(Optional.of(TestHouse.ACTOR));
         Path sheet = folder.resolve("wrong.csv");

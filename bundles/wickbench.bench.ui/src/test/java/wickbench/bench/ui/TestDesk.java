@@ -42,6 +42,7 @@ final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
     private final ExecutorService workers = Executors.newFixedThreadPool(2);
     private final Map<String, Json.Obj> kept = new HashMap<>();
     private final List<String> said = new ArrayList<>();
+    private final List<Consumer<Optional<PersonId>>> actorListeners = new ArrayList<>();
     private Optional<PersonId> actor;
     private boolean ready;
     private Optional<String> failure = Optional.empty();
@@ -206,7 +207,15 @@ final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
     }
 
     @Override
-    public void onActor(Consumer<Optional<PersonId>> listener) {}
+    public void onActor(Consumer<Optional<PersonId>> listener) {
+        actorListeners.add(listener);
+    }
+
+    /** Signs somebody in. */
+    void signIn(PersonId person) {
+        actor = Optional.of(person);
+        actorListeners.forEach(listener -> listener.accept(actor));
+    }
 
     @Override
     public void say(String text) {
