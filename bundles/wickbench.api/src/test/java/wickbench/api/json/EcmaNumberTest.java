@@ -10,10 +10,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,15 +43,6 @@ class EcmaNumberTest {
         } else {
             assertThat(EcmaNumber.text(shortest(value))).isEqualTo(text);
         }
-    }
-
-    @Property
-    void a_decimal_of_few_digits_survives_the_way_through_a_double(
-            @ForAll @DoubleRange(min = -1e9, max = 1e9) @Scale(5) double value) {
-        BigDecimal decimal = BigDecimal.valueOf(value);
-        Json.Num number = new Json.Num(decimal);
-        assertThat(Double.parseDouble(number.canonical())).isEqualTo(value);
-        assertThat(new BigDecimal(number.canonical())).isEqualByComparingTo(decimal);
     }
 
     /** Quantities as a plant writes them; from memory of ECMA-262. */

@@ -4,12 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import wickbench.api.check.Checked;
 import wickbench.api.check.Complaint;
 
 /** Hostile JSON is refused in one line each, as I-JSON (RFC 7493) asks; nothing else happens. */
@@ -99,11 +96,6 @@ class JsonReaderTest {
         assertThat(JsonReader.readObject("file", "[]").complaints()).hasSize(1);
         assertThat(JsonReader.readObject("file", "{\"a\":null}").orRefuse().get("a"))
                 .contains(Json.Null.NULL);
-    }
-
-    @Property
-    void any_bytes_are_read_or_refused(@ForAll byte[] bytes) {
-        assertThat(JsonReader.read("file", bytes)).isInstanceOf(Checked.class);
     }
 
     private static List<Complaint> complaints(String text) {
