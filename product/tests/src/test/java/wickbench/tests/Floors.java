@@ -27,7 +27,7 @@ final class Floors {
             "wickbench.api", Set.of(),
             "wickbench.reading", Set.of("wickbench.api"),
             "wickbench.figures", Set.of("wickbench.api"),
-            "wickbench.widgets", Set.of("wickbench.api"),
+            "wickbench.widgets", Set.of("wickbench.api", "wickbench.reading"),
             "wickbench.shell", Set.of("wickbench.api", "wickbench.widgets"));
 
     private Floors() {}

@@ -90,7 +90,9 @@ record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
                     row,
                     theme,
                     Type.SMALL,
-                    Mark.of(statement.reading().verdict().outcome()));
+                    Mark.of(
+                            statement.reading().verdict().outcome(),
+                            statement.reading().reading().sample().dilution()));
             theme.controls().text(row, statement.counts() ? Type.STRONG : Type.BODY, said(statement));
             origin(statement.reading().reading().origin())
                     .ifPresent(text -> theme.controls().text(card, Type.SMALL, text));

@@ -41,7 +41,7 @@ record ResultCard(Composite parent, Theme theme, SiteTimes times, WhoIsWho peopl
     private void head(ResultRow row, Verdict verdict) {
         theme.controls().text(parent, Type.HEADING, row.place());
         theme.controls().text(parent, Type.BODY, where(row));
-        new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome()));
+        new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome(), row.dilution()));
         theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict, row.dilution()));
         if (row.held()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.held")));
