@@ -170,7 +170,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
 
     @Override
     public void read(StationId station, long from, Predicate<Entry> reader) {
-        of(station).ifPresent(found -> found.reading().read(found.kept(), from, reader));
+        of(station).ifPresent(found -> found.read(from, reader));
     }
 
     @Override

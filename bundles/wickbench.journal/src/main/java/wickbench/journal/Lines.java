@@ -25,7 +25,7 @@ final class Lines implements Closeable {
     private static final long EIGHT_LINE_ENDS = '\n' * ONES;
     private final RandomAccessFile file;
     private final long end;
-    private byte[] buffer = new byte[BUFFER];
+    private byte[] buffer;
     /** Place of the buffer's first byte in the file. */
     private long base;
 
@@ -42,6 +42,7 @@ final class Lines implements Closeable {
         file.seek(start);
         base = start;
         this.end = Math.min(end, file.length());
+        buffer = new byte[(int) Math.max(Long.BYTES, Math.min(BUFFER, this.end - start))];
         to = -1;
     }
 

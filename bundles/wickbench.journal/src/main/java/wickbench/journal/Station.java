@@ -2,7 +2,9 @@ package wickbench.journal;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import wickbench.api.journal.Checkpoint;
+import wickbench.api.journal.Entry;
 import wickbench.api.journal.Hash;
 
 /** What is kept of a station. Any thread may read; {@link StationWriter} alone, or nobody, changes it. */
@@ -11,6 +13,7 @@ final class Station {
     private final Founded founded;
     private final Reading reading;
     private final Frontier frontier;
+    private volatile Newest fresh = Newest.NOTHING;
     private volatile Kept kept;
     private volatile List<Seal> newest;
 
@@ -62,9 +65,21 @@ final class Station {
         return frontier.root();
     }
 
-    void keep(Kept more, List<Leaf> lines) {
+    void keep(Kept more, List<Leaf> lines, List<Entry> entries) {
         lines.forEach(line -> frontier.add(line.hash().bytes()));
+        fresh = Newest.of(entries);
         kept = more;
+    }
+
+    /** Hands over the entries from a place on; those of the newest append without a look at the file. */
+    void read(long from, Predicate<Entry> reader) {
+        Newest now = fresh;
+        Kept upTo = kept;
+        if (now.reach(from, upTo.size())) {
+            now.read(from, reader);
+        } else {
+            reading.read(upTo, from, reader);
+        }
     }
 
     void keep(Seal seal) {

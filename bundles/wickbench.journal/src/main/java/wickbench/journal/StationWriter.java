@@ -44,7 +44,7 @@ final class StationWriter implements Closeable {
         refuseBroken();
         List<Leaf> lines = new ArrayList<>();
         List<Entry> entries = entries(drafts, now.truncatedTo(ChronoUnit.MILLIS), lines);
-        station.keep(forced(files.append(station.kept(), lines)), lines);
+        station.keep(forced(files.append(station.kept(), lines)), lines, entries);
         return entries;
     }
 
