@@ -16,6 +16,7 @@ import wickbench.index.SqlFailure.Damaged;
 final class House implements AutoCloseable {
     private final H2File file;
     private final Journal journal;
+    private List<IndexView> furnished = List.of();
     private final Map<String, ViewTables> tables = new ConcurrentSkipListMap<>();
 
     House(H2File file, Journal journal) {
@@ -28,6 +29,9 @@ final class House implements AutoCloseable {
 
     /** Takes up views that came and lets go of those that left; a view that comes back goes on where it was. */
     void furnish(List<IndexView> views) {
+        if (views.equals(furnished)) {
+            return;
+        }
         Map<String, IndexView> wanted = byName(views);
         for (ViewTables known : List.copyOf(tables.values())) {
             if (wanted.get(known.view().name()) != known.view()) {
@@ -40,6 +44,7 @@ final class House implements AutoCloseable {
                 tables.put(view.name(), open(view));
             }
         }
+        furnished = views;
     }
 
     private ViewTables open(IndexView view) {

@@ -8,6 +8,7 @@ import java.sql.Statement;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ final class Session implements Rows, AutoCloseable {
     private final Connection connection;
     private final boolean mayWrite;
     private final Map<String, PreparedStatement> prepared = new LinkedHashMap<>(KEPT, 0.75f, true);
+    private final Map<String, Map<String, Integer>> columns = new HashMap<>();
 
     Session(Connection connection, boolean mayWrite) {
         this.connection = connection;
@@ -45,7 +47,7 @@ final class Session implements Rows, AutoCloseable {
     public <T> List<T> read(String sql, Function<Row, T> shape, Object... values) {
         try (ResultSet found = bound(sql, values).executeQuery()) {
             List<T> rows = new ArrayList<>();
-            Row row = new SqlRow(found);
+            Row row = new SqlRow(found, columns(sql, found));
             while (found.next()) {
                 rows.add(shape.apply(row));
             }
@@ -53,6 +55,15 @@ final class Session implements Rows, AutoCloseable {
         } catch (SQLException e) {
             throw SqlFailure.of(sql, e);
         }
+    }
+
+    private Map<String, Integer> columns(String sql, ResultSet found) throws SQLException {
+        Map<String, Integer> known = columns.get(sql);
+        if (known == null) {
+            known = SqlRow.columns(found);
+            columns.put(sql, known);
+        }
+        return known;
     }
 
     /** Runs a statement that is needed once. */
@@ -103,7 +114,9 @@ final class Session implements Rows, AutoCloseable {
             return known;
         }
         if (prepared.size() == KEPT) {
-            prepared.remove(prepared.keySet().iterator().next()).close();
+            String eldest = prepared.keySet().iterator().next();
+            columns.remove(eldest);
+            prepared.remove(eldest).close();
         }
         PreparedStatement made = connection.prepareStatement(sql);
         prepared.put(sql, made);

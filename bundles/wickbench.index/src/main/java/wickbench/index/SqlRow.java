@@ -2,10 +2,14 @@ package wickbench.index;
 
 import java.math.BigDecimal;
 import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import wickbench.api.index.Row;
@@ -13,9 +17,22 @@ import wickbench.api.index.Row;
 /** The row on which an answer stands. */
 final class SqlRow implements Row {
     private final ResultSet answer;
+    private final Map<String, Integer> columns;
 
-    SqlRow(ResultSet answer) {
+    /** Takes the places of the columns by their names, which the driver would look up anew for each answer. */
+    SqlRow(ResultSet answer, Map<String, Integer> columns) {
         this.answer = answer;
+        this.columns = columns;
+    }
+
+    /** Returns where each column of an answer stands, by its name in lower case. */
+    static Map<String, Integer> columns(ResultSet answer) throws SQLException {
+        ResultSetMetaData told = answer.getMetaData();
+        Map<String, Integer> columns = new HashMap<>();
+        for (int at = 1; at <= told.getColumnCount(); at++) {
+            columns.putIfAbsent(told.getColumnLabel(at).toLowerCase(Locale.ROOT), at);
+        }
+        return columns;
     }
 
     @Override
@@ -75,7 +92,8 @@ final class SqlRow implements Row {
 
     private <T> Optional<T> get(String column, Class<T> type) {
         try {
-            return Optional.ofNullable(answer.getObject(column, type));
+            Integer at = columns.get(column);
+            return Optional.ofNullable(at == null ? answer.getObject(column, type) : answer.getObject(at, type));
         } catch (SQLException e) {
             throw SqlFailure.of("column " + column, e);
         }
