@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
+import org.osgi.framework.BundleContext;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -16,13 +17,16 @@ import wickbench.api.json.Json;
 /** Opens the window on the home of this program and keeps it until it is closed. */
 @Component
 public final class DesktopWindow implements Desktop {
+    private final BundleContext context;
     private final Home home;
     private final Places places;
     private final Neighbours neighbours;
     private volatile Optional<Shell> front = Optional.empty();
 
     @Activate
-    public DesktopWindow(@Reference Home home, @Reference Places places, @Reference Neighbours neighbours) {
+    public DesktopWindow(
+            BundleContext context, @Reference Home home, @Reference Places places, @Reference Neighbours neighbours) {
+        this.context = context;
         this.home = home;
         this.places = places;
         this.neighbours = neighbours;
@@ -71,6 +75,8 @@ public final class DesktopWindow implements Desktop {
         window.start(page.or(() -> lastPage(layout)));
         window.say(ShellWords.get("status.home", home.folder()));
         notices.forEach(window::say);
+        EventLoop.until(display, () -> shell.isDisposed() || window.isUsable());
+        context.registerService(UsableDesktop.class, new UsableDesktop(), UsableDesktop.phase());
         EventLoop.until(display, shell::isDisposed);
     }
 

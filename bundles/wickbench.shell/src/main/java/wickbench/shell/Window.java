@@ -64,6 +64,11 @@ final class Window implements OpenPage.Surroundings {
         return parts.pages().front();
     }
 
+    /** Tells whether the page in front shows what it has to show, or why it cannot; a desk without pages is usable too. */
+    boolean isUsable() {
+        return front().map(page -> page.settled() || page.failure().isPresent()).orElseGet(() -> places().isEmpty());
+    }
+
     StatusBar status() {
         return parts.status();
     }

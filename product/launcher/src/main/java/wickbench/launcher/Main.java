@@ -28,6 +28,7 @@ public final class Main {
         var phases = Phases.whenTraced();
         try (Host host = Host.start(Product.of(home()), line.features(), CacheFolder.ofUser(), phases)) {
             Runtime.getRuntime().addShutdownHook(new Thread(host::closeQuietly, "stop"));
+            phases.follow(host.context());
             ToIntFunction<String[]> application = host.application();
             phases.reached("application found");
             int answer = application.applyAsInt(line.rest());

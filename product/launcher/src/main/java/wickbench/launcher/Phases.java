@@ -1,10 +1,14 @@
 package wickbench.launcher;
 
 import java.util.function.Consumer;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.InvalidSyntaxException;
+import org.osgi.framework.ServiceEvent;
 
 /** Tells on standard error how long each phase of the start took, when asked to. */
 public final class Phases {
 
+    private static final String PROPERTY = "wickbench.phase";
     private static final long NANOS_PER_MILLI = 1_000_000;
 
     private final Consumer<String> out;
@@ -26,6 +30,21 @@ public final class Phases {
 
     static boolean isTraced() {
         return System.getProperty("wickbench.trace") != null;
+    }
+
+    /** Tells of the phases that bundles reach: each is a service with the property {@code wickbench.phase}. */
+    void follow(BundleContext context) {
+        try {
+            context.addServiceListener(this::registered, "(" + PROPERTY + "=*)");
+        } catch (InvalidSyntaxException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private void registered(ServiceEvent event) {
+        if (event.getType() == ServiceEvent.REGISTERED) {
+            reached(String.valueOf(event.getServiceReference().getProperty(PROPERTY)));
+        }
     }
 
     void reached(String phase) {
