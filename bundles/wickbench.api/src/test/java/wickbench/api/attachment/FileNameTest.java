@@ -2,10 +2,6 @@ package wickbench.api.attachment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -47,14 +43,5 @@ class FileNameTest {
     void a_long_name_is_shortened_before_its_ending(String ending) {
         String name = FileName.of("ü".repeat(300) + ending).value();
         assertThat(name).hasSize(FileName.LONGEST).endsWith(ending);
-    }
-
-    @Property
-    void any_text_becomes_a_name_that_stays_in_its_folder(@ForAll String text) {
-        String name = FileName.of(text).value();
-        Path folder = Path.of("/some/folder");
-        assertThat(folder.resolve(name).normalize().getParent()).isEqualTo(folder);
-        assertThat(name.getBytes(StandardCharsets.UTF_8).length).isBetween(1, 255);
-        assertThat(FileName.of(name).value()).isEqualTo(name);
     }
 }
