@@ -1,0 +1,57 @@
+package wickbench.benchmarks;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Prints the table: {@code [--long] [--only WORD] FOLDER}, the folder being on the disk that is to be measured.
+ *
+ * <p>Ends with 0 when every goal was met, else 1; what is measured is told on standard error meanwhile.
+ */
+public final class Bench {
+    private Bench() {}
+
+    public static void main(String[] arguments) throws Exception {
+        List<String> given = new ArrayList<>(Arrays.asList(arguments));
+        boolean full = given.remove("--long");
+        int only = given.indexOf("--only");
+        String word = only < 0 ? "" : given.get(only + 1);
+        Path folder = Path.of(given.get(given.size() - 1));
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        List<Line> lines = new ArrayList<>();
+        for (Contest contest : Contests.all(full)) {
+            if (contest.figure().contains(word)) {
+                lines.addAll(measured(contest, folder, new Stadium(err::println)));
+            }
+        }
+        out.println("| figure | ours | baseline | ratio | goal | |\n|---|---|---|---|---|---|");
+        lines.forEach(line -> out.println(line.markdown()));
+        System.exit(lines.stream().allMatch(Line::met) ? 0 : 1);
+    }
+
+    private static List<Line> measured(Contest contest, Path folder, Stadium stadium) throws Exception {
+        Files.createDirectories(folder);
+        Path own = Files.createTempDirectory(folder, "contest");
+        try {
+            return stadium.run(contest, own);
+        } finally {
+            delete(own);
+        }
+    }
+
+    private static void delete(Path folder) throws java.io.IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(file);
+            }
+        }
+    }
+}

@@ -1,0 +1,19 @@
+package wickbench.benchmarks;
+
+import java.util.List;
+
+/** All figures that are measured; a new one is a line here. */
+final class Contests {
+    private Contests() {}
+
+    /** Returns them in the order of the table; the long ones take their full size. */
+    static List<Contest> all(boolean full) {
+        return List.of(
+                new DurableEntry(),
+                new VerifyJournal(full ? 1_000_000 : 200_000, 50_000),
+                new VerifyJournal(full ? 1_000_000 : 200_000, 1_000),
+                new RebuildIndex(full ? 200_000 : 20_000),
+                new LedgerPage(full ? 1_000_000 : 50_000),
+                new StartUp());
+    }
+}

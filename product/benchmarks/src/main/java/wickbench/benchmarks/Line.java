@@ -1,0 +1,29 @@
+package wickbench.benchmarks;
+
+import java.util.Locale;
+
+/** One line of the table: a figure against one baseline. */
+record Line(String figure, Unit unit, double ours, String baseline, double theirs, double goal) {
+
+    double ratio() {
+        return ours / theirs;
+    }
+
+    boolean met() {
+        return unit.moreIsBetter() ? ratio() >= goal : ratio() <= goal;
+    }
+
+    String markdown() {
+        return String.format(
+                Locale.ROOT,
+                "| %s | %s | %s: %s | %.2f × | %s %.2f × | %s |",
+                figure,
+                unit.text(ours),
+                baseline,
+                unit.text(theirs),
+                ratio(),
+                unit.moreIsBetter() ? "≥" : "≤",
+                goal,
+                met() ? "met" : "**not met**");
+    }
+}

@@ -1,0 +1,26 @@
+package wickbench.benchmarks;
+
+import java.util.Locale;
+
+/** What a lap measures. */
+enum Unit {
+    PER_SECOND("/s", true),
+    MILLIS(" ms", false);
+
+    private final String sign;
+    private final boolean moreIsBetter;
+
+    Unit(String sign, boolean moreIsBetter) {
+        this.sign = sign;
+        this.moreIsBetter = moreIsBetter;
+    }
+
+    boolean moreIsBetter() {
+        return moreIsBetter;
+    }
+
+    String text(double value) {
+        String form = value >= 100 ? "%,.0f" : value >= 10 ? "%.1f" : "%.3f";
+        return String.format(Locale.ROOT, form, value) + sign;
+    }
+}
