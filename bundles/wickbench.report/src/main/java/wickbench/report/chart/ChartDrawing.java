@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.block.BlockBorder;
@@ -29,8 +30,9 @@ import wickbench.report.text.ScreenFonts;
  * Draws a chart onto anything that Java can draw on: a picture or a page.
  *
  * @param dark light words on a dark ground
+ * @param pixel the width of a pixel in units of the drawing; empty on paper, where a line stays a line
  */
-public record ChartDrawing(ScreenFonts fonts, boolean dark) {
+public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel) {
     private static final double TITLE = 13;
     private static final double WORDS = 11;
     private static final int LONGEST_TITLE = 160;
@@ -44,9 +46,15 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark) {
      *
      * @param columns how many columns of pixels, or of points as fine as paper shows, the area has
      */
-    public ChartPlot draw(Graphics2D canvas, Rectangle2D area, Chart chart, ChartWindow window, int columns) {
+    public ChartPlot draw(
+            Graphics2D canvas,
+            Rectangle2D area,
+            Chart chart,
+            PreparedChart prepared,
+            ChartWindow window,
+            int columns) {
         ChartColors colors = ChartColors.of(dark);
-        JFreeChart drawn = chart(chart, plot(chart, window, colors, columns), colors);
+        JFreeChart drawn = chart(chart, plot(chart, prepared, window, colors, columns), colors);
         ChartRenderingInfo info = new ChartRenderingInfo(null);
         drawn.draw(canvas, area, info);
         Rectangle2D field = info.getPlotInfo().getDataArea();
@@ -86,7 +94,7 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark) {
         return legend;
     }
 
-    private XYPlot plot(Chart chart, ChartWindow window, ChartColors colors, int columns) {
+    private XYPlot plot(Chart chart, PreparedChart prepared, ChartWindow window, ChartColors colors, int columns) {
         Axes axes = new Axes(fonts, colors);
         XYPlot plot = new XYPlot();
         plot.setDomainAxis(axes.axis(chart.x(), window.x()));
@@ -102,11 +110,15 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark) {
         LimitNames names = new LimitNames(chart, window);
         for (int i = 0; i < chart.series().size(); i++) {
             Series series = chart.series().get(i);
-            Thinned points = Thinned.of(series, chart.x().scale(), chart.y().scale(), window.x(), columns);
+            Thinned points = Thinned.of(prepared.series(i), chart.x().scale(), window.x(), columns);
             names.mind(points);
             String name = fonts.visible().atMost(series.name(), LONGEST_NAME);
             plot.setDataset(i, new PlotData(name, series.mark(), points, bars.indexOf(series), bars.size()));
-            plot.setRenderer(i, renderer(series.mark(), SeriesLook.of(i, colors)));
+            XYItemRenderer renderer = renderer(series.mark(), SeriesLook.of(i, colors));
+            if (points.dense() && pixel.isPresent() && series.mark() != Series.Mark.BARS) {
+                renderer.setSeriesStroke(0, new Envelope(SeriesLook.solid(), pixel.getAsDouble(), columns));
+            }
+            plot.setRenderer(i, renderer);
         }
         chart.limits()
                 .forEach(limit -> plot.addRangeMarker(limit(limit, names.onRight(limit), colors), Layer.FOREGROUND));

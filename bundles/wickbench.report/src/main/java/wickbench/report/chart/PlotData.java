@@ -115,7 +115,7 @@ final class PlotData extends AbstractIntervalXYDataset implements IntervalXYData
                 y[2 * i + 1] = points.y()[i];
             }
         }
-        return new Thinned(x, y);
+        return new Thinned(x, y, points.dense());
     }
 
     private static double nearest(double[] x) {

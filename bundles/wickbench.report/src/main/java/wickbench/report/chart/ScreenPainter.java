@@ -5,6 +5,10 @@ import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.util.Collections;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.WeakHashMap;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import wickbench.api.chart.Chart;
@@ -12,13 +16,14 @@ import wickbench.api.chart.ChartLook;
 import wickbench.api.chart.ChartPainter;
 import wickbench.api.chart.ChartPicture;
 import wickbench.api.chart.ChartPlot;
-import wickbench.api.chart.ChartWindow;
 import wickbench.report.text.ScreenFonts;
 
 /** Draws charts into pictures for the screen. */
 @Component
 public final class ScreenPainter implements ChartPainter {
     private final ScreenFonts fonts;
+    /** For as long as somebody holds the chart, so that drawing another window of it is quick. */
+    private final Map<Chart, PreparedChart> prepared = Collections.synchronizedMap(new WeakHashMap<>());
 
     @Activate
     public ScreenPainter() {
@@ -33,12 +38,14 @@ public final class ScreenPainter implements ChartPainter {
         canvas.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         canvas.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         canvas.scale(look.zoom(), look.zoom());
-        ChartPlot plot = new ChartDrawing(fonts, look.dark())
+        PreparedChart ready = prepared.computeIfAbsent(chart, PreparedChart::of);
+        ChartPlot plot = new ChartDrawing(fonts, look.dark(), OptionalDouble.of(1 / look.zoom()))
                 .draw(
                         canvas,
                         new Rectangle2D.Double(0, 0, look.width() / look.zoom(), look.height() / look.zoom()),
                         chart,
-                        look.window().orElseGet(() -> ChartWindow.whole(chart)),
+                        ready,
+                        look.window().orElse(ready.whole()),
                         look.width());
         canvas.dispose();
         return new ChartPicture(look.width(), look.height(), pixels(image), scaled(plot, look.zoom()));

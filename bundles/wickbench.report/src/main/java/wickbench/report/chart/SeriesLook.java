@@ -24,9 +24,14 @@ record SeriesLook(Color color, Stroke stroke, Shape shape) {
                 shape(place % 6));
     }
 
+    /** Returns the stroke of a line without dashes. */
+    static BasicStroke solid() {
+        return new BasicStroke(WIDTH, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    }
+
     static Stroke stroke(List<Float> dash) {
         if (dash.isEmpty()) {
-            return new BasicStroke(WIDTH, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+            return solid();
         }
         float[] lengths = new float[dash.size()];
         for (int i = 0; i < lengths.length; i++) {

@@ -2,9 +2,10 @@ package wickbench.report.pdf;
 
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.util.OptionalDouble;
 import wickbench.api.chart.Chart;
-import wickbench.api.chart.ChartWindow;
 import wickbench.report.chart.ChartDrawing;
+import wickbench.report.chart.PreparedChart;
 import wickbench.report.text.ScreenFonts;
 
 /** Prints a chart as lines and words. */
@@ -19,12 +20,14 @@ record FigurePrint(Pages pages, ScreenFonts fonts) {
     void print(Chart chart) throws IOException {
         pages.need(HEIGHT + 8);
         PdfCanvas canvas = pages.pen().canvas(Pages.LEFT, pages.top(), SCALE);
-        new ChartDrawing(fonts, false)
+        PreparedChart prepared = PreparedChart.of(chart);
+        new ChartDrawing(fonts, false, OptionalDouble.empty())
                 .draw(
                         canvas,
                         new Rectangle2D.Double(0, 0, Pages.WIDTH / SCALE, HEIGHT / SCALE),
                         chart,
-                        ChartWindow.whole(chart),
+                        prepared,
+                        prepared.whole(),
                         (int) Pages.WIDTH * COLUMNS);
         canvas.dispose();
         pages.down(HEIGHT + 8);

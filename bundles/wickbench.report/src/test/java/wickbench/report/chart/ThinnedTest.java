@@ -29,8 +29,50 @@ class ThinnedTest {
             // some of the values are gaps
             y[i] = values.get(i) < 0 ? Double.NaN : values.get(i);
         }
-        Span window = new Span(0, x.length);
-        Thinned thinned = Thinned.of(new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, window, columns);
+        columnsKeepWhatIsSeen(x, y, new Span(0, x.length), columns);
+    }
+
+    @Property
+    void any_window_keeps_the_extremes_of_its_columns(
+            @ForAll @Size(min = 1, max = 40) List<@IntRange(min = -3, max = 30) Integer> runs,
+            @ForAll @IntRange(min = 1, max = 40) int columns,
+            @ForAll @IntRange(min = 0, max = 900) int from,
+            @ForAll @IntRange(min = 1, max = 1000) int length,
+            @ForAll long seed) {
+        // many more points than a block holds; some runs are gaps, and some points stand above one another
+        int count = runs.stream().mapToInt(run -> 10 * Math.abs(run) + 1).sum();
+        double[] x = new double[count];
+        double[] y = new double[count];
+        Random chance = new Random(seed);
+        int i = 0;
+        for (int run : runs) {
+            for (int k = 0; k <= 10 * Math.abs(run); k++, i++) {
+                x[i] = i == 0 ? 0 : x[i - 1] + chance.nextInt(3);
+                y[i] = run < 0 ? Double.NaN : chance.nextInt(100);
+            }
+        }
+        columnsKeepWhatIsSeen(x, y, new Span(from, from + length), columns);
+    }
+
+    @Property
+    void a_logarithmic_axis_keeps_the_least_that_it_can_show(
+            @ForAll @Size(min = 1, max = 300) List<@IntRange(min = -5, max = 50) Integer> values) {
+        double[] x = new double[values.size()];
+        Arrays.setAll(x, i -> i);
+        double[] y = values.stream().mapToDouble(Integer::doubleValue).toArray();
+        Extremes all = Extremes.of(new Series("s", Series.Mark.LINE, x, y), new Axis.Logarithmic());
+        double[] drawable = Arrays.stream(y).map(v -> v > 0 ? v : Double.NaN).toArray();
+        Thinned thinned = Thinned.of(all, LINEAR, new Span(0, x.length), 3);
+        assertThat(extremes(thinned.y())).isEqualTo(extremes(drawable));
+        assertThat(y).isEqualTo(values.stream().mapToDouble(Integer::doubleValue).toArray());
+    }
+
+    private static Thinned thinned(double[] x, double[] y, Span window, int columns) {
+        return Thinned.of(Extremes.of(new Series("s", Series.Mark.LINE, x, y), LINEAR), LINEAR, window, columns);
+    }
+
+    private static void columnsKeepWhatIsSeen(double[] x, double[] y, Span window, int columns) {
+        Thinned thinned = thinned(x, y, window, columns);
         for (int column = 0; column < columns; column++) {
             double[] all = column(x, y, window, columns, column);
             double[] kept = column(thinned.x(), thinned.y(), window, columns, column);
@@ -50,7 +92,7 @@ class ThinnedTest {
         double[] x = new double[values.size()];
         double[] y = values.stream().mapToDouble(Integer::doubleValue).toArray();
         Arrays.setAll(x, i -> i);
-        Thinned thinned = Thinned.of(new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, new Span(0, x.length), 7);
+        Thinned thinned = thinned(x, y, new Span(0, x.length), 7);
         for (int i = 0; i < thinned.x().length; i++) {
             assertThat(thinned.y()[i]).isEqualTo(y[(int) thinned.x()[i]]);
             assertThat(i == 0 || thinned.x()[i] > thinned.x()[i - 1]).isTrue();
@@ -68,15 +110,14 @@ class ThinnedTest {
         }
         y[777_777] = 5;
         y[123_456] = -5;
-        Thinned thinned =
-                Thinned.of(new Series("s", Series.Mark.LINE, x, y), LINEAR, LINEAR, new Span(0, x.length), 800);
+        Thinned thinned = thinned(x, y, new Span(0, x.length), 800);
         assertThat(thinned.x()).hasSizeLessThanOrEqualTo(800 * 4).contains(777_777, 123_456);
     }
 
     @Test
     void one_point_stays_beyond_either_end_so_that_lines_run_on() {
         double[] x = {0, 10, 20, 30, 40};
-        Thinned thinned = Thinned.of(new Series("s", Series.Mark.LINE, x, x), LINEAR, LINEAR, new Span(12, 28), 100);
+        Thinned thinned = thinned(x, x, new Span(12, 28), 100);
         assertThat(thinned.x()).containsExactly(10, 20, 30);
     }
 
