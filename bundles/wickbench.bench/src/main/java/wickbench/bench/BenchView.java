@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.osgi.service.component.annotations.Component;
+import wickbench.api.authority.Signature;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
@@ -26,7 +27,7 @@ public final class BenchView implements IndexView {
 
     @Override
     public int version() {
-        return 1;
+        return 2;
     }
 
     @Override
@@ -80,7 +81,7 @@ public final class BenchView implements IndexView {
                 entry.at(),
                 Optional.empty(),
                 entry.by().value(),
-                entry.body().get("signature").isPresent(),
+                Signature.under(entry).signed(),
                 method.canonical());
     }
 

@@ -2,12 +2,14 @@ package wickbench.bench;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wickbench.api.authority.Passphrase;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.command.CommandSet;
@@ -17,6 +19,7 @@ import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.Methods;
 import wickbench.api.method.Methods.IssuedMethod;
+import wickbench.api.person.PersonId;
 import wickbench.reading.MethodJson;
 
 /** {@code method}: check a file, issue it, withdraw, list, show. */
@@ -50,20 +53,30 @@ public final class MethodCommand implements CommandSet {
         }
 
         @Command(name = "issue")
-        int issue(@Parameters(paramLabel = "FILE.json", arity = "1..*") List<Path> files) {
+        int issue(
+                @Parameters(paramLabel = "FILE.json", arity = "1..*") List<Path> files,
+                @Option(names = "--sign") boolean sign) {
             List<Method> read =
                     files.stream().map(file -> MethodFile.read(file).orRefuse()).toList();
+            PersonId by = terminal.actorOrRefuse();
+            Optional<Passphrase> passphrase = passphrase(sign, by);
             for (Method method : read) {
-                IssuedMethod issued = methods.issue(method, terminal.actorOrRefuse());
-                terminal.note(BenchWords.get("method.issued", issued.method().ref(), issued.from()));
+                IssuedMethod issued = methods.issue(method, by, passphrase);
+                terminal.note(BenchWords.get(
+                        issued.signed() ? "method.issued-signed" : "method.issued",
+                        issued.method().ref(),
+                        issued.from()));
             }
             return 0;
         }
 
         @Command(name = "withdraw")
         int withdraw(
-                @Parameters(paramLabel = "ID") String id, @Option(names = "--reason", required = true) String reason) {
-            methods.withdraw(known(id), reason, terminal.actorOrRefuse());
+                @Parameters(paramLabel = "ID") String id,
+                @Option(names = "--reason", required = true) String reason,
+                @Option(names = "--sign") boolean sign) {
+            PersonId by = terminal.actorOrRefuse();
+            methods.withdraw(known(id), reason, by, passphrase(sign, by));
             terminal.note(BenchWords.get("method.withdrawn", id));
             return 0;
         }
@@ -90,6 +103,10 @@ public final class MethodCommand implements CommandSet {
                 MethodPrint.page(newest).forEach(terminal::line);
             }
             return 0;
+        }
+
+        private Optional<Passphrase> passphrase(boolean sign, PersonId by) {
+            return sign ? Optional.of(Passphrase.of(terminal.passphrase(by.value()))) : Optional.empty();
         }
 
         private MethodId known(String id) {

@@ -9,6 +9,9 @@ import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Authority;
+import wickbench.api.authority.Passphrase;
 import wickbench.api.check.Refusal;
 import wickbench.api.index.Index;
 import wickbench.api.index.Row;
@@ -25,11 +28,13 @@ import wickbench.reading.MethodJson;
 public final class MethodShelf implements Methods, MethodSource {
     private final Journal journal;
     private final Index index;
+    private final Authority authority;
 
     @Activate
-    public MethodShelf(@Reference Journal journal, @Reference Index index) {
+    public MethodShelf(@Reference Journal journal, @Reference Index index, @Reference Authority authority) {
         this.journal = journal;
         this.index = index;
+        this.authority = authority;
     }
 
     @Override
@@ -68,8 +73,8 @@ public final class MethodShelf implements Methods, MethodSource {
     }
 
     @Override
-    public synchronized IssuedMethod issue(Method method, PersonId by) {
-        Draft draft = MethodEntries.issued(method, by);
+    public synchronized IssuedMethod issue(Method method, PersonId by, Optional<Passphrase> passphrase) {
+        Draft draft = authority.authorise(Act.ISSUE_METHOD, MethodEntries.issued(method, by), passphrase);
         if (index.find(draft.id()).isEmpty()) {
             refuseWrongVersion(method);
             journal.append(List.of(draft));
@@ -78,12 +83,13 @@ public final class MethodShelf implements Methods, MethodSource {
     }
 
     @Override
-    public synchronized void withdraw(MethodId id, String reason, PersonId by) {
+    public synchronized void withdraw(MethodId id, String reason, PersonId by, Optional<Passphrase> passphrase) {
         IssuedMethod newest = versions(id).stream()
                 .reduce((older, newer) -> newer)
                 .filter(issued -> issued.until().isEmpty())
                 .orElseThrow(() -> new Refusal("method.not-in-force", BenchWords.get("method.not-in-force", id)));
-        journal.append(List.of(MethodEntries.withdrawn(id, newest.method().ref().version(), reason, by)));
+        Draft draft = MethodEntries.withdrawn(id, newest.method().ref().version(), reason, by);
+        journal.append(List.of(authority.authorise(Act.WITHDRAW_METHOD, draft, passphrase)));
     }
 
     private void refuseWrongVersion(Method method) {

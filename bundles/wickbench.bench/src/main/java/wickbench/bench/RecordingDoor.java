@@ -11,6 +11,9 @@ import java.util.UUID;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Authority;
+import wickbench.api.authority.Passphrase;
 import wickbench.api.check.Refusal;
 import wickbench.api.home.Home;
 import wickbench.api.index.Index;
@@ -37,6 +40,7 @@ public final class RecordingDoor implements ReadingDoor {
     private final Index index;
     private final MethodShelf shelf;
     private final Judging judging;
+    private final Authority authority;
 
     @Activate
     public RecordingDoor(
@@ -44,7 +48,9 @@ public final class RecordingDoor implements ReadingDoor {
             @Reference Journal journal,
             @Reference Index index,
             @Reference MethodShelf shelf,
-            @Reference Neighbours neighbours) {
+            @Reference Neighbours neighbours,
+            @Reference Authority authority) {
+        this.authority = authority;
         this.journal = journal;
         this.index = index;
         this.shelf = shelf;
@@ -73,7 +79,8 @@ public final class RecordingDoor implements ReadingDoor {
     }
 
     @Override
-    public synchronized Kept correct(UUID corrects, Reading now, String reason, PersonId by) {
+    public synchronized Kept correct(
+            UUID corrects, Reading now, String reason, PersonId by, Optional<Passphrase> passphrase) {
         RecordedReading first = recorded(corrects);
         Verdict verdict = Judgement.judge(first.method(), now, Surroundings.of(first.answers()));
         if (index.read(BenchView.NAME, rows -> BenchView.everHeld(corrects, rows)) && !verdict.holds()) {
@@ -81,16 +88,25 @@ public final class RecordingDoor implements ReadingDoor {
         }
         RecordedReading anew = new RecordedReading(now, first.method(), first.answers(), verdict);
         CorrectedReading body = new CorrectedReading(corrects, reason, anew);
-        Draft draft = new Draft(
+        Draft draft = authority.authorise(weight(first.reading(), by), correction(body, by), passphrase);
+        Optional<EntryRef> before = index.find(draft.id());
+        EntryRef ref =
+                before.orElseGet(() -> journal.append(List.of(draft)).get(0).ref());
+        return new Kept(ref, draft.id(), anew, before.isEmpty());
+    }
+
+    /** One's own reading may be corrected without a second person, but not without one's name under it. */
+    private static Act weight(Reading first, PersonId by) {
+        return first.operator().equals(by) ? Act.CORRECT_OWN_READING : Act.CORRECT_READING;
+    }
+
+    private static Draft correction(CorrectedReading body, PersonId by) {
+        return new Draft(
                 ReadingId.ofCorrection(body),
                 by,
                 CorrectedReading.KIND,
                 CorrectedReading.VERSION,
                 CorrectedReadingJson.write(body));
-        Optional<EntryRef> before = index.find(draft.id());
-        EntryRef ref =
-                before.orElseGet(() -> journal.append(List.of(draft)).get(0).ref());
-        return new Kept(ref, draft.id(), anew, before.isEmpty());
     }
 
     private Set<UUID> fresh(List<UUID> ids) {

@@ -2,6 +2,8 @@ package wickbench.bench;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import wickbench.api.authority.Authority;
 import wickbench.api.gate.Gate;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.person.PersonId;
@@ -11,6 +13,9 @@ import wickbench.journal.JournalFolder;
 /** A bench with a journal and an index of its own, in a folder. */
 final class BenchHome implements AutoCloseable {
     static final PersonId WRITER = new PersonId("writer");
+
+    /** As in a house where nobody is enrolled yet. */
+    static final Authority EVERYONE_MAY = (act, draft, passphrase) -> draft;
 
     final JournalFolder journal;
     final H2Index index;
@@ -24,9 +29,9 @@ final class BenchHome implements AutoCloseable {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView()));
-        shelf = new MethodShelf(journal, index);
-        Neighbours neighbours = new Neighbours(List.of(gates));
-        door = new RecordingDoor(home, journal, index, shelf, neighbours);
+        shelf = new MethodShelf(journal, index, EVERYONE_MAY);
+        Neighbours neighbours = new Neighbours(List.of(gates), at -> Optional.empty());
+        door = new RecordingDoor(home, journal, index, shelf, neighbours, EVERYONE_MAY);
         desk = new SheetDesk(shelf, journal);
         judge = new JudgeCommand(home, desk, shelf, neighbours);
         record = new RecordCommand(door, shelf, desk);

@@ -3,6 +3,7 @@ package wickbench.demo;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wickbench.api.home.Home;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Entry;
@@ -15,8 +16,10 @@ import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.people.Keeping;
 import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
+import wickbench.people.Roster;
 import wickbench.reading.RecordedReadingJson;
 
 /** A home with all its doors, opened without a framework. */
@@ -32,17 +35,28 @@ final class House implements AutoCloseable {
     }
 
     Doors doors() {
-        MethodShelf shelf = new MethodShelf(journal, index);
+        MethodShelf shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         return new Doors(
                 home,
                 journal,
-                new PeopleService(home, journal, index),
+                new PeopleService(
+                        home,
+                        journal,
+                        new Roster(home, journal, index),
+                        (act, draft, passphrase) -> draft,
+                        new Keeping(home, journal, new Roster(home, journal, index), at -> Optional.empty())),
                 shelf,
-                new RecordingDoor(home, journal, index, shelf, new Neighbours(List.of())));
+                new RecordingDoor(
+                        home,
+                        journal,
+                        index,
+                        shelf,
+                        new Neighbours(List.of(), at -> Optional.empty()),
+                        (act, draft, passphrase) -> draft));
     }
 
     RunSheets sheets() {
-        return new SheetDesk(new MethodShelf(journal, index), journal);
+        return new SheetDesk(new MethodShelf(journal, index, (act, draft, passphrase) -> draft), journal);
     }
 
     JournalFolder journal() {

@@ -25,6 +25,7 @@ record Assigned(PersonId person, Set<Role> roles) {
         Fields fields = Fields.of(source, body);
         Optional<PersonId> person = Enrolled.needed(fields, "person", PersonId::new);
         Set<Role> roles = Enrolled.roles(fields);
+        Enrolled.passSignatures(fields);
         return fields.finish(() -> new Assigned(person.orElseThrow(), roles));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import wickbench.api.authority.Signature;
 import wickbench.api.check.Checked;
 import wickbench.api.journal.Hash;
 import wickbench.api.json.Fields;
@@ -34,7 +35,14 @@ record Enrolled(PersonId person, Set<Role> roles, Hash file) {
         Optional<PersonId> person = needed(fields, "person", PersonId::new);
         Optional<Hash> file = needed(fields, "file", Hash::new);
         Set<Role> roles = roles(fields);
+        passSignatures(fields);
         return fields.finish(() -> new Enrolled(person.orElseThrow(), roles, file.orElseThrow()));
+    }
+
+    /** Passes over what {@link wickbench.api.authority.Signature} reads for itself. */
+    static void passSignatures(Fields fields) {
+        fields.has(Signature.MEMBER);
+        fields.has(Signature.WITNESS);
     }
 
     static <T> Optional<T> needed(Fields fields, String name, Function<String, T> parse) {

@@ -1,12 +1,17 @@
 package wickbench.people;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wickbench.api.authority.Credentials;
+import wickbench.api.authority.Credentials.Signing;
+import wickbench.api.authority.Passphrase;
+import wickbench.api.authority.SignIn;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.command.Terminal;
@@ -16,18 +21,22 @@ import wickbench.api.person.Person;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 import wickbench.api.words.Coded;
-import wickbench.api.words.Words;
 
-/** Enrolling people, giving them roles, and who there is. */
+/** Enrolling people, giving them roles, what they show to be known again, and forgetting them. */
 @Command(name = "people", synopsisSubcommandLabel = "COMMAND")
 final class PeopleCommand {
     private final People people;
+    private final SignIn signIn;
+    private final Credentials credentials;
     private final Terminal terminal;
-    private final Words words = Words.of(PeopleCommand.class, "people");
+    private final Prompts prompts;
 
-    PeopleCommand(People people, Terminal terminal) {
+    PeopleCommand(People people, SignIn signIn, Credentials credentials, Terminal terminal) {
         this.people = people;
+        this.signIn = signIn;
+        this.credentials = credentials;
         this.terminal = terminal;
+        prompts = new Prompts(terminal, signIn);
     }
 
     @Command(name = "add")
@@ -35,22 +44,84 @@ final class PeopleCommand {
             @Parameters(paramLabel = "ID") PersonId id,
             @Option(names = "--name", required = true, paramLabel = "NAME") String name,
             @Option(names = "--role", required = true, split = ",", paramLabel = "ROLE") List<String> roles) {
-        Person added = people.enrol(id, name, roles(roles), terminal.actorOrRefuse());
-        show(List.of(added));
+        Set<Role> given = roles(roles);
+        show(List.of(people.enrol(id, name, given, prompts.provenActor())));
         return 0;
     }
 
-    @Command(name = "assign")
+    @Command(name = "assign", aliases = "role")
     int assign(
             @Parameters(paramLabel = "ID") PersonId id,
             @Option(names = "--role", required = true, split = ",", paramLabel = "ROLE") List<String> roles) {
-        show(List.of(people.assign(id, roles(roles), terminal.actorOrRefuse())));
+        Set<Role> given = roles(roles);
+        show(List.of(people.assign(id, given, prompts.provenActor())));
         return 0;
     }
 
     @Command(name = "list")
     int list() {
-        show(people.all());
+        List<Person> all = people.all();
+        show(all);
+        if (!terminal.json() && !all.isEmpty() && !signIn.asked()) {
+            terminal.note(PeopleWords.get("people.open"));
+        }
+        return 0;
+    }
+
+    @Command(name = "passphrase")
+    int passphrase() {
+        PersonId who = terminal.actorOrRefuse();
+        Optional<Passphrase> now = prompts.now(who);
+        credentials.set(who, now, prompts.fresh("ask.fresh", who));
+        terminal.note(PeopleWords.get("people.passphrase-kept", who));
+        return 0;
+    }
+
+    @Command(name = "reset")
+    int reset(
+            @Parameters(paramLabel = "ID") PersonId id,
+            @Option(names = "--witness", paramLabel = "PERSON") PersonId witness) {
+        Signing by = prompts.signing(terminal.actorOrRefuse());
+        Optional<Signing> second = Optional.ofNullable(witness).map(prompts::signing);
+        credentials.reset(id, prompts.fresh("ask.once", id), by, second);
+        terminal.note(PeopleWords.get("people.once-kept", id));
+        return 0;
+    }
+
+    @Command(name = "recover")
+    int recover(
+            @Parameters(paramLabel = "ID") PersonId id,
+            @Option(names = "--witness", required = true, paramLabel = "PERSON") PersonId witness,
+            @Option(names = "--reason", required = true, paramLabel = "TEXT") String reason) {
+        Signing second = prompts.signing(witness);
+        credentials.recover(id, prompts.fresh("ask.once", id), second, reason);
+        terminal.note(PeopleWords.get("people.recovered", id));
+        terminal.note(PeopleWords.get("people.once-kept", id));
+        return 0;
+    }
+
+    @Command(name = "pin")
+    int pin(@Parameters(paramLabel = "ID") PersonId id) {
+        PersonId by = prompts.provenActor();
+        credentials.pin(id, prompts.fresh("ask.pin", id), by);
+        terminal.note(PeopleWords.get("people.pin-kept", id));
+        return 0;
+    }
+
+    @Command(name = "badge")
+    int badge(
+            @Parameters(paramLabel = "ID") PersonId id,
+            @Option(names = "--says", required = true, paramLabel = "TEXT") String says) {
+        credentials.badge(id, says, prompts.provenActor());
+        terminal.note(PeopleWords.get("people.badge-kept", id));
+        return 0;
+    }
+
+    @Command(name = "forget")
+    int forget(@Parameters(paramLabel = "ID") PersonId id) {
+        PersonId by = terminal.actorOrRefuse();
+        credentials.forget(id, by, prompts.signature(by));
+        terminal.note(PeopleWords.get("people.forgotten", id));
         return 0;
     }
 
@@ -70,18 +141,18 @@ final class PeopleCommand {
         if (terminal.json()) {
             terminal.json(Json.array(shown.stream().map(PeopleCommand::json).toList()));
         } else if (shown.isEmpty()) {
-            terminal.line(words.get("people.nobody"));
+            terminal.line(PeopleWords.get("people.nobody"));
         } else {
             terminal.table(
-                    List.of(words.get("people.id"), words.get("people.name-column"), words.get("people.roles")),
+                    List.of(PeopleWords.get("people.id"), PeopleWords.get("people.name-column"),
+                            PeopleWords.get("people.roles")),
                     shown.stream().map(this::row).toList());
         }
     }
 
     private List<String> row(Person person) {
-        String roles =
-                codes(person).stream().map(code -> words.get("role." + code)).collect(Collectors.joining(", "));
-        return List.of(person.id().value(), person.name().orElseGet(() -> words.get("people.nameless")), roles);
+        String roles = codes(person).stream().map(code -> PeopleWords.get("role." + code)).collect(Collectors.joining(", "));
+        return List.of(person.id().value(), person.name().orElseGet(() -> PeopleWords.get("people.nameless")), roles);
     }
 
     private static Json.Obj json(Person person) {

@@ -3,6 +3,8 @@ package wickbench.people;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.Credentials;
+import wickbench.api.authority.SignIn;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
 import wickbench.api.person.People;
@@ -11,14 +13,19 @@ import wickbench.api.person.People;
 @Component(property = CommandSet.NAME + "=people")
 public final class PeopleCommands implements CommandSet {
     private final People people;
+    private final SignIn signIn;
+    private final Credentials credentials;
 
     @Activate
-    public PeopleCommands(@Reference People people) {
+    public PeopleCommands(
+            @Reference People people, @Reference SignIn signIn, @Reference Credentials credentials) {
         this.people = people;
+        this.signIn = signIn;
+        this.credentials = credentials;
     }
 
     @Override
     public Object commands(Terminal terminal) {
-        return new PeopleCommand(people, terminal);
+        return new PeopleCommand(people, signIn, credentials, terminal);
     }
 }

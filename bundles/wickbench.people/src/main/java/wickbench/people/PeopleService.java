@@ -6,11 +6,12 @@ import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Authority;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
 import wickbench.api.home.Home;
-import wickbench.api.index.Index;
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Hash;
 import wickbench.api.journal.Journal;
@@ -19,12 +20,11 @@ import wickbench.api.person.People;
 import wickbench.api.person.Person;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
-import wickbench.api.words.Words;
 
 /**
  * The people of this home.
  *
- * <p>Whoever records something about people must be enrolled. Only the first of all enrols themself.
+ * <p>The first of all enrols themself, as an administrator; from then on administrators enrol.
  */
 @Component
 public final class PeopleService implements People {
@@ -32,84 +32,95 @@ public final class PeopleService implements People {
 
     private final Home home;
     private final Journal journal;
-    private final Index index;
-    private final Words words = Words.of(PeopleService.class, "people");
+    private final Roster roster;
+    private final Authority authority;
+    private final Keeping keeping;
 
     @Activate
-    public PeopleService(@Reference Home home, @Reference Journal journal, @Reference Index index) {
+    public PeopleService(
+            @Reference Home home,
+            @Reference Journal journal,
+            @Reference Roster roster,
+            @Reference Authority authority,
+            @Reference Keeping keeping) {
         this.home = home;
         this.journal = journal;
-        this.index = index;
+        this.roster = roster;
+        this.authority = authority;
+        this.keeping = keeping;
     }
 
     @Override
     public List<Person> all() {
-        return known().stream().map(this::named).toList();
+        return roster.here().stream().map(this::named).toList();
     }
 
     @Override
     public Optional<Person> find(PersonId id) {
-        return known().stream().filter(each -> each.id().equals(id)).findFirst().map(this::named);
+        return roster.all().stream().filter(each -> each.id().equals(id)).findFirst().map(this::named);
     }
 
     @Override
     public synchronized Person enrol(PersonId id, String name, Set<Role> roles, PersonId by) {
-        List<PeopleView.Known> known = known();
+        List<Known> known = roster.all();
         if (known.stream().anyMatch(each -> each.id().equals(id))) {
-            throw new Refusal("people.taken", words.get("people.taken", id));
+            throw new Refusal("people.taken", PeopleWords.get("people.taken", id));
         }
-        refuseStranger(known, known.isEmpty() ? List.of(id) : List.of(), by);
         String proper = proper(name);
+        if (known.isEmpty()) {
+            refuseFirst(id, roles, by);
+        } else {
+            // before the file is written; the entry is asked for again below
+            authority.authorise(Act.ENROL_PERSON, draft(Enrolled.KIND, Json.object(), by));
+        }
         // the file first: an entry must never name a file that is not there
-        Hash file = files().keep(id, proper);
-        append(Enrolled.KIND, Enrolled.VERSION, new Enrolled(id, roles, file).body(), by);
+        Hash file = roster.files().keep(id, PersonFile.named(proper));
+        append(Act.ENROL_PERSON, draft(Enrolled.KIND, new Enrolled(id, roles, file).body(), by));
         return new Person(id, Optional.of(proper), roles);
     }
 
     @Override
     public synchronized Person assign(PersonId id, Set<Role> roles, PersonId by) {
-        List<PeopleView.Known> known = known();
-        PeopleView.Known person = known.stream()
-                .filter(each -> each.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new Refusal("people.unknown", words.get("people.unknown", id)));
-        refuseStranger(known, List.of(), by);
-        append(Assigned.KIND, Assigned.VERSION, new Assigned(id, roles).body(), by);
-        return named(new PeopleView.Known(id, person.file(), roles));
+        Known person = roster.need(id);
+        Draft draft = draft(Assigned.KIND, new Assigned(id, roles).body(), by);
+        Draft allowed = authority.authorise(Act.ASSIGN_ROLES, draft);
+        keeping.refuseLastAdministrator(person, roles);
+        journal.append(List.of(allowed));
+        return new Person(id, name(person), roles);
     }
 
-    private void refuseStranger(List<PeopleView.Known> known, List<PersonId> also, PersonId by) {
-        boolean here =
-                also.contains(by) || known.stream().anyMatch(each -> each.id().equals(by));
-        if (!here) {
-            String key = known.isEmpty() ? "people.first" : "people.unknown";
-            throw new Refusal("people.unknown", words.get(key, by));
+    private static void refuseFirst(PersonId id, Set<Role> roles, PersonId by) {
+        if (!id.equals(by)) {
+            throw new Refusal("people.unknown", PeopleWords.get("people.first", by));
+        }
+        if (!roles.contains(Role.ADMINISTRATOR)) {
+            throw new Refusal("people.role", PeopleWords.get("people.first-role"));
         }
     }
 
-    private String proper(String name) {
+    private static String proper(String name) {
         String stripped = name.strip();
         if (stripped.isEmpty()
                 || stripped.length() > LONGEST_NAME
                 || stripped.chars().anyMatch(Character::isISOControl)) {
-            throw new BadInput(Complaint.of("name", words.get("people.name", LONGEST_NAME)));
+            throw new BadInput(Complaint.of("name", PeopleWords.get("people.name", LONGEST_NAME)));
         }
         return stripped;
     }
 
-    private void append(String kind, int version, Json.Obj body, PersonId by) {
-        journal.append(List.of(new Draft(Draft.randomId(home.chance()), by, kind, version, body)));
+    private void append(Act act, Draft draft) {
+        journal.append(List.of(authority.authorise(act, draft)));
     }
 
-    private List<PeopleView.Known> known() {
-        return index.read(PeopleView.NAME, PeopleView::all);
+    private Draft draft(String kind, Json.Obj body, PersonId by) {
+        return new Draft(Draft.randomId(home.chance()), by, kind, 1, body);
     }
 
-    private Person named(PeopleView.Known known) {
-        return new Person(known.id(), files().name(known.id(), known.file()), known.roles());
+    private Person named(Known known) {
+        return new Person(known.id(), name(known), known.roles());
     }
 
-    private NameFiles files() {
-        return new NameFiles(home.folder(), home.chance());
+    private Optional<String> name(Known known) {
+        return known.forgotten() ? Optional.empty() : roster.file(known).map(PersonFile::name);
     }
 }

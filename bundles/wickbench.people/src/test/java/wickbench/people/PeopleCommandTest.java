@@ -44,7 +44,11 @@ class PeopleCommandTest {
     void addedPeopleAreListedForPeopleAndForMachines() {
         run(false, "add", "p-01", "--name", "Ada Brook", "--role", "trainer,operator", "--role", "administrator");
         assertThat(run(false, "list"))
-                .containsExactly("id | name | roles", "p-01 | Ada Brook | operator, trainer, administrator");
+                .containsExactly(
+                        "id | name | roles",
+                        "p-01 | Ada Brook | operator, trainer, administrator",
+                        "Nobody has a passphrase yet, so whoever names themself is believed."
+                                + " An administrator sets the first: wickbench --as ID people passphrase");
         assertThat(run(true, "list"))
                 .containsExactly(
                         "[{\"id\":\"p-01\",\"name\":\"Ada Brook\",\"roles\":[\"operator\",\"trainer\",\"administrator\"]}]");
@@ -62,7 +66,7 @@ class PeopleCommandTest {
     private List<String> run(boolean json, String... arguments) {
         List<String> lines = new ArrayList<>();
         Lines terminal = new Lines(json, lines);
-        CommandLine line = new CommandLine(new PeopleCommands(house.people()).commands(terminal))
+        CommandLine line = new CommandLine(new PeopleCommands(house.people(), house.signIn(), house.credentials()).commands(terminal))
                 .registerConverter(PersonId.class, PersonId::new)
                 .setExecutionExceptionHandler((e, command, result) -> {
                     assertThat(e).isInstanceOf(BadInput.class);

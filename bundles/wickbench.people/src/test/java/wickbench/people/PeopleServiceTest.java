@@ -91,11 +91,23 @@ class PeopleServiceTest {
     @Test
     void assigningReplacesAllRoles() {
         house.people().enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR, Role.OPERATOR), ADA);
-        Person now = house.people().assign(ADA, Set.of(Role.REVIEWER), ADA);
-        assertThat(now).isEqualTo(new Person(ADA, Optional.of("Ada Brook"), Set.of(Role.REVIEWER)));
-        assertThat(house.people().find(ADA)).contains(now);
+        house.people().enrol(BO, "Bo Lind", Set.of(Role.OPERATOR, Role.TRAINER), ADA);
+        Person now = house.people().assign(BO, Set.of(Role.REVIEWER), ADA);
+        assertThat(now).isEqualTo(new Person(BO, Optional.of("Bo Lind"), Set.of(Role.REVIEWER)));
+        assertThat(house.people().find(BO)).contains(now);
         house.index().rebuild(Progress.NONE);
-        assertThat(house.people().find(ADA)).contains(now);
+        assertThat(house.people().find(BO)).contains(now);
+    }
+
+    @Test
+    void theFirstIsAnAdministratorAndTheLastStaysOne() {
+        refused(() -> house.people().enrol(ADA, "Ada Brook", Set.of(Role.OPERATOR), ADA),
+                "The first person must be an administrator, since only administrators enrol others.");
+        house.people().enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR), ADA);
+        refused(() -> house.people().assign(ADA, Set.of(Role.REVIEWER), ADA),
+                "'p-01' is the last administrator who can act; make another one first.");
+        house.people().enrol(BO, "Bo Lind", Set.of(Role.ADMINISTRATOR), ADA);
+        assertThat(house.people().assign(ADA, Set.of(Role.REVIEWER), ADA).roles()).containsExactly(Role.REVIEWER);
     }
 
     @Test

@@ -41,7 +41,9 @@ final class AnswerJson {
                                     .map(AnswerJson::reason)
                                     .toList()));
         }
-        return object.with("says", "not-checked");
+        boolean required = answer instanceof NotChecked absent && absent.required();
+        Json.Obj unasked = object.with("says", "not-checked");
+        return required ? unasked.with("required", true) : unasked;
     }
 
     private static Optional<Answer> answer(Fields fields) {
@@ -50,7 +52,7 @@ final class AnswerJson {
         return switch (says) {
             case "cleared" -> Optional.of(new Cleared(neighbour, facts(fields.child("facts"))));
             case "refused" -> Optional.of(new Refused(neighbour, facts(fields.child("facts")), reasons(fields)));
-            case "not-checked" -> Optional.of(new NotChecked(neighbour));
+            case "not-checked" -> Optional.of(new NotChecked(neighbour, fields.has("required") && fields.flag("required")));
             default -> {
                 fields.complain("says", "expected one of cleared, refused, not-checked, found '" + says + "'");
                 yield Optional.empty();

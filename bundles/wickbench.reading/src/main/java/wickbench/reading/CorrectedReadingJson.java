@@ -20,6 +20,8 @@ public final class CorrectedReadingJson {
         Fields fields = Fields.of(source, object);
         Optional<UUID> corrects = Parts.needParsed(fields, "corrects", "the id of an entry", CorrectedReadingJson::id);
         String reason = fields.text("reason");
+        // whoever wants to know asks for the signature of the entry
+        fields.has("signature");
         Optional<RecordedReading> now = RecordedReadingJson.read(fields.child("now"));
         return fields.finish(() -> new CorrectedReading(corrects.orElseThrow(), reason, now.orElseThrow()));
     }

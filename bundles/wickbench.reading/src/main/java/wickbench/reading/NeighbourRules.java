@@ -19,7 +19,14 @@ final class NeighbourRules {
 
     static Stream<Finding> notChecked(Case test) {
         return answers(test, Answer.NotChecked.class)
-                .map(answer -> Rule.caution(answer.neighbour() + "-not-checked", "not checked", answer.neighbour()));
+                .map(NeighbourRules::notChecked);
+    }
+
+    private static Finding notChecked(Answer.NotChecked answer) {
+        String rule = answer.neighbour() + "-not-checked";
+        return answer.required()
+                ? Rule.bars(rule, "not checked", answer.neighbour())
+                : Rule.caution(rule, "not checked", answer.neighbour());
     }
 
     static Stream<Finding> controlFailed(Case test) {

@@ -31,8 +31,11 @@ import wickbench.reading.MethodFiles.Change;
 /** The schemas against what is written, and the method schema against the method's own checks. */
 class SchemaTest {
     private static final String BASE = "https://schemas.invalid/";
-    private static final List<String> NAMES =
-            List.of("method-1.schema.json", "reading.recorded-1.schema.json", "reading.corrected-1.schema.json");
+    private static final List<String> NAMES = List.of(
+            "method-1.schema.json",
+            "signature-1.schema.json",
+            "reading.recorded-1.schema.json",
+            "reading.corrected-1.schema.json");
     private static final Map<String, String> TEXTS =
             NAMES.stream().collect(Collectors.toMap(name -> BASE + name, name -> Golden.docs("formats/" + name)));
     private static final SchemaRegistry SCHEMAS =

@@ -20,7 +20,7 @@ class EveryInstallSetTest {
 
     /** The commands that each feature brings. */
     private static final Map<String, Set<String>> COMMANDS = Map.of(
-            "base", Set.of("attach", "index", "journal", "people", "picture", "report"),
+            "base", Set.of("attach", "index", "journal", "people", "picture", "profile", "report", "sign"),
             "bench", Set.of("demo", "judge", "method", "record"),
             "figures", Set.of("figures"),
             "ledger", Set.of("ledger"));

@@ -28,8 +28,17 @@ public sealed interface Answer {
         }
     }
 
-    /** Nobody was there to ask; never a silent yes. */
-    record NotChecked(String neighbour) implements Answer {}
+    /**
+     * Nobody was there to ask; never a silent yes.
+     *
+     * @param required whether the site profile in force at the start asks for this check, so that a Negative cannot stand without
+     */
+    record NotChecked(String neighbour, boolean required) implements Answer {
+        /** Nobody was there, and the site does not insist. */
+        public NotChecked(String neighbour) {
+            this(neighbour, false);
+        }
+    }
 
     /**
      * Why not.

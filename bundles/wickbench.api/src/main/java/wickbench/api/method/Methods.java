@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.authority.Passphrase;
 import wickbench.api.person.PersonId;
 
 /** The methods that this site has issued. */
@@ -22,16 +23,28 @@ public interface Methods {
     /**
      * Issues a method; its version must be the next.
      *
-     * @throws wickbench.api.check.Refusal when it is not
+     * @param passphrase signs it; without one it is marked unsigned for ever
+     * @throws wickbench.api.check.Refusal when it is not, or {@code by} may not
      */
-    IssuedMethod issue(Method method, PersonId by);
+    IssuedMethod issue(Method method, PersonId by, Optional<Passphrase> passphrase);
+
+    /** Issues a method unsigned. */
+    default IssuedMethod issue(Method method, PersonId by) {
+        return issue(method, by, Optional.empty());
+    }
 
     /**
      * Withdraws a method: no new version is in force until one is issued again.
      *
-     * @throws wickbench.api.check.Refusal when it is not in force
+     * @param passphrase signs it
+     * @throws wickbench.api.check.Refusal when it is not in force, or {@code by} may not
      */
-    void withdraw(MethodId id, String reason, PersonId by);
+    void withdraw(MethodId id, String reason, PersonId by, Optional<Passphrase> passphrase);
+
+    /** Withdraws a method unsigned. */
+    default void withdraw(MethodId id, String reason, PersonId by) {
+        withdraw(id, reason, by, Optional.empty());
+    }
 
     /**
      * A version with its time in force.

@@ -1,8 +1,10 @@
 package wickbench.api.reading;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.authority.Passphrase;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.person.PersonId;
 
@@ -26,9 +28,17 @@ public interface ReadingDoor {
     /**
      * Records that an earlier reading should have been another.
      *
-     * @throws wickbench.api.check.Refusal when there is no such reading, or when allergen or its sign would be argued away
+     * @param by a reviewer, or the operator of the reading, who signs
+     * @param passphrase signs it
+     * @throws wickbench.api.check.Refusal when there is no such reading, when allergen or its sign would be argued away, or when
+     *     {@code by} may not
      */
-    Kept correct(UUID corrects, Reading now, String reason, PersonId by);
+    Kept correct(UUID corrects, Reading now, String reason, PersonId by, Optional<Passphrase> passphrase);
+
+    /** Records a correction unsigned. */
+    default Kept correct(UUID corrects, Reading now, String reason, PersonId by) {
+        return correct(corrects, now, reason, by, Optional.empty());
+    }
 
     /**
      * A reading in the journal.

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import wickbench.api.home.HomeFolder;
@@ -18,8 +19,10 @@ import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.people.Keeping;
 import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
+import wickbench.people.Roster;
 import wickbench.reading.MethodJson;
 
 /** A real home with the demonstration's methods and two people. */
@@ -36,15 +39,26 @@ final class TestHouse implements AutoCloseable {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView()));
-        shelf = new MethodShelf(journal, index);
-        PeopleService people = new PeopleService(home, journal, index);
-        people.enrol(ACTOR, "Ina Moos", Set.of(Role.OPERATOR), ACTOR);
-        people.enrol(new PersonId("op-07"), "Jost Rietgras", Set.of(Role.OPERATOR), ACTOR);
+        shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
+        PeopleService people = new PeopleService(
+                        home,
+                        journal,
+                        new Roster(home, journal, index),
+                        (act, draft, passphrase) -> draft,
+                        new Keeping(home, journal, new Roster(home, journal, index), at -> Optional.empty()));
+        people.enrol(ACTOR, "Ina Moos", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
+        people.enrol(new PersonId("op-07"), "Jost Rietgras", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
         doors = new BenchDoors(
                 home,
                 journal,
                 shelf,
-                new RecordingDoor(home, journal, index, shelf, new Neighbours(List.of())),
+                new RecordingDoor(
+                        home,
+                        journal,
+                        index,
+                        shelf,
+                        new Neighbours(List.of(), at -> Optional.empty()),
+                        (act, draft, passphrase) -> draft),
                 new SheetDesk(shelf, journal),
                 List.of(people));
     }

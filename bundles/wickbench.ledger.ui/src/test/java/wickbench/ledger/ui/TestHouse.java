@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.UUID;
@@ -27,8 +28,10 @@ import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 import wickbench.ledger.services.LedgerResults;
 import wickbench.ledger.services.LedgerView;
+import wickbench.people.Keeping;
 import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
+import wickbench.people.Roster;
 import wickbench.reading.MethodJson;
 
 /** A real home with journal, index, bench and ledger. */
@@ -49,10 +52,21 @@ final class TestHouse implements AutoCloseable {
         journal.found(new Founding(new StationId("bench-1"), ZoneId.of("Europe/Vienna"), OptionalLong.empty()));
         index = H2Index.open(
                 folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView(), new LedgerView()));
-        shelf = new MethodShelf(journal, index);
-        PeopleService people = new PeopleService(home, journal, index);
+        shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
+        PeopleService people = new PeopleService(
+                home,
+                journal,
+                new Roster(home, journal, index),
+                (act, draft, passphrase) -> draft,
+                new Keeping(home, journal, new Roster(home, journal, index), at -> Optional.empty()));
         people.enrol(WRITER, "Ina Moos", Set.of(Role.OPERATOR), WRITER);
-        door = new RecordingDoor(home, journal, index, shelf, new Neighbours(List.of()));
+        door = new RecordingDoor(
+                home,
+                journal,
+                index,
+                shelf,
+                new Neighbours(List.of(), at -> Optional.empty()),
+                (act, draft, passphrase) -> draft);
         sheets = new SheetDesk(shelf, journal);
         ledger = new Ledger(new LedgerResults(index, journal), journal, List.of(people));
     }

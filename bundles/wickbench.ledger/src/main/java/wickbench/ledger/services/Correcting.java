@@ -4,6 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import wickbench.api.authority.Passphrase;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Checked;
 import wickbench.api.check.Complaint;
@@ -25,14 +27,15 @@ final class Correcting {
         this.sheets = sheets;
     }
 
-    Kept correct(ResultDetail before, Map<String, String> changed, String reason, PersonId by) {
+    Kept correct(ResultDetail before, Map<String, String> changed, String reason, PersonId by,
+            Optional<Passphrase> passphrase) {
         if (changed.isEmpty()) {
             throw new BadInput(Complaint.of("correct", LedgerWords.get("correct.nothing")));
         }
         Reading was = before.reading().reading();
         Map<String, String> cells = SheetCells.of(was);
         cells.putAll(changed);
-        return door.correct(before.row().id(), merged(was, read(cells), changed), reason, by);
+        return door.correct(before.row().id(), merged(was, read(cells), changed), reason, by, passphrase);
     }
 
     private Reading read(Map<String, String> cells) {

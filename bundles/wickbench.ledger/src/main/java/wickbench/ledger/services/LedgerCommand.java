@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wickbench.api.authority.Passphrase;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
@@ -65,6 +66,7 @@ final class LedgerCommand {
     int correct(
             @Parameters(paramLabel = "ID") String id,
             @Option(names = "--reason", required = true, paramLabel = "TEXT") String reason,
+            @Option(names = "--sign") boolean sign,
             @Mixin ChangedCells changed) {
         Correcting door =
                 correcting.orElseThrow(() -> new Refusal("ledger.no-bench", LedgerWords.get("correct.no-bench")));
@@ -73,7 +75,9 @@ final class LedgerCommand {
             throw new BadInput(Complaint.of("--reason", LedgerWords.get("correct.reason")));
         }
         ResultDetail before = found(id);
-        Kept kept = door.correct(before, changed.given(), reason.strip(), by);
+        Optional<Passphrase> passphrase =
+                sign ? Optional.of(Passphrase.of(terminal.passphrase(by.value()))) : Optional.empty();
+        Kept kept = door.correct(before, changed.given(), reason.strip(), by, passphrase);
         print.detail(found(before.row().id().toString()));
         if (!kept.added()) {
             terminal.note(LedgerWords.get("correct.known", kept.ref()));

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -49,9 +50,15 @@ final class TestSite implements AutoCloseable {
         journal.found(new Founding(new StationId("bench-1"), ZONE, OptionalLong.empty()));
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(views));
         results = new LedgerResults(index, journal);
-        shelf = new MethodShelf(journal, index);
+        shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         correcting = new Correcting(
-                new RecordingDoor(home, journal, index, shelf, new Neighbours(List.of())),
+                new RecordingDoor(
+                        home,
+                        journal,
+                        index,
+                        shelf,
+                        new Neighbours(List.of(), at -> Optional.empty()),
+                        (act, draft, passphrase) -> draft),
                 new SheetDesk(shelf, journal));
     }
 

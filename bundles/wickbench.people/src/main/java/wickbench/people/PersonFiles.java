@@ -12,36 +12,29 @@ import java.nio.file.StandardOpenOption;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 import wickbench.api.journal.Hash;
-import wickbench.api.json.Fields;
-import wickbench.api.json.Json;
-import wickbench.api.json.JsonReader;
 import wickbench.api.person.PersonId;
 
 /**
- * The files {@code people/ID/HASH.json}: a name and a salt each, never changed.
+ * The files {@code people/ID/HASH.json}, never changed: each change of a person is one file more.
  *
- * <p>The entry carries the hash of the file. The salt makes sure that nobody can find the name by trying names against that hash
+ * <p>The entry carries the hash of the file. The salt makes sure that nobody can find a name by trying names against that hash
  * once the file is gone.
  */
-final class NameFiles {
+final class PersonFiles {
     private static final int SALT_BYTES = 32;
     private final Path folder;
     private final RandomGenerator chance;
 
-    NameFiles(Path home, RandomGenerator chance) {
+    PersonFiles(Path home, RandomGenerator chance) {
         folder = home.resolve("people");
         this.chance = chance;
     }
 
-    /** Writes a name, and returns the file's hash once it is on the disk under its final name. */
-    Hash keep(PersonId person, String name) {
-        byte[] salt = new byte[SALT_BYTES];
-        chance.nextBytes(salt);
-        String text = Json.object()
-                .with("name", name)
-                .with("salt", HexFormat.of().formatHex(salt))
-                .canonical();
+    /** Writes a file, and returns its hash once it is on the disk under its final name. */
+    Hash keep(PersonId person, PersonFile content) {
+        String text = content.json(salt()).canonical();
         Hash hash = Hash.ofContent(text);
         try {
             write(file(person, hash), text.getBytes(StandardCharsets.UTF_8));
@@ -51,29 +44,45 @@ final class NameFiles {
         return hash;
     }
 
-    /** Returns the name, unless the file is gone or is not the one that the entry means. */
-    Optional<String> name(PersonId person, Hash hash) {
+    /** Returns 256 bits of chance in hexadecimal. */
+    String salt() {
+        byte[] salt = new byte[SALT_BYTES];
+        chance.nextBytes(salt);
+        return HexFormat.of().formatHex(salt);
+    }
+
+    /** Returns what the file says, unless it is gone or is not the one that the entry means. */
+    Optional<PersonFile> read(PersonId person, Hash hash) {
         Path file = file(person, hash);
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
         try {
             byte[] content = Files.readAllBytes(file);
-            return Hash.ofContent(content).equals(hash) ? name(content) : Optional.empty();
+            return Hash.ofContent(content).equals(hash)
+                    ? Optional.of(PersonFile.read("person file", new String(content, StandardCharsets.UTF_8))
+                            .orRefuse())
+                    : Optional.empty();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static Optional<String> name(byte[] content) {
-        return JsonReader.readObject("name", new String(content, StandardCharsets.UTF_8))
-                .then(object -> {
-                    Fields fields = Fields.of("name", object);
-                    String name = fields.text("name");
-                    fields.text("salt");
-                    return fields.finish(() -> Optional.of(name));
-                })
-                .orRefuse();
+    /** Removes all files of a person; does nothing where there are none. */
+    void remove(PersonId person) {
+        Path own = folder.resolve(person.value());
+        if (!Files.isDirectory(own)) {
+            return;
+        }
+        try (Stream<Path> files = Files.list(own)) {
+            for (Path file : files.toList()) {
+                Files.delete(file);
+            }
+            Files.delete(own);
+            forceFolder(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private Path file(PersonId person, Hash hash) {

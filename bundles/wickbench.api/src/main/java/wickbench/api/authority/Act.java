@@ -1,0 +1,42 @@
+package wickbench.api.authority;
+
+import java.util.Set;
+import wickbench.api.person.Role;
+import wickbench.api.words.Coded;
+
+/**
+ * What asks for a role; its code is also the meaning of a signature under it.
+ *
+ * <p>Recording what has happened is no such act: a fact is never refused.
+ */
+public enum Act implements Coded {
+    ENROL_PERSON(false, Role.ADMINISTRATOR),
+    ASSIGN_ROLES(false, Role.ADMINISTRATOR),
+    SET_BENCH_KEY(false, Role.ADMINISTRATOR),
+    RESET_PASSPHRASE(true, Role.ADMINISTRATOR),
+    WITNESS(true),
+    FORGET_PERSON(true, Role.ADMINISTRATOR),
+    ISSUE_PROFILE(true, Role.ADMINISTRATOR),
+    ISSUE_METHOD(false, Role.REVIEWER, Role.ADMINISTRATOR),
+    WITHDRAW_METHOD(false, Role.REVIEWER, Role.ADMINISTRATOR),
+    CORRECT_READING(false, Role.REVIEWER),
+    CORRECT_OWN_READING(true);
+
+    private final boolean signed;
+    private final Set<Role> roles;
+
+    Act(boolean signed, Role... roles) {
+        this.signed = signed;
+        this.roles = Set.of(roles);
+    }
+
+    /** Returns the roles of which one is enough; empty when everyone enrolled may. */
+    public Set<Role> roles() {
+        return roles;
+    }
+
+    /** Tells whether it is signed wherever people have passphrases, whatever the site profile says. */
+    public boolean signed() {
+        return signed;
+    }
+}

@@ -1,0 +1,117 @@
+package wickbench.people;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.Passphrase;
+import wickbench.api.authority.SignIn;
+import wickbench.api.check.Refusal;
+import wickbench.api.home.Home;
+import wickbench.api.index.Index;
+import wickbench.api.journal.Journal;
+import wickbench.api.person.PersonId;
+
+/** Hears passphrases and PINs, and remembers who sits here. */
+@Component(service = {SignIn.class, HouseSignIn.class})
+public final class HouseSignIn implements SignIn {
+    /** How long a phrase that others set is good (ASVS 5.0 V6.4.1: a short period; the figure is common practice). */
+    static final Duration ONCE = Duration.ofDays(1);
+
+    private final Home home;
+    private final Roster roster;
+    private final Attempts attempts;
+    private final Sittings sittings;
+
+    @Activate
+    public HouseSignIn(
+            @Reference Home home, @Reference Journal journal, @Reference Index index, @Reference Roster roster) {
+        this.home = home;
+        this.roster = roster;
+        attempts = new Attempts(home, journal, index);
+        sittings = new Sittings(() -> home.clock().instant());
+    }
+
+    @Override
+    public boolean asked() {
+        return roster.keyed();
+    }
+
+    @Override
+    public Secret secretOf(PersonId who) {
+        return roster.find(who).map(Known::secret).orElse(Secret.NONE);
+    }
+
+    @Override
+    public void open(PersonId who, Passphrase passphrase) {
+        if (prove(who, passphrase) == Secret.ONCE) {
+            throw new Refusal("sign-in.once", PeopleWords.get("sign-in.once", who));
+        }
+        sittings.open(who);
+    }
+
+    /** Hears a passphrase, and tells which sort it is; opens nothing. */
+    Secret prove(PersonId who, Passphrase passphrase) {
+        attempts.hear(who, Attempts.PASSPHRASE, () -> kept(who), passphrase);
+        return secretOf(who);
+    }
+
+    private Optional<String> kept(PersonId who) {
+        Optional<Known> known = roster.find(who);
+        known.ifPresent(this::refuseKeyless);
+        return known.flatMap(roster::file).flatMap(PersonFile::passphrase);
+    }
+
+    private void refuseKeyless(Known known) {
+        if (known.secret() == Secret.NONE) {
+            throw new Refusal("sign-in.none", PeopleWords.get("sign-in.none", known.id()));
+        }
+        Instant now = home.clock().instant();
+        boolean over = known.secretAt().filter(at -> !now.isBefore(at.plus(ONCE))).isPresent();
+        if (known.secret() == Secret.ONCE && over) {
+            throw new Refusal("sign-in.over", PeopleWords.get("sign-in.over", known.id()));
+        }
+    }
+
+    @Override
+    public boolean sits(PersonId who) {
+        return sittings.sits(who);
+    }
+
+    @Override
+    public void seen(PersonId who) {
+        sittings.seen(who);
+    }
+
+    @Override
+    public void close(PersonId who) {
+        attempts.lookAgain(who);
+        sittings.close(who);
+    }
+
+    @Override
+    public PersonId atBench(String idOrBadge, Optional<Passphrase> pin) {
+        return roster.here().stream()
+                .filter(known ->
+                        roster.file(known).filter(file -> file.wears(idOrBadge)).isPresent())
+                .findFirst()
+                .map(Known::id)
+                .orElseGet(() -> byPin(idOrBadge, pin));
+    }
+
+    private PersonId byPin(String id, Optional<Passphrase> pin) {
+        Known known = roster.here().stream()
+                .filter(each -> each.id().value().equals(id.strip()))
+                .findFirst()
+                .orElseThrow(() -> new Refusal("people.unknown", PeopleWords.get("people.unknown", id)));
+        Optional<String> kept = roster.file(known).flatMap(PersonFile::pin);
+        if (kept.isPresent()) {
+            Passphrase typed = pin.orElseThrow(
+                    () -> new Refusal("sign-in.pin", PeopleWords.get("sign-in.pin", known.id())));
+            attempts.hear(known.id(), Attempts.PIN, () -> kept, typed);
+        }
+        return known.id();
+    }
+}

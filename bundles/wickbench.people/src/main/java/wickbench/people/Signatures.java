@@ -1,0 +1,50 @@
+package wickbench.people;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import wickbench.api.authority.Signature;
+import wickbench.api.authority.Signature.Standing;
+import wickbench.api.journal.Entry;
+import wickbench.api.journal.Journal;
+import wickbench.api.journal.StationId;
+import wickbench.api.progress.Progress;
+
+/** Reads the whole journal for signatures. */
+final class Signatures {
+    /** Kinds of entry that ask for a signature; without one they are marked unsigned for ever. */
+    static final Set<String> ASKED =
+            Set.of("method.issued", "method.withdrawn", "reading.corrected", "profile.issued", Forgotten.KIND);
+
+    private Signatures() {}
+
+    /** An entry that has a signature or asks for one. */
+    record Checked(Entry entry, Standing signature, Standing witness) {
+        boolean foreign() {
+            return signature instanceof Standing.Foreign || witness instanceof Standing.Foreign;
+        }
+    }
+
+    static Checked of(Entry entry) {
+        return new Checked(entry, Signature.under(entry), Signature.under(entry, Signature.WITNESS));
+    }
+
+    static List<Checked> all(Journal journal, Progress progress) {
+        List<Checked> found = new ArrayList<>();
+        for (StationId station : journal.stations()) {
+            long size = journal.size(station);
+            journal.read(station, 0, entry -> {
+                Checked checked = of(entry);
+                if (ASKED.contains(entry.kind()) || concerns(checked)) {
+                    found.add(checked);
+                }
+                return progress.at(entry.ref().seq() + 1, size);
+            });
+        }
+        return found;
+    }
+
+    private static boolean concerns(Checked checked) {
+        return !(checked.signature() instanceof Standing.Unsigned) || !(checked.witness() instanceof Standing.Unsigned);
+    }
+}

@@ -1,0 +1,2 @@
+/** The site profile: read, issued, and in force. */
+package wickbench.people.profile;
