@@ -107,8 +107,8 @@ class EscalationTest {
 
     @Test
     void aRoleWrittenIntoTheIndexBySqlIsNone() {
-        sql("insert into people.person_role (person, role, station, seq) select person, 'administrator', station, seq"
-                + " from people.person_role where person = 'p-02' and role = 'operator'");
+        sql("insert into \"people\".person_role (person, role, station, seq) select person, 'administrator', station, seq"
+                + " from \"people\".person_role where person = 'p-02' and role = 'operator'");
         assertThat(house.people().find(BO).orElseThrow().roles()).contains(Role.ADMINISTRATOR);
         house.signIn().open(BO, typed(BOS));
         assertThatThrownBy(() -> house.people().enrol(new PersonId("p-09"), "Eve", Set.of(), BO))
@@ -121,7 +121,7 @@ class EscalationTest {
         PersonFile forged = PersonFile.named("Ada Brook")
                 .withPassphrase(Argon2id.hash(typed("known to bo as well"), new java.security.SecureRandom()));
         String hash = house.roster().files().keep(ADA, forged).hex();
-        sql("update people.person set file = '" + hash + "' where id = 'p-01'");
+        sql("update \"people\".person set file = '" + hash + "' where id = 'p-01'");
         assertThatThrownBy(() -> house.signIn().open(ADA, typed("known to bo as well")))
                 .isInstanceOf(Refusal.class);
     }

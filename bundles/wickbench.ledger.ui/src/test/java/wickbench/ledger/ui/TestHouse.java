@@ -59,7 +59,7 @@ final class TestHouse implements AutoCloseable {
                 new Roster(home, journal, index),
                 (act, draft, passphrase) -> draft,
                 new Keeping(home, journal, new Roster(home, journal, index), at -> Optional.empty()));
-        people.enrol(WRITER, "Ina Moos", Set.of(Role.OPERATOR), WRITER);
+        people.enrol(WRITER, "Ina Moos", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), WRITER);
         door = new RecordingDoor(
                 home,
                 journal,
