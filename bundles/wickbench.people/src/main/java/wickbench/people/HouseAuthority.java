@@ -53,7 +53,7 @@ public final class HouseAuthority implements Authority, Permissions {
     @Override
     public Draft authorise(Act act, Draft draft, Optional<Passphrase> passphrase) {
         boolean nobody = roster.all().isEmpty();
-        if (!nobody) {
+        if (!nobody || passphrase.isPresent()) {
             role(draft.by(), act).orRefuse();
         }
         if (passphrase.isPresent()) {

@@ -49,8 +49,8 @@ final class PeopleCommand {
         return 0;
     }
 
-    @Command(name = "assign", aliases = "role")
-    int assign(
+    @Command(name = "role")
+    int role(
             @Parameters(paramLabel = "ID") PersonId id,
             @Option(names = "--role", required = true, split = ",", paramLabel = "ROLE") List<String> roles) {
         Set<Role> given = roles(roles);

@@ -57,7 +57,7 @@ class SecondProgramTest {
             assertThat(none.out()).isEmpty();
 
             assertThat(atHome("ledger", "frobnicate").code()).isEqualTo(BAD_INPUT);
-            assertThat(atHome("people", "assign", "nobody", "--role", "operator")
+            assertThat(atHome("people", "role", "nobody", "--role", "operator")
                             .code())
                     .isEqualTo(REFUSED);
         }
