@@ -65,7 +65,7 @@ final class TestHouse implements AutoCloseable {
                 () -> List.of(new PeopleView(), new ProfileView(), new BenchView()));
         roster = new Roster(simulated, journal, index);
         signIn = new HouseSignIn(simulated, journal, index, roster);
-        ProfileInForce held = new ProfileInForce(index);
+        ProfileInForce held = new ProfileInForce(simulated, index);
         authority = new HouseAuthority(simulated, roster, signIn, held);
         Keeping keeping = new Keeping(simulated, journal, roster, held);
         credentials = new HouseCredentials(simulated, journal, roster, signIn, authority, keeping);

@@ -1,11 +1,13 @@
 package wickbench.people.profile;
 
+import java.nio.file.Files;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.home.Home;
 import wickbench.api.index.Index;
 import wickbench.api.profile.Profile;
 import wickbench.api.profile.Profiles.IssuedProfile;
@@ -14,10 +16,12 @@ import wickbench.api.profile.SiteProfile;
 /** Reads profiles; knows nobody, so that the authority itself can ask it. */
 @Component(service = {SiteProfile.class, ProfileInForce.class})
 public final class ProfileInForce implements SiteProfile {
+    private final Home home;
     private final Index index;
 
     @Activate
-    public ProfileInForce(@Reference Index index) {
+    public ProfileInForce(@Reference Home home, @Reference Index index) {
+        this.home = home;
         this.index = index;
     }
 
@@ -30,6 +34,10 @@ public final class ProfileInForce implements SiteProfile {
     }
 
     List<IssuedProfile> all() {
+        // a home that nobody has founded has issued nothing, and asking must not found it
+        if (!Files.isDirectory(home.folder().resolve("journal"))) {
+            return List.of();
+        }
         return index.read(ProfileView.NAME, ProfileView::all);
     }
 }
