@@ -67,6 +67,7 @@ public final class DesktopWindow implements Desktop {
         Window window = new Window(shell, supplies, looks, layout::reset);
         display.setRuntimeExceptionHandler(window::broken);
         Keys.listen(display, new WindowKeys(window));
+        new IdleLock(window, supplies).watch(shell);
         WindowBounds.follow(shell, layout);
         front = Optional.of(shell);
         shell.addDisposeListener(event -> front = Optional.empty());

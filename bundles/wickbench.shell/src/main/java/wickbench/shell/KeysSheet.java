@@ -2,8 +2,6 @@ package wickbench.shell;
 
 import java.util.List;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -44,17 +42,9 @@ final class KeysSheet {
             }
         });
         sheet.pack();
-        sheet.setBounds(over(window.shell(), sheet.getSize()));
+        sheet.setBounds(WindowBounds.middle(window.shell(), sheet.getSize()));
         sheet.open();
         return sheet;
-    }
-
-    /** Returns bounds in the middle of the window, but whole on its screen. */
-    private static Rectangle over(Shell window, Point size) {
-        Rectangle below = window.getBounds();
-        Rectangle wanted = new Rectangle(
-                below.x + (below.width - size.x) / 2, below.y + (below.height - size.y) / 2, size.x, size.y);
-        return WindowBounds.onScreen(wanted, window.getMonitor().getClientArea());
     }
 
     private static void group(Composite sheet, Theme theme, String name, List<String> keys) {

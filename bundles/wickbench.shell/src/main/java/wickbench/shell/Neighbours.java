@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicy;
+import wickbench.api.authority.SignIn;
 import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
 import wickbench.api.person.People;
@@ -24,6 +25,9 @@ public final class Neighbours {
     private volatile List<People> peoples = List.of();
 
     @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+    private volatile List<SignIn> signIns = List.of();
+
+    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
     private volatile List<DueSource> dueSources = List.of();
 
     Optional<Journal> journal() {
@@ -36,6 +40,10 @@ public final class Neighbours {
 
     Optional<People> people() {
         return peoples.stream().findFirst();
+    }
+
+    Optional<SignIn> signIn() {
+        return signIns.stream().findFirst();
     }
 
     List<DueSource> dueSources() {

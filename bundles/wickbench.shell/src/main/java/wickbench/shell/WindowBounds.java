@@ -3,6 +3,7 @@ package wickbench.shell;
 import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Monitor;
 import org.eclipse.swt.widgets.Shell;
@@ -94,5 +95,13 @@ final class WindowBounds {
             all[i] = number.value().intValue();
         }
         return all[2] > 0 && all[3] > 0 ? Optional.of(new Rectangle(all[0], all[1], all[2], all[3])) : Optional.empty();
+    }
+
+    /** Returns bounds in the middle of a window, but whole on its screen. */
+    static Rectangle middle(Shell window, Point size) {
+        Rectangle below = window.getBounds();
+        Rectangle wanted = new Rectangle(
+                below.x + (below.width - size.x) / 2, below.y + (below.height - size.y) / 2, size.x, size.y);
+        return onScreen(wanted, window.getMonitor().getClientArea());
     }
 }

@@ -13,13 +13,13 @@ import wickbench.api.person.PersonId;
 final class WindowMenus {
     private final Window window;
     private final Neighbours neighbours;
-    private final Workers workers;
+    private final Supplies supplies;
     private final Session session;
 
     WindowMenus(Window window, Supplies supplies) {
         this.window = window;
         this.neighbours = supplies.neighbours();
-        this.workers = supplies.workers();
+        this.supplies = supplies;
         this.session = supplies.session();
     }
 
@@ -30,17 +30,16 @@ final class WindowMenus {
             window.say(ShellWords.get("person.no-people"));
             return;
         }
-        new PageJobs(
-                        below.getDisplay(),
-                        workers.pool(),
-                        () -> !below.isDisposed(),
-                        new JobBoard(),
-                        e -> window.say(Failures.plain(e)))
-                .run(
-                        ShellWords.get("work.people"),
-                        progress ->
-                                neighbours.people().map(people -> people.all()).orElse(List.of()),
-                        everyone -> personMenu(below, everyone));
+        PageJobs jobs = new PageJobs(
+                below.getDisplay(),
+                supplies.workers().pool(),
+                () -> !below.isDisposed(),
+                new JobBoard(),
+                e -> window.say(Failures.plain(e)));
+        jobs.run(
+                ShellWords.get("work.people"),
+                progress -> neighbours.people().map(people -> people.all()).orElse(List.of()),
+                everyone -> personMenu(below, everyone, new SignInActs(window, supplies, jobs)));
     }
 
     void view() {
@@ -63,17 +62,17 @@ final class WindowMenus {
         drop(menu, below);
     }
 
-    private void personMenu(Button below, List<Person> everyone) {
+    private void personMenu(Button below, List<Person> everyone, SignInActs acts) {
         Menu menu = new Menu(below);
         Optional<PersonId> actor = session.actor();
-        radio(menu, ShellWords.get("person.nobody.item"), actor.isEmpty(), () -> session.actor(Optional.empty()));
+        radio(menu, ShellWords.get("person.nobody.item"), actor.isEmpty(), acts::leave);
         new MenuItem(menu, SWT.SEPARATOR);
         for (Person person : everyone) {
             radio(
                     menu,
                     ShellWords.get("person.item", person.display(), person.id()),
                     actor.equals(Optional.of(person.id())),
-                    () -> session.actor(Optional.of(person.id())));
+                    () -> acts.choose(person));
         }
         if (everyone.isEmpty()) {
             item(menu, SWT.PUSH, ShellWords.get("person.none"), () -> {}).setEnabled(false);

@@ -1,0 +1,173 @@
+package wickbench.people.ui;
+
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Permission;
+import wickbench.api.person.PersonId;
+import wickbench.shell.PageContext;
+import wickbench.shell.PagePart;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Heading;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Note;
+import wickbench.widgets.Scroller;
+import wickbench.widgets.TableKit;
+import wickbench.widgets.Type;
+
+/** The open page: everyone at the left, one person or the form for a new one at the right; the very first start alone. */
+final class PeoplePart implements PagePart {
+    private final PageContext context;
+    private final PeopleDoors doors;
+    private final Composite page;
+    private final Composite body;
+    private final Heading heading;
+    private List<PersonRow> everyone = List.of();
+    private Optional<TableKit<PersonRow>> table = Optional.empty();
+    private Optional<Scroller> side = Optional.empty();
+    private Optional<String> wanted = Optional.empty();
+
+    private record Known(List<PersonRow> everyone, boolean asked, boolean founded) {}
+
+    PeoplePart(Composite parent, PageContext context, PeopleDoors doors) {
+        this.context = context;
+        this.doors = doors;
+        page = context.theme().controls().box(parent, 1);
+        heading = new Heading(page, context.theme(), PeopleUiWords.get("page.heading"), PeopleUiWords.get("page.line"));
+        body = Fit.grow(context.theme().controls().box(page, 1));
+        context.onActor(actor -> load());
+        load();
+    }
+
+    private void load() {
+        context.jobs()
+                .run(
+                        PeopleUiWords.get("page.reading"),
+                        progress -> new Known(
+                                doors.rows(),
+                                doors.signIn().asked(),
+                                doors.journal().founding().isPresent()),
+                        this::take);
+    }
+
+    private void take(Known known) {
+        everyone = known.everyone();
+        empty(body);
+        empty(heading.actions());
+        if (everyone.isEmpty()) {
+            firstStart(known.founded());
+        } else {
+            list(known.asked());
+        }
+        page.layout(true, true);
+    }
+
+    private void firstStart(boolean founded) {
+        Scroller scroller = new Scroller(body, context.theme());
+        Fit.grow(scroller.control());
+        new FirstStart(doors).fill(scroller.content(), context, founded, scroller::measure, this::load);
+        scroller.measure();
+        context.ready();
+    }
+
+    private void list(boolean asked) {
+        ((GridLayout) heading.actions().getLayout()).numColumns = 1;
+        context.theme().controls().button(heading.actions(), PeopleUiWords.get("enrol.open"), this::enrol);
+        if (!asked) {
+            Fit.wide(new Note(body, context.theme(), Meaning.CAUTION, PeopleUiWords.get("page.open")));
+        }
+        SashForm sash = Fit.grow(new SashForm(body, SWT.HORIZONTAL));
+        sash.setBackground(page.getBackground());
+        sash.setSashWidth(context.theme().metrics().grid(1));
+        TableKit<PersonRow> kit = new TableKit<>(sash, context, PeopleTable.of(everyone));
+        side = Optional.of(new Scroller(sash, context.theme()));
+        sash.setWeights(54, 46);
+        table = Optional.of(kit);
+        kit.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
+        kit.onLoaded(() -> selectFirst(kit));
+    }
+
+    private void selectFirst(TableKit<PersonRow> kit) {
+        Optional<PersonRow> asked = wanted.flatMap(id -> kit.rows().stream()
+                .filter(row -> row.person().id().value().equals(id))
+                .findFirst());
+        if (kit.selected().isEmpty()) {
+            asked.or(() -> kit.rows().stream().findFirst()).ifPresent(kit::select);
+        }
+    }
+
+    private void choose(PersonRow row) {
+        wanted = Optional.of(row.person().id().value());
+        Optional<PersonId> actor = context.actor();
+        if (actor.isEmpty()) {
+            aside(content -> context.theme()
+                    .controls()
+                    .text(content, Type.BODY, PeopleUiWords.get("page.nobody")));
+            return;
+        }
+        context.jobs()
+                .run(
+                        PeopleUiWords.get("page.reading"),
+                        progress -> PersonCard.Facts.of(doors, row, actor.get(), everyone),
+                        facts -> aside(content -> new PersonCard(
+                                        context, doors, side.orElseThrow()::measure, this::load)
+                                .fill(content, facts)));
+    }
+
+    private void enrol() {
+        Optional<PersonId> actor = context.actor();
+        if (actor.isEmpty()) {
+            context.say(PeopleUiWords.get("page.nobody"));
+            return;
+        }
+        context.jobs()
+                .run(
+                        PeopleUiWords.get("page.reading"),
+                        progress -> doors.permissions().ask(actor.get(), Act.ENROL_PERSON),
+                        may -> enrol(actor.get(), may));
+    }
+
+    private void enrol(PersonId actor, Permission may) {
+        aside(content ->
+                new EnrolForm(doors).fill(content, context, actor, may, side.orElseThrow()::measure, this::load));
+    }
+
+    private void aside(java.util.function.Consumer<Composite> fill) {
+        Scroller scroller = side.orElseThrow();
+        empty(scroller.content());
+        fill.accept(scroller.content());
+        scroller.measure();
+        context.ready();
+    }
+
+    private static void empty(Composite box) {
+        for (Control old : box.getChildren()) {
+            old.dispose();
+        }
+    }
+
+    /** Shows the person with this id. */
+    @Override
+    public void show(String argument) {
+        wanted = Optional.of(argument);
+        table.ifPresent(kit -> kit.rows().stream()
+                .filter(row -> row.person().id().value().equals(argument))
+                .findFirst()
+                .ifPresent(kit::select));
+    }
+
+    @Override
+    public void shown() {
+        table.ifPresent(TableKit::focus);
+    }
+
+    /** Returns what stands below the heading. */
+    Composite body() {
+        return body;
+    }
+}

@@ -1,0 +1,2 @@
+/** The page People. */
+package wickbench.people.ui;

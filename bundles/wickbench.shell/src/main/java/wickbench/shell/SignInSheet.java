@@ -1,0 +1,85 @@
+package wickbench.shell;
+
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import wickbench.api.authority.Passphrase;
+import wickbench.widgets.Field;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Form;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** Asks one person for their passphrase; Enter signs in, Escape closes. */
+final class SignInSheet {
+    private static final char HIDDEN = '\u2022';
+    private static final int WIDTH = 460;
+
+    private final Shell sheet;
+    private final Theme theme;
+    private final Field<Text> passphrase;
+    private final Label said;
+    private final Button act;
+
+    /**
+     * @param tell hears the passphrase and, when it is wrong, tells why in this sheet
+     */
+    SignInSheet(Window window, String name, BiConsumer<Passphrase, SignInSheet> tell) {
+        sheet = new Shell(window.shell(), SWT.DIALOG_TRIM | SWT.RESIZE | SWT.APPLICATION_MODAL);
+        theme = window.looks().on(sheet.getDisplay());
+        sheet.addListener(SWT.Dispose, event -> theme.dispose());
+        sheet.setText(ShellWords.get("sign-in.title"));
+        sheet.setBackground(theme.color(theme.palette().ground()));
+        GridLayout layout = new GridLayout(1, false);
+        layout.marginWidth = theme.metrics().grid(3);
+        layout.marginHeight = theme.metrics().grid(3);
+        layout.verticalSpacing = theme.metrics().grid(1);
+        sheet.setLayout(layout);
+        theme.controls().label(sheet, Type.HEADING, name);
+        passphrase = new Form(sheet, theme).text(ShellWords.get("sign-in.passphrase"));
+        passphrase.control().setEchoChar(HIDDEN);
+        said = theme.controls().text(sheet, Type.SMALL, ShellWords.get("sign-in.line"));
+        Consumer<Passphrase> hear = typed -> tell.accept(typed, this);
+        act = Fit.right(theme.controls().mainButton(sheet, ShellWords.get("sign-in.act"), () -> press(hear)));
+        sheet.setDefaultButton(act);
+    }
+
+    Shell open(Window window) {
+        int width = theme.px(WIDTH);
+        sheet.setBounds(WindowBounds.middle(
+                window.shell(), new org.eclipse.swt.graphics.Point(width, sheet.computeSize(width, SWT.DEFAULT).y)));
+        sheet.open();
+        passphrase.control().setFocus();
+        return sheet;
+    }
+
+    /** Says why not, and lets one try again. */
+    void refuse(String why) {
+        if (!sheet.isDisposed()) {
+            act.setEnabled(true);
+            said.setText(why);
+            said.setForeground(theme.color(theme.tone(Meaning.ALARM).ink()));
+            sheet.pack();
+            passphrase.control().setFocus();
+        }
+    }
+
+    void close() {
+        if (!sheet.isDisposed()) {
+            sheet.close();
+        }
+    }
+
+    private void press(Consumer<Passphrase> hear) {
+        act.setEnabled(false);
+        Passphrase typed = Passphrase.of(passphrase.control().getTextChars());
+        passphrase.control().setText("");
+        hear.accept(typed);
+    }
+}
