@@ -20,7 +20,7 @@ final class EnrolForm {
     }
 
     void fill(Composite parent, PageContext context, PersonId actor, Permission may, Runnable grown, Runnable done) {
-        Section section = new Section(parent, context, "enrol", grown);
+        Section section = new Section(parent, context, "enrol", grown).main();
         Field<Text> id = section.text("id");
         Field<Text> name = section.text("name");
         RoleChecks roles = new RoleChecks(section.card(), context, Set.of(Role.OPERATOR));

@@ -32,7 +32,7 @@ final class FirstStart {
      * @param founded whether the station has its name already
      */
     void fill(Composite parent, PageContext context, boolean founded, Runnable grown, Runnable done) {
-        Section section = new Section(parent, context, "first", grown);
+        Section section = new Section(parent, context, "first", grown).narrow().main();
         Optional<Field<Text>> station = founded ? Optional.empty() : Optional.of(section.text("station"));
         Optional<Field<Text>> zone = founded ? Optional.empty() : Optional.of(section.text("zone"));
         station.ifPresent(field -> field.control().setText("station-1"));

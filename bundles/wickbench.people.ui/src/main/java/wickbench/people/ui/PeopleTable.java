@@ -13,10 +13,10 @@ final class PeopleTable {
 
     static TableSpec<PersonRow> of(List<PersonRow> all) {
         List<Column<PersonRow>> columns = List.of(
-                Column.of("name", title("name"), 190, row -> row.person().display()),
-                Column.of("id", title("id"), 90, row -> row.person().id().value()),
-                Column.of("roles", title("roles"), 250, PersonRow::roles),
-                Column.<PersonRow>marked("passphrase", title("passphrase"), 140, PersonRow::mark));
+                Column.of("name", title("name"), 155, row -> row.person().display()),
+                Column.of("id", title("id"), 75, row -> row.person().id().value()),
+                Column.of("roles", title("roles"), 190, PersonRow::roles),
+                Column.<PersonRow>marked("passphrase", title("passphrase"), 115, PersonRow::mark));
         return new TableSpec<>(
                 "people.everyone",
                 PeopleUiWords.get("page.name"),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -12,20 +13,26 @@ import org.eclipse.swt.widgets.Text;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.authority.Permission;
 import wickbench.shell.PageContext;
+import wickbench.widgets.Controls;
 import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Form;
+import wickbench.widgets.Meaning;
 import wickbench.widgets.Type;
 import wickbench.widgets.Work;
 
 /** One thing that can be done about a person: what it is, what it asks for, its button, and what came of it. */
 final class Section {
     private static final char HIDDEN = '\u2022';
+    private static final int ALONE = 620;
 
     private final PageContext context;
     private final Composite card;
     private final Form form;
     private final Runnable grown;
+    private boolean main;
+    private Button button;
+    private Label said;
 
     /**
      * @param key under which title, line and button stand among the words
@@ -67,42 +74,62 @@ final class Section {
         return taken;
     }
 
+    /** Keeps the section as narrow as its fields read well, where it stands alone on a page. */
+    Section narrow() {
+        GridData data = new GridData(SWT.LEFT, SWT.TOP, false, false);
+        data.widthHint = context.theme().px(ALONE);
+        card.setLayoutData(data);
+        return this;
+    }
+
+    /** Makes the button carry the page on. */
+    Section main() {
+        main = true;
+        return this;
+    }
+
     /**
      * Adds the button.
      *
      * @param collect reads the fields, on the UI thread, and gives the work to do elsewhere; empty when a field is wrong
      */
-    <T> Button act(String key, Permission may, Supplier<Optional<Work<T>>> collect, Runnable done) {
-        Label said = context.theme().controls().text(card, Type.SMALL, "");
-        Button[] button = new Button[1];
-        button[0] = context.theme()
-                .controls()
-                .button(card, PeopleUiWords.get(key), () -> collect.get().ifPresent(work -> {
-                    button[0].setEnabled(false);
-                    context.jobs()
-                            .run(
-                                    PeopleUiWords.get(key),
-                                    work,
-                                    result -> {
-                                        context.say(PeopleUiWords.get(key + ".done"));
-                                        done.run();
-                                    },
-                                    failure -> {
-                                        button[0].setEnabled(true);
-                                        say(said, failure.getMessage());
-                                    });
-                }));
+    <T> void act(String key, Permission may, Supplier<Optional<Work<T>>> collect, Runnable done) {
+        Controls controls = context.theme().controls();
+        Runnable press = () -> collect.get().ifPresent(work -> run(key, work, done));
+        String verb = PeopleUiWords.get(key);
+        button = main ? controls.mainButton(card, verb, press) : controls.button(card, verb, press);
+        button.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
+        said = controls.text(card, Type.SMALL, "");
+        say("");
         if (may instanceof Permission.Denied denied) {
-            button[0].setEnabled(false);
-            say(said, denied.text());
+            button.setEnabled(false);
+            say(denied.text());
         }
-        said.moveBelow(button[0]);
-        button[0].setLayoutData(new org.eclipse.swt.layout.GridData(SWT.LEFT, SWT.CENTER, false, false));
-        return button[0];
     }
 
-    private void say(Label said, String text) {
+    private <T> void run(String key, Work<T> work, Runnable done) {
+        button.setEnabled(false);
+        say("");
+        context.jobs()
+                .run(
+                        PeopleUiWords.get(key),
+                        work,
+                        result -> {
+                            context.say(PeopleUiWords.get(key + ".done"));
+                            done.run();
+                        },
+                        failure -> {
+                            button.setEnabled(true);
+                            said.setForeground(context.theme()
+                                    .color(context.theme().tone(Meaning.ALARM).ink()));
+                            say(failure.getMessage());
+                        });
+    }
+
+    private void say(String text) {
         said.setText(text);
+        said.setVisible(!text.isEmpty());
+        ((GridData) said.getLayoutData()).exclude = text.isEmpty();
         grown.run();
     }
 }
