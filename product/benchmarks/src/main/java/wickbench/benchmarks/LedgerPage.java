@@ -39,7 +39,12 @@ final class LedgerPage implements Contest {
 
     @Override
     public int rounds() {
-        return 9;
+        return 15;
+    }
+
+    @Override
+    public int warmUps() {
+        return 20;
     }
 
     @Override
