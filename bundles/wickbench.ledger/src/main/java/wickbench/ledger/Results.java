@@ -28,6 +28,9 @@ public interface Results {
 
     long count(Filter filter);
 
+    /** Counts by week of the site's time zone, from the first with a result to the last, none between left out. */
+    List<Week> weekly(Filter filter);
+
     /** Returns the result that the entry with this id recorded or corrected. */
     Optional<ResultDetail> find(UUID entry);
 

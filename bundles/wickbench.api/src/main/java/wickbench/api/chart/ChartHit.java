@@ -3,7 +3,7 @@ package wickbench.api.chart;
 import java.util.Optional;
 
 /**
- * The point of a chart that is nearest to the pointer.
+ * The point of a chart that is nearest to the pointer; of bars the one that is nearest to the left or right.
  *
  * @param series its place in the chart's list
  * @param point its place in the series
@@ -35,7 +35,12 @@ public record ChartHit(int series, int point, double x, double y, double distanc
         int best = -1;
         double least = reach;
         for (int i = series.firstFrom(plot.xAt(pixelX - reach)); i < series.size() && series.x()[i] <= until; i++) {
-            double distance = Math.hypot(plot.pixelX(series.x()[i]) - pixelX, plot.pixelY(series.y()[i]) - pixelY);
+            double across = plot.pixelX(series.x()[i]) - pixelX;
+            // a bar is pointed at wherever it stands
+            double down = series.mark() == Series.Mark.BARS && !Double.isNaN(series.y()[i])
+                    ? 0
+                    : plot.pixelY(series.y()[i]) - pixelY;
+            double distance = Math.hypot(across, down);
             if (distance <= least) {
                 least = distance;
                 best = i;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import wickbench.api.chart.ChartPainter;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Founding;
@@ -20,8 +21,9 @@ import wickbench.ledger.Results;
  * What the page reads from; none of it on the UI thread.
  *
  * @param people one, or none where people are not kept
+ * @param painters one, or none where charts cannot be drawn
  */
-record Ledger(Results results, Journal journal, List<People> people) {
+record Ledger(Results results, Journal journal, List<People> people, List<ChartPainter> painters) {
     /**
      * What holds for every result that is shown.
      *

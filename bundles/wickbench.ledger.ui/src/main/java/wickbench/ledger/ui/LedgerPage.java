@@ -7,6 +7,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
+import wickbench.api.chart.ChartPainter;
 import wickbench.api.journal.Journal;
 import wickbench.api.person.People;
 import wickbench.ledger.Results;
@@ -25,8 +26,12 @@ public final class LedgerPage implements Page {
             @Reference Results results,
             @Reference Journal journal,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<People> people) {
-        ledger = new Ledger(results, journal, people);
+                    List<People> people,
+            @Reference(
+                            cardinality = ReferenceCardinality.MULTIPLE,
+                            policyOption = ReferencePolicyOption.GREEDY)
+                    List<ChartPainter> painters) {
+        ledger = new Ledger(results, journal, people, painters);
     }
 
     @Override

@@ -28,7 +28,7 @@ final class LedgerPart implements PagePart {
 
     /** What there is once the site is known and has results. */
     private record Open(
-            FilterBar filters, TableKit<ResultRow> table, Scroller side, Ledger.Site site, SiteTimes times) {}
+            FilterBar filters, WeekFold weeks, TableKit<ResultRow> table, Scroller side, Ledger.Site site, SiteTimes times) {}
 
     LedgerPart(Composite parent, PageContext context, Ledger ledger) {
         this.context = context;
@@ -71,6 +71,7 @@ final class LedgerPart implements PagePart {
     private void fill(Ledger.Site site) {
         SiteTimes times = new SiteTimes(site.zone());
         FilterBar filters = new FilterBar(body, context.theme(), this::reload);
+        WeekFold weeks = new WeekFold(body, context, ledger, filters::filter);
         SashForm sash = Fit.grow(new SashForm(body, SWT.HORIZONTAL));
         sash.setBackground(page.getBackground());
         sash.setSashWidth(context.theme().metrics().grid(1));
@@ -80,7 +81,7 @@ final class LedgerPart implements PagePart {
                 new ResultTable(times, site.people()).of(new ResultSource(ledger.results(), filters::filter)));
         Scroller side = new Scroller(sash, context.theme());
         sash.setWeights(52, 48);
-        open = Optional.of(new Open(filters, table, side, site, times));
+        open = Optional.of(new Open(filters, weeks, table, side, site, times));
         table.onSelect(
                 rows -> rows.stream().findFirst().ifPresent(row -> find(row.id().toString())));
         table.onLoaded(() -> loaded(table));
@@ -88,7 +89,10 @@ final class LedgerPart implements PagePart {
     }
 
     private void reload() {
-        open.ifPresent(now -> now.table().reload());
+        open.ifPresent(now -> {
+            now.table().reload();
+            now.weeks().reload();
+        });
     }
 
     /** Shows the first result when none is chosen, so that the side is never blank without a reason. */
@@ -164,6 +168,10 @@ final class LedgerPart implements PagePart {
 
     Optional<FilterBar> filters() {
         return open.map(Open::filters);
+    }
+
+    Optional<WeekFold> weeks() {
+        return open.map(Open::weeks);
     }
 
     Optional<Scroller> side() {

@@ -94,6 +94,27 @@ class LedgerPageTest {
     }
 
     @Test
+    void the_weeks_follow_the_filter_and_fold_away() throws IOException {
+        house.recordSheet();
+        LedgerPart page = page();
+        WeekFold weeks = page.weeks().orElseThrow();
+        desk.await(() -> weeks.words().contains("strips: " + STRIPS) && weeks.view().settled());
+        assertThat(weeks.words()).contains("invalid: 4");
+        desk.picture("ledger-weeks");
+
+        page.filters().orElseThrow().put(FilterItem.OUTCOME, "invalid");
+        desk.await(() -> weeks.words().contains("strips: 4"));
+        int before = page.side().orElseThrow().control().getSize().y;
+        weeks.fold(true);
+        desk.settle();
+        assertThat(weeks.view().isVisible()).isFalse();
+        assertThat(page.side().orElseThrow().control().getSize().y).isGreaterThan(before + 100);
+        weeks.fold(false);
+        desk.await(() -> weeks.view().settled());
+        assertThat(weeks.view().isVisible()).isTrue();
+    }
+
+    @Test
     void a_wrong_day_is_told_and_filters_nothing() {
         house.recordSheet();
         LedgerPart page = page();

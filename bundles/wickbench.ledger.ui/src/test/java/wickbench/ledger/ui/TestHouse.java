@@ -33,6 +33,7 @@ import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
 import wickbench.people.Roster;
 import wickbench.reading.MethodJson;
+import wickbench.report.chart.ScreenPainter;
 
 /** A real home with journal, index, bench and ledger. */
 final class TestHouse implements AutoCloseable {
@@ -68,7 +69,7 @@ final class TestHouse implements AutoCloseable {
                 new Neighbours(List.of(), at -> Optional.empty()),
                 (act, draft, passphrase) -> draft);
         sheets = new SheetDesk(shelf, journal);
-        ledger = new Ledger(new LedgerResults(index, journal), journal, List.of(people));
+        ledger = new Ledger(new LedgerResults(index, journal), journal, List.of(people), List.of(new ScreenPainter()));
     }
 
     /** Issues the demonstration's methods and records its run sheet. */

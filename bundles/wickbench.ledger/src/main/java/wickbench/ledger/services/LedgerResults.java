@@ -24,6 +24,7 @@ import wickbench.ledger.Results;
 import wickbench.ledger.Sort;
 import wickbench.ledger.Statement;
 import wickbench.ledger.Unread;
+import wickbench.ledger.Week;
 
 /** The results, asked from the index; what stands in full is read from the journal. */
 @Component
@@ -59,6 +60,12 @@ public final class LedgerResults implements Results {
                                 row -> row.whole("results"),
                                 values)
                         .orElseThrow());
+    }
+
+    @Override
+    public List<Week> weekly(Filter filter) {
+        Weeks weeks = new Weeks(Condition.of(filter, zone()), zone());
+        return index.read(LedgerView.NAME, weeks::count);
     }
 
     @Override

@@ -1,0 +1,101 @@
+package wickbench.ledger.ui;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import wickbench.api.json.Json;
+import wickbench.ledger.Filter;
+import wickbench.ledger.Week;
+import wickbench.shell.PageContext;
+import wickbench.widgets.ChartView;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Job;
+
+/** The weeks of the results that pass the filter, as a chart that can be folded away. */
+final class WeekFold {
+    private static final String KEY = "ledger.weeks";
+    private static final int HEIGHT = 150;
+
+    private final PageContext context;
+    private final Ledger ledger;
+    private final Supplier<Filter> filter;
+    private final Button toggle;
+    private final Label words;
+    private final ChartView view;
+    private boolean folded;
+    private Optional<Job> counting = Optional.empty();
+
+    WeekFold(Composite parent, PageContext context, Ledger ledger, Supplier<Filter> filter) {
+        this.context = context;
+        this.ledger = ledger;
+        this.filter = filter;
+        Composite box = Fit.wide(context.theme().controls().box(parent, 1));
+        Composite head = Fit.wide(context.theme().controls().box(box, 2));
+        toggle = context.theme().controls().button(head, LedgerUiWords.get("weeks.hide"), this::turn);
+        words = Fit.wide(context.theme().controls().quiet(head, ""));
+        view = new ChartView(box, context, ledger.painters().stream().findFirst());
+        folded = context.memory().recall(KEY).isPresent();
+        lay();
+        reload();
+    }
+
+    private void turn() {
+        folded = !folded;
+        if (folded) {
+            context.memory().keep(KEY, new Json.Obj(Map.of()));
+        } else {
+            context.memory().forget(KEY);
+        }
+        lay();
+        reload();
+        view.requestLayout();
+    }
+
+    private void lay() {
+        toggle.setText(LedgerUiWords.get(folded ? "weeks.show" : "weeks.hide"));
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        data.heightHint = context.theme().px(HEIGHT);
+        data.exclude = folded;
+        view.setLayoutData(data);
+        view.setVisible(!folded);
+        words.setVisible(!folded);
+    }
+
+    /** Counts again, unless nobody would see it. */
+    void reload() {
+        counting.ifPresent(Job::cancel);
+        if (!folded) {
+            Filter asked = filter.get();
+            counting = Optional.of(context.jobs()
+                    .run(
+                            LedgerUiWords.get("weeks.counting"),
+                            progress -> ledger.results().weekly(asked),
+                            this::show));
+        }
+    }
+
+    private void show(List<Week> weeks) {
+        words.setText(WeekChart.words(weeks));
+        view.chart(WeekChart.of(weeks));
+    }
+
+    void fold(boolean away) {
+        if (away != folded) {
+            turn();
+        }
+    }
+
+    ChartView view() {
+        return view;
+    }
+
+    String words() {
+        return words.getText();
+    }
+}
