@@ -20,7 +20,7 @@ import wickbench.widgets.Job;
 /** The weeks of the results that pass the filter, as a chart that can be folded away. */
 final class WeekFold {
     private static final String KEY = "ledger.weeks";
-    private static final int HEIGHT = 150;
+    private static final int HEIGHT = 168;
 
     private final PageContext context;
     private final Ledger ledger;
