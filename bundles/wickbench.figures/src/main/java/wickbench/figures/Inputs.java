@@ -71,4 +71,24 @@ public final class Inputs {
         }
         return value;
     }
+
+    /** Asks for a number in a range, both ends allowed. */
+    public static double within(String field, double value, double least, double most) {
+        if (!(value >= least && value <= most)) {
+            throw NoAnswer.of(field, "range.expected", plain(least), plain(most), plain(value));
+        }
+        return value;
+    }
+
+    /** Asks for a whole number in a range, both ends allowed. */
+    public static int whole(String field, int value, int least, int most) {
+        if (value < least || value > most) {
+            throw NoAnswer.of(field, "whole.expected", least, most, value);
+        }
+        return value;
+    }
+
+    private static String plain(double value) {
+        return value == (long) value ? Long.toString((long) value) : Double.toString(value);
+    }
 }

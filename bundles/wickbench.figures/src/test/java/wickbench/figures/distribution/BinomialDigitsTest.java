@@ -70,7 +70,8 @@ class BinomialDigitsTest {
     }
 
     private static double digits(BigDecimal wrong, BigDecimal perRelativeStep) {
-        double relative = wrong.divide(perRelativeStep, ExactBinomial.DIGITS).abs().doubleValue();
+        double relative =
+                wrong.divide(perRelativeStep, ExactBinomial.DIGITS).abs().doubleValue();
         return relative == 0 ? 17 : Math.min(17, -Math.log10(relative));
     }
 

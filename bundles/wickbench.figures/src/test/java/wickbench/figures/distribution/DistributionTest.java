@@ -17,13 +17,12 @@ class DistributionTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/wickbench/figures/exact_digits.csv", numLinesToSkip = 1)
     void agrees_with_fifty_digit_arithmetic_to_fourteen_digits(String quantity, String which, String reference) {
-        double computed =
-                switch (quantity) {
-                    case "clopper_pearson_upper95" -> BinomialLimits.upper(number(which, 0), number(which, 1), 0.05);
-                    case "binom_upper_tail" -> upperTail(which);
-                    case "normal_quantile" -> Normal.quantile(Double.parseDouble(which));
-                    default -> throw new AssertionError(quantity);
-                };
+        double computed = switch (quantity) {
+            case "clopper_pearson_upper95" -> BinomialLimits.upper(number(which, 0), number(which, 1), 0.05);
+            case "binom_upper_tail" -> upperTail(which);
+            case "normal_quantile" -> Normal.quantile(Double.parseDouble(which));
+            default -> throw new AssertionError(quantity);
+        };
         assertThat(ExactBinomial.digits(computed, new BigDecimal(reference))).isGreaterThanOrEqualTo(14);
     }
 
@@ -105,7 +104,7 @@ class DistributionTest {
         assertThatThrownBy(() -> new Poisson(Double.POSITIVE_INFINITY)).isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> new StudentT(3).upperQuantile(0.5)).isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> BinomialLimits.lower(3, 2, 0.1))
-                .isInstanceOfSatisfying(NoAnswer.class, none -> assertThat(none.text())
-                        .isEqualTo("3 is more than N, which is 2"));
+                .isInstanceOfSatisfying(
+                        NoAnswer.class, none -> assertThat(none.text()).isEqualTo("3 is more than N, which is 2"));
     }
 }

@@ -24,9 +24,7 @@ record ExactBinomial(int n, BigDecimal p) {
         for (int i = 1; i <= few; i++) {
             ways = ways.multiply(BigInteger.valueOf(n - few + i)).divide(BigInteger.valueOf(i));
         }
-        return new BigDecimal(ways)
-                .multiply(p.pow(k, DIGITS), DIGITS)
-                .multiply(q().pow(n - k, DIGITS), DIGITS);
+        return new BigDecimal(ways).multiply(p.pow(k, DIGITS), DIGITS).multiply(q().pow(n - k, DIGITS), DIGITS);
     }
 
     /** P(X ≥ k). */
@@ -75,7 +73,8 @@ record ExactBinomial(int n, BigDecimal p) {
 
     /** How many digits of a double agree with the exact value. */
     static double digits(double computed, BigDecimal exact) {
-        BigDecimal wrong = new BigDecimal(computed).subtract(exact).divide(exact, DIGITS).abs();
+        BigDecimal wrong =
+                new BigDecimal(computed).subtract(exact).divide(exact, DIGITS).abs();
         return wrong.signum() == 0 ? 17 : -log10(wrong);
     }
 
