@@ -11,7 +11,7 @@ import wickbench.api.json.Json;
 /** Prints an answer: as one value for machines, as tables with remarks for people. */
 final class AnswerPrint {
     /** People read six digits; machines get them all. */
-    private static final MathContext FOR_PEOPLE = new MathContext(6);
+    static final MathContext FOR_PEOPLE = new MathContext(6);
 
     private final Terminal terminal;
     private final List<List<String>> rows = new ArrayList<>();

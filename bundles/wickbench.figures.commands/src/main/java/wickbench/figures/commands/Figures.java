@@ -12,7 +12,16 @@ import wickbench.figures.NoAnswer;
 @Command(
         name = "figures",
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {ProportionCommand.class})
+        subcommands = {
+            ProportionCommand.class,
+            SamplesCommand.class,
+            AcceptanceCommand.class,
+            ParticlesCommand.class,
+            TrendCommand.class,
+            WarmthCommand.class,
+            ReorderCommand.class,
+            DemandCommand.class
+        })
 final class Figures {
     private final Terminal terminal;
 

@@ -36,7 +36,7 @@ final class TableFile {
         return new TableFile(text(file)).table(List.of());
     }
 
-    private static TableText text(Path file) {
+    static TableText text(Path file) {
         try {
             return TableText.read(file);
         } catch (IOException e) {
@@ -59,7 +59,7 @@ final class TableFile {
         return new Table(text.source(), rows);
     }
 
-    private static boolean isHeader(List<String> cells) {
+    static boolean isHeader(List<String> cells) {
         return cells.stream()
                 .allMatch(cell -> HEADING.matcher(cell).matches()
                         && !NO_NUMBER.matcher(cell).matches());
@@ -87,18 +87,24 @@ final class TableFile {
         }
         double[] cells = new double[places.length];
         for (int i = 0; i < places.length; i++) {
-            cells[i] = number(line, line.cells().get(places[i]));
+            cells[i] = number(text, line, line.cells().get(places[i]));
         }
         return new Table.Row(line.number(), cells);
     }
 
-    private double number(TableText.Line line, String cell) {
+    /** Returns the number in a cell, or ends with its line. */
+    static double number(TableText text, TableText.Line line, String cell) {
         String plain = text.decimalComma() ? cell.replace(',', '.') : cell;
         double value = NUMBER.matcher(plain).matches() ? Double.parseDouble(plain) : Double.NaN;
         if (!Double.isFinite(value)) {
-            throw complaint(line.number(), FiguresWords.get("table.not-a-number", cell));
+            throw new BadInput(
+                    Complaint.at(text.source(), line.number(), "", FiguresWords.get("table.not-a-number", cell)));
         }
         return value;
+    }
+
+    static boolean isNumber(String cell) {
+        return NUMBER.matcher(cell.replace(',', '.')).matches();
     }
 
     private BadInput complaint(int line, String what) {

@@ -29,7 +29,8 @@ public record Particles(double perKg) {
         return -Math.expm1(-clumping * Math.log1p(expected(grams) / clumping));
     }
 
-    private double expected(double grams) {
+    /** Returns λm/1000, the particles expected in {@code grams}. */
+    public double expected(double grams) {
         return perKg * Inputs.notNegative("portion", grams) / GRAMS;
     }
 }

@@ -39,7 +39,10 @@ class WarmthTest {
         assertThat(kinetic(temperatures, heat)).isEqualTo(kinetic, within(0.00005));
     }
 
-    /** Unequal times after Tong and Lock, JSM Proceedings 2015:2065; values computed with R 4.2.2 (there R = 8.314462618 J/mol/K, which moves the last digit). */
+    /**
+     * Unequal times after Tong and Lock, JSM Proceedings 2015:2065; values computed with R 4.2.2 (there with 8.314462618 J/mol/K, which
+     * moves the last digit).
+     */
     @ParameterizedTest
     @CsvSource({
         "23, 5, 1, 15, 83.144, 5.7635",
