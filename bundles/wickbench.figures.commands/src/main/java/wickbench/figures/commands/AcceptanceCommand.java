@@ -59,7 +59,8 @@ final class AcceptanceCommand implements Callable<Integer> {
     private Json curve(Plan plan) {
         List<Json> points = new ArrayList<>();
         for (double p : shares) {
-            Json.Obj point = Json.object().with("p", Answer.number(p)).with("chance", Answer.number(plan.acceptance(p)));
+            Json.Obj point =
+                    Json.object().with("p", Answer.number(p)).with("chance", Answer.number(plan.acceptance(p)));
             points.add(lot.map(items -> ofLot(point, plan, p, items))
                     .orElseGet(() -> point.with("outgoing", Answer.number(plan.outgoing(p)))));
         }

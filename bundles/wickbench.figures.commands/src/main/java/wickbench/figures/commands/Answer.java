@@ -75,7 +75,10 @@ record Answer(Json.Obj figures, List<String> remarks) {
 
     /** Writes a number as people read it, with six digits. */
     static String forPeople(double value) {
-        return new BigDecimal(value).round(AnswerPrint.FOR_PEOPLE).stripTrailingZeros().toPlainString();
+        return new BigDecimal(value)
+                .round(AnswerPrint.FOR_PEOPLE)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** A number that does not exist (a limit that runs to infinity) is null, never a made-up value. */

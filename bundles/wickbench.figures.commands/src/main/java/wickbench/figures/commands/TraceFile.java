@@ -73,7 +73,10 @@ record TraceFile(Table lines, List<Instant> times, boolean withoutOffset) {
         List<Table.Row> temperatures = new ArrayList<>();
         for (TableText.Line line : rows) {
             if (line.cells().size() != 2) {
-                throw complaint(text, line, FiguresWords.get("table.cell-count", line.cells().size(), 2));
+                throw complaint(
+                        text,
+                        line,
+                        FiguresWords.get("table.cell-count", line.cells().size(), 2));
             }
             times.add(time(text, line, local));
             double celsius = TableFile.number(text, line, line.cells().get(1));

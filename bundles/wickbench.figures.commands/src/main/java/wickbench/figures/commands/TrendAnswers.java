@@ -31,7 +31,10 @@ final class TrendAnswers {
                 .with("k", cusum.slack())
                 .with("h", cusum.interval());
         return signals(answer, chart.signals(), signal -> words(cusum, chart, signal))
-                .with("points", Json.array(chart.points().stream().map(TrendAnswers::sums).toList()));
+                .with(
+                        "points",
+                        Json.array(
+                                chart.points().stream().map(TrendAnswers::sums).toList()));
     }
 
     private static Answer withLimits(Answer answer, LimitChart chart) {

@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import wickbench.figures.NoAnswer;
 import wickbench.figures.trend.CountChart;
 import wickbench.figures.trend.Cusum;
@@ -51,11 +51,15 @@ final class TrendCommand implements Callable<Integer> {
 
     private Answer answer(Table table) {
         return switch (chart) {
-            case P -> TrendAnswers.limits(ProportionChart.plain(groups(table), options.basis()).chart())
-                    .saying("trend.p");
+            case P ->
+                TrendAnswers.limits(ProportionChart.plain(groups(table), options.basis())
+                                .chart())
+                        .saying("trend.p");
             case P_PRIME -> overdispersed(table);
-            case C -> TrendAnswers.limits(CountChart.of(counts(table, "count"), options.basis()).chart())
-                    .saying("trend.c");
+            case C ->
+                TrendAnswers.limits(CountChart.of(counts(table, "count"), options.basis())
+                                .chart())
+                        .saying("trend.c");
             case CUSUM -> cusum(table);
             case EWMA -> ewma(table);
             case G -> gaps(table);

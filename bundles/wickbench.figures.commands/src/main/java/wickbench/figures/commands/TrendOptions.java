@@ -28,7 +28,9 @@ final class TrendOptions {
     @Option(names = "--lambda", paramLabel = "W")
     double weight = 0.2;
 
-    @Option(names = {"--L", "--width"}, paramLabel = "L")
+    @Option(
+            names = {"--L", "--width"},
+            paramLabel = "L")
     double width = 3;
 
     @Option(names = "--starting-limits")

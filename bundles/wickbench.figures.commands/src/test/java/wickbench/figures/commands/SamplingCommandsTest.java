@@ -13,8 +13,10 @@ class SamplingCommandsTest {
     @Test
     void samples() {
         assertThat(n("--prevalence", ".05", "--confidence", ".95")).isEqualTo(59);
-        assertThat(n("--prevalence", ".05", "--confidence", ".95", "--lot", "100")).isEqualTo(45);
-        assertThat(n("--prevalence", ".05", "--confidence", ".95", "--sensitivity", ".9")).isEqualTo(66);
+        assertThat(n("--prevalence", ".05", "--confidence", ".95", "--lot", "100"))
+                .isEqualTo(45);
+        assertThat(n("--prevalence", ".05", "--confidence", ".95", "--sensitivity", ".9"))
+                .isEqualTo(66);
         assertThat(n("--prevalence", ".05", "--confidence", ".95", "--sensitivity", ".9", "--lot", "500"))
                 .isEqualTo(63);
     }

@@ -15,8 +15,9 @@ import wickbench.api.json.Json;
 class TrendCommandTest {
     private static final String SHARES = "25,410 31,520 18,380 40,560 22,400 36,505 29,470 44,610 20,395 33,490";
     private static final String WAFERS = "16 14 28 16 12 20 10 12 10 17 19 17 14 16 15 13 14 16 11 20 11 19 16 31 13";
-    private static final String CHANGE = "324.925 324.675 324.725 324.350 325.350 325.225 324.125 324.525 325.225 324.600"
-            + " 324.625 325.150 328.325 327.250 327.825 328.500 326.675 327.775 326.875 328.350";
+    private static final String CHANGE =
+            "324.925 324.675 324.725 324.350 325.350 325.225 324.125 324.525 325.225 324.600"
+                    + " 324.625 325.150 328.325 327.250 327.825 328.500 326.675 327.775 326.875 328.350";
 
     @TempDir
     Path folder;
@@ -65,7 +66,17 @@ class TrendCommandTest {
         assertThat(call.number("upper")).isEqualTo(52.5884, within(5e-5));
         assertThat(call.at("signals")).isEqualTo(new Json.Arr(java.util.List.of()));
         Call starting = trend(
-                "52.0 47.0", "ewma", "--target", "50", "--sigma", "2", "--lambda", ".3", "--L", "3", "--starting-limits");
+                "52.0 47.0",
+                "ewma",
+                "--target",
+                "50",
+                "--sigma",
+                "2",
+                "--lambda",
+                ".3",
+                "--L",
+                "3",
+                "--starting-limits");
         assertThat(starting.number("points.0.upper")).isEqualTo(51.8, within(1e-12));
     }
 
