@@ -1,8 +1,7 @@
 package wickbench.figures.sampling;
 
-import org.hipparchus.special.Beta;
-import org.hipparchus.special.Gamma;
 import wickbench.figures.Inputs;
+import wickbench.figures.distribution.Binomial;
 
 /**
  * A single sampling plan by attributes: of {@code n} random items at most {@code accept} may be faulty.
@@ -25,7 +24,7 @@ public record Plan(int n, int accept) {
     /** Returns Pa = Σ C(n,i) pⁱ (1 − p)ⁿ⁻ⁱ over i ≤ c: the chance that a process with the share {@code p} of faulty items passes. */
     public double acceptance(double p) {
         Inputs.probability("share", p);
-        return p == 0 ? 1 : p == 1 ? 0 : Beta.regularizedBeta(1 - p, n - accept, accept + 1.0);
+        return new Binomial(n, p).atMost(accept);
     }
 
     /**
@@ -73,14 +72,13 @@ public record Plan(int n, int accept) {
         return n + (1 - acceptance(p)) * (lot(items) - n);
     }
 
-    /** Solves d(p·Pa)/dp = Pa − p·n·b(c; n − 1, p) = 0, which falls through zero once. */
+    /** Solves d(p·Pa)/dp = Pa − (c + 1)·b(c + 1; n, p) = 0, which falls through zero once. */
     private double worst() {
         return Falling.crossing(
-                p -> acceptance(p) - p * n * Math.exp(logTerm(p)), 0, Double.MIN_NORMAL, 1 - Math.ulp(1.0));
-    }
-
-    private double logTerm(double p) {
-        return logChoose(n - 1, accept) + accept * Math.log(p) + (n - 1 - accept) * Math.log1p(-p);
+                p -> acceptance(p) - (accept + 1) * new Binomial(n, p).mass(accept + 1L),
+                0,
+                Double.MIN_NORMAL,
+                1 - Math.ulp(1.0));
     }
 
     private double unsampled(int items) {
@@ -89,9 +87,5 @@ public record Plan(int n, int accept) {
 
     private int lot(int items) {
         return Inputs.whole("lot", items, n, Integer.MAX_VALUE);
-    }
-
-    private static double logChoose(int n, int k) {
-        return Gamma.logGamma(n + 1.0) - Gamma.logGamma(k + 1.0) - Gamma.logGamma(n - k + 1.0);
     }
 }

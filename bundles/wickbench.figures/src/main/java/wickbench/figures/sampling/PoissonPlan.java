@@ -1,7 +1,7 @@
 package wickbench.figures.sampling;
 
-import org.hipparchus.special.Gamma;
 import wickbench.figures.Inputs;
+import wickbench.figures.distribution.Poisson;
 
 /**
  * A plan for rare faults, whose number in the sample follows a Poisson law.
@@ -18,7 +18,7 @@ public record PoissonPlan(int accept) {
     /** Returns the chance of acceptance when {@code expected} = n·p faults are expected in the sample. */
     public double acceptance(double expected) {
         Inputs.notNegative("expected", expected);
-        return expected == 0 ? 1 : Gamma.regularizedGammaQ(accept + 1.0, expected);
+        return expected == 0 ? 1 : new Poisson(expected).atMost(accept);
     }
 
     /** Returns the unity value: n·p that passes with the chance {@code chance}. */

@@ -1,8 +1,8 @@
 package wickbench.figures.store;
 
-import org.hipparchus.special.Gamma;
 import wickbench.figures.Inputs;
 import wickbench.figures.distribution.Normal;
+import wickbench.figures.distribution.Poisson;
 
 /**
  * When to order again.
@@ -48,25 +48,8 @@ public record Reorder(double point, double safety, double leadDemand) {
     public static Reorder poisson(double leadDemand, double service) {
         Inputs.level("service", service);
         Inputs.within("lead-demand", leadDemand, 0, LARGEST);
-        int enough = 0;
-        int tooFew = -1;
-        while (atMost(enough, leadDemand) < service) {
-            tooFew = enough;
-            enough = 2 * enough + 1;
-        }
-        while (enough - tooFew > 1) {
-            int middle = (enough + tooFew) >>> 1;
-            if (atMost(middle, leadDemand) >= service) {
-                enough = middle;
-            } else {
-                tooFew = middle;
-            }
-        }
+        long enough = leadDemand == 0 ? 0 : new Poisson(leadDemand).quantile(service);
         return new Reorder(enough, enough - leadDemand, leadDemand);
-    }
-
-    private static double atMost(int k, double mean) {
-        return mean == 0 ? 1 : Gamma.regularizedGammaQ(k + 1.0, mean);
     }
 
     /**

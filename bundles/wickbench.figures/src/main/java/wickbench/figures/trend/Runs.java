@@ -2,7 +2,7 @@ package wickbench.figures.trend;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.special.Beta;
+import wickbench.figures.distribution.Binomial;
 
 /**
  * The longest run on one side of the centre and the crossings of it; points on the centre are left out.
@@ -46,18 +46,7 @@ public record Runs(int useful, int longest, int longestAllowed, int crossings, i
 
     /** Returns the smallest k for which at most k of n − 1 fair coins have a chance of at least 5 %. */
     public static int fewestAllowed(int useful) {
-        int trials = useful - 1;
-        int tooFew = -1;
-        int enough = Math.max(0, trials);
-        while (enough - tooFew > 1) {
-            int middle = (enough + tooFew) >>> 1;
-            if (atMost(middle, trials) >= QUANTILE) {
-                enough = middle;
-            } else {
-                tooFew = middle;
-            }
-        }
-        return enough;
+        return useful < 2 ? 0 : (int) new Binomial(useful - 1L, 0.5).quantile(QUANTILE);
     }
 
     List<Signal> signals() {
@@ -69,9 +58,5 @@ public record Runs(int useful, int longest, int longestAllowed, int crossings, i
             found.add(new Signal(Signal.Kind.FEW_CROSSINGS, 0, crossings, fewestAllowed));
         }
         return found;
-    }
-
-    private static double atMost(int k, int trials) {
-        return k >= trials ? 1 : Beta.regularizedBeta(0.5, trials - k, k + 1.0);
     }
 }
