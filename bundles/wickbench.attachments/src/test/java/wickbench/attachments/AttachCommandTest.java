@@ -5,22 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import wickbench.api.check.BadInput;
-import wickbench.api.command.Terminal;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Hash;
-import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
-import wickbench.api.progress.Progress;
 import wickbench.attachments.look.Pictures;
+import wickbench.testing.HeardTerminal;
 
 class AttachCommandTest {
     private static final byte[] PHOTO = Pictures.jpeg(40, 30);
@@ -114,54 +110,15 @@ class AttachCommandTest {
 
     /** Runs a command and returns what it printed, and its exit code at the end. */
     private List<String> run(boolean json, String... arguments) {
-        List<String> lines = new ArrayList<>();
-        int code = new CommandLine(
-                        new AttachCommands(house.attachments(), house.index()).commands(new Lines(json, lines)))
+        HeardTerminal terminal = HeardTerminal.of(new PersonId("op-01"), json);
+        int code = new CommandLine(new AttachCommands(house.attachments(), house.index()).commands(terminal))
                 .setExecutionExceptionHandler((e, command, result) -> {
                     assertThat(e).isInstanceOf(BadInput.class);
-                    lines.add(e.getMessage());
+                    terminal.note(e.getMessage());
                     return 2;
                 })
                 .execute(arguments);
-        lines.add(String.valueOf(code));
-        return lines;
-    }
-
-    /** A terminal that keeps its lines. */
-    private record Lines(boolean json, List<String> lines) implements Terminal {
-        @Override
-        public Optional<PersonId> actor() {
-            return Optional.of(actorOrRefuse());
-        }
-
-        @Override
-        public PersonId actorOrRefuse() {
-            return new PersonId("op-01");
-        }
-
-        @Override
-        public void line(String text) {
-            lines.add(text);
-        }
-
-        @Override
-        public void note(String text) {
-            lines.add(text);
-        }
-
-        @Override
-        public void json(Json value) {
-            lines.add(value.canonical());
-        }
-
-        @Override
-        public void table(List<String> header, List<List<String>> rows) {
-            rows.forEach(row -> lines.add(String.join(" | ", row)));
-        }
-
-        @Override
-        public Progress progress(String what) {
-            return Progress.NONE;
-        }
+        terminal.line(String.valueOf(code));
+        return terminal.printed();
     }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import wickbench.testing.HeardTerminal;
 
 /** {@code method}, called as the command line calls it. */
 class MethodCommandTest {
@@ -19,7 +20,7 @@ class MethodCommandTest {
     private BenchHome home;
     private MethodCommand command;
     private Path file;
-    private final Heard person = new Heard(false);
+    private final HeardTerminal person = HeardTerminal.of(BenchHome.WRITER, false);
     private String complaint = "";
 
     @BeforeEach
@@ -40,7 +41,7 @@ class MethodCommandTest {
     @Test
     void check_says_that_nothing_is_wrong_and_records_nothing() {
         assertThat(run("check", file.toString())).isZero();
-        assertThat(person.lines).containsExactly("nut-swab v1 (Nut on a dry surface): nothing wrong");
+        assertThat(person.lines()).containsExactly("nut-swab v1 (Nut on a dry surface): nothing wrong");
         assertThat(home.entries()).isZero();
     }
 
@@ -48,17 +49,17 @@ class MethodCommandTest {
     void issue_list_show_and_withdraw_follow_one_another() {
         assertThat(run("issue", file.toString())).isZero();
         assertThat(run("list")).isZero();
-        assertThat(person.lines.get(1))
+        assertThat(person.lines().get(1))
                 .startsWith("nut-swab v1 | Nut on a dry surface")
                 .endsWith("in force");
 
         assertThat(run("show", "nut-swab")).isZero();
-        assertThat(person.lines).anyMatch(line -> line.contains("Read from 300 s after the start, for 60 s."));
+        assertThat(person.lines()).anyMatch(line -> line.contains("Read from 300 s after the start, for 60 s."));
 
         assertThat(run("withdraw", "nut-swab", "--reason", "no longer made")).isZero();
-        person.lines.clear();
+        person.lines().clear();
         run("list");
-        assertThat(person.lines.get(1)).endsWith("withdrawn");
+        assertThat(person.lines().get(1)).endsWith("withdrawn");
     }
 
     @Test

@@ -15,6 +15,7 @@ import picocli.CommandLine;
 import wickbench.api.check.BadInput;
 import wickbench.api.command.CommandSet;
 import wickbench.api.json.Json;
+import wickbench.testing.HeardTerminal;
 
 /** {@code judge} and {@code record}, called as the command line calls them. */
 class SheetCommandsTest {
@@ -23,8 +24,8 @@ class SheetCommandsTest {
 
     private BenchHome home;
     private Path sheet;
-    private final Heard machine = new Heard(true);
-    private final Heard person = new Heard(false);
+    private final HeardTerminal machine = HeardTerminal.of(BenchHome.WRITER, true);
+    private final HeardTerminal person = HeardTerminal.of(BenchHome.WRITER, false);
 
     @BeforeEach
     void open() throws IOException {
@@ -45,7 +46,7 @@ class SheetCommandsTest {
         assertThat(run(home.judge, machine, "--sheet", sheet.toString(), "--method", methodFile()))
                 .isZero();
 
-        Json.Arr printed = (Json.Arr) machine.values.get(0);
+        Json.Arr printed = (Json.Arr) machine.values().get(0);
         assertThat(texts(printed, "sample")).containsExactly("S1", "S2");
         assertThat(texts(printed, "outcome")).containsExactly("negative", "invalid");
         assertThat(home.entries()).isZero();
@@ -64,11 +65,13 @@ class SheetCommandsTest {
     void record_keeps_a_sheet_once() {
         home.withMethods();
         assertThat(run(home.record, machine, "--sheet", sheet.toString())).isZero();
-        assertThat(machine.notes).containsExactly("recorded 2, already there 0");
+        assertThat(machine.notes()).containsExactly("recorded 2, already there 0");
 
         assertThat(run(home.record, machine, "--sheet", sheet.toString())).isZero();
-        assertThat(machine.notes).contains("recorded 0, already there 2");
-        assertThat(machine.values.get(0).canonical()).contains("\"added\":true").contains("\"entry\":\"station-1:3\"");
+        assertThat(machine.notes()).contains("recorded 0, already there 2");
+        assertThat(machine.values().get(0).canonical())
+                .contains("\"added\":true")
+                .contains("\"entry\":\"station-1:3\"");
         assertThat(home.entries()).isEqualTo(5); // founding, two methods, two readings
     }
 
@@ -87,10 +90,12 @@ class SheetCommandsTest {
         home.withMethods();
         run(home.record, person, "--sheet", sheet.toString());
 
-        assertThat(person.lines.get(1)).startsWith("S1 | Line 2 filler | nut-swab v1 | Negative | below 2 µg/100 cm²");
-        assertThat(person.lines.get(2)).contains("Invalid").endsWith("time.read-late");
-        assertThat(person.lines).anyMatch(line -> line.contains("read too late"));
-        assertThat(person.lines.get(person.lines.size() - 1)).contains("not detected by this method in this sample");
+        assertThat(person.lines().get(1))
+                .startsWith("S1 | Line 2 filler | nut-swab v1 | Negative | below 2 µg/100 cm²");
+        assertThat(person.lines().get(2)).contains("Invalid").endsWith("time.read-late");
+        assertThat(person.lines()).anyMatch(line -> line.contains("read too late"));
+        assertThat(person.lines().get(person.lines().size() - 1))
+                .contains("not detected by this method in this sample");
     }
 
     @Test
@@ -100,7 +105,7 @@ class SheetCommandsTest {
         assertThat(complaint(home.record, person)).endsWith("sheet.csv: cannot be read: there is no such file");
     }
 
-    private String complaint(CommandSet set, Heard terminal) {
+    private String complaint(CommandSet set, HeardTerminal terminal) {
         String[] said = new String[1];
         new CommandLine(set.commands(terminal))
                 .setExecutionExceptionHandler((e, line, result) -> {
@@ -112,7 +117,7 @@ class SheetCommandsTest {
         return said[0];
     }
 
-    private static int run(CommandSet set, Heard terminal, String... arguments) {
+    private static int run(CommandSet set, HeardTerminal terminal, String... arguments) {
         return new CommandLine(set.commands(terminal)).execute(arguments);
     }
 

@@ -13,12 +13,13 @@ import wickbench.api.check.Refusal;
 import wickbench.api.journal.Founding;
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
+import wickbench.testing.HeardTerminal;
 
 class DemoCommandTest {
     @TempDir
     private Path folder;
 
-    private final Paper paper = new Paper(true);
+    private final HeardTerminal paper = HeardTerminal.ofNobody(true);
 
     private int call(House house, String... arguments) {
         CommandLine command = new CommandLine(new DemoCommand(house.doors(), paper));

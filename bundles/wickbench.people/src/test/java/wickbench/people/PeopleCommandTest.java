@@ -3,19 +3,15 @@ package wickbench.people;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import wickbench.api.check.BadInput;
-import wickbench.api.command.Terminal;
-import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
-import wickbench.api.progress.Progress;
+import wickbench.testing.HeardTerminal;
 
 class PeopleCommandTest {
     @TempDir
@@ -64,55 +60,16 @@ class PeopleCommandTest {
 
     /** Runs a command as p-01 and returns what it printed, or why it ended. */
     private List<String> run(boolean json, String... arguments) {
-        List<String> lines = new ArrayList<>();
-        Lines terminal = new Lines(json, lines);
-        CommandLine line = new CommandLine(new PeopleCommands(house.people(), house.signIn(), house.credentials()).commands(terminal))
+        HeardTerminal terminal = HeardTerminal.of(new PersonId("p-01"), json);
+        CommandLine line = new CommandLine(
+                        new PeopleCommands(house.people(), house.signIn(), house.credentials()).commands(terminal))
                 .registerConverter(PersonId.class, PersonId::new)
                 .setExecutionExceptionHandler((e, command, result) -> {
                     assertThat(e).isInstanceOf(BadInput.class);
-                    lines.add(e.getMessage());
+                    terminal.note(e.getMessage());
                     return 2;
                 });
         line.execute(arguments);
-        return lines;
-    }
-
-    /** A terminal that keeps its lines. */
-    private record Lines(boolean json, List<String> lines) implements Terminal {
-        @Override
-        public Optional<PersonId> actor() {
-            return Optional.of(actorOrRefuse());
-        }
-
-        @Override
-        public PersonId actorOrRefuse() {
-            return new PersonId("p-01");
-        }
-
-        @Override
-        public void line(String text) {
-            lines.add(text);
-        }
-
-        @Override
-        public void note(String text) {
-            lines.add(text);
-        }
-
-        @Override
-        public void json(Json value) {
-            lines.add(value.canonical());
-        }
-
-        @Override
-        public void table(List<String> header, List<List<String>> rows) {
-            lines.add(String.join(" | ", header));
-            rows.forEach(row -> lines.add(String.join(" | ", row)));
-        }
-
-        @Override
-        public Progress progress(String what) {
-            return Progress.NONE;
-        }
+        return terminal.printed();
     }
 }

@@ -5,6 +5,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import picocli.CommandLine;
 import wickbench.api.check.BadInput;
 import wickbench.api.json.Json;
+import wickbench.testing.HeardTerminal;
 
 /**
  * {@code figures}, called as the command line calls it.
@@ -25,7 +26,7 @@ record Call(int code, String complaint, List<String> lines, List<Json> json) {
     }
 
     private static Call call(boolean json, String... arguments) {
-        Heard heard = new Heard(json);
+        HeardTerminal heard = HeardTerminal.ofNobody(json);
         AtomicReference<String> complaint = new AtomicReference<>("");
         int code = new CommandLine(new FiguresCommand().commands(heard))
                 .setParameterExceptionHandler((wrong, args) -> {
@@ -40,7 +41,7 @@ record Call(int code, String complaint, List<String> lines, List<Json> json) {
                     throw failure;
                 })
                 .execute(arguments);
-        return new Call(code, complaint.get(), heard.lines, heard.values);
+        return new Call(code, complaint.get(), heard.lines(), heard.values());
     }
 
     /** Returns the number at a path such as {@code lod50.value} or {@code se.0}. */

@@ -3,15 +3,12 @@ package wickbench.index.services;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
-import wickbench.api.command.Terminal;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
@@ -19,8 +16,8 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
-import wickbench.api.progress.Progress;
 import wickbench.journal.JournalFolder;
+import wickbench.testing.HeardTerminal;
 
 class IndexCommandTest {
     private static final PersonId RIVERA = new PersonId("rivera");
@@ -47,25 +44,25 @@ class IndexCommandTest {
 
     @Test
     void statusAndRebuildSayHowFarEachViewIs() {
-        Lines lines = new Lines(false);
+        HeardTerminal lines = HeardTerminal.ofNobody(false);
         assertThat(run(lines, "status")).isZero();
-        assertThat(lines.out()).containsExactly("view | taken | of | state", "entry_ids | 2 | 2 | complete");
-        Lines again = new Lines(true);
+        assertThat(lines.printed()).containsExactly("view | taken | of | state", "entry_ids | 2 | 2 | complete");
+        HeardTerminal again = HeardTerminal.ofNobody(true);
         assertThat(run(again, "rebuild")).isZero();
-        assertThat(again.out()).containsExactly("[{\"of\":2,\"taken\":2,\"version\":1,\"view\":\"entry_ids\"}]");
+        assertThat(again.printed()).containsExactly("[{\"of\":2,\"taken\":2,\"version\":1,\"view\":\"entry_ids\"}]");
     }
 
     @Test
     void aViewThatStoppedIsFoundWanting() {
         index.addView(new Stubborn());
-        Lines lines = new Lines(false);
+        HeardTerminal lines = HeardTerminal.ofNobody(false);
         assertThat(run(lines, "status")).isEqualTo(1);
-        assertThat(lines.out()).contains("stubborn | 0 | 2 | stopped: station-1:0: not for me");
+        assertThat(lines.printed()).contains("stubborn | 0 | 2 | stopped: station-1:0: not for me");
         index.removeView(new Stubborn());
-        assertThat(run(new Lines(false), "status")).isZero();
+        assertThat(run(HeardTerminal.ofNobody(false), "status")).isZero();
     }
 
-    private int run(Lines lines, String argument) {
+    private int run(HeardTerminal lines, String argument) {
         return new CommandLine(new IndexCommands(index).commands(lines)).execute(argument);
     }
 
@@ -89,49 +86,6 @@ class IndexCommandTest {
         @Override
         public void apply(Entry entry, Rows rows) {
             throw new IllegalStateException("not for me");
-        }
-    }
-
-    /** A terminal that keeps what is printed. */
-    private record Lines(boolean json, List<String> out) implements Terminal {
-        Lines(boolean json) {
-            this(json, new ArrayList<>());
-        }
-
-        @Override
-        public Optional<PersonId> actor() {
-            return Optional.of(RIVERA);
-        }
-
-        @Override
-        public PersonId actorOrRefuse() {
-            return RIVERA;
-        }
-
-        @Override
-        public void line(String text) {
-            out.add(text);
-        }
-
-        @Override
-        public void note(String text) {
-            out.add(text);
-        }
-
-        @Override
-        public void json(Json value) {
-            out.add(value.canonical());
-        }
-
-        @Override
-        public void table(List<String> header, List<List<String>> rows) {
-            out.add(String.join(" | ", header));
-            rows.forEach(row -> out.add(String.join(" | ", row)));
-        }
-
-        @Override
-        public Progress progress(String what) {
-            return Progress.NONE;
         }
     }
 }

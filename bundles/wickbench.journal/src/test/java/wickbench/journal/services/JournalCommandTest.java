@@ -25,22 +25,23 @@ import wickbench.api.json.JsonReader;
 import wickbench.api.person.PersonId;
 import wickbench.api.words.Words;
 import wickbench.journal.JournalFolder;
+import wickbench.testing.HeardTerminal;
 
 class JournalCommandTest {
     @TempDir
     Path folder;
 
-    private Heard heard = new Heard(false);
+    private HeardTerminal heard = HeardTerminal.ofNobody(false);
 
     @Test
     void an_empty_home_says_so() {
         assertThat(run(false, "status")).isZero();
-        assertThat(heard.lines)
+        assertThat(heard.printed())
                 .contains("Entries: 0", "No checkpoint yet.", "No station yet; the first entry founds it.");
         assertThat(run(false, "checkpoint")).isZero();
-        assertThat(heard.lines).containsExactly("No checkpoint yet.");
+        assertThat(heard.printed()).containsExactly("No checkpoint yet.");
         assertThat(run(true, "checkpoint")).isZero();
-        assertThat(heard.lines).containsExactly("null");
+        assertThat(heard.printed()).containsExactly("null");
         assertThat(run(true, "status")).isZero();
         assertThat(printed().get("founding")).contains(Json.Null.NULL);
     }
@@ -49,14 +50,14 @@ class JournalCommandTest {
     void a_good_journal_is_shown_sealed_and_holds() {
         record(new HomeFolder(folder));
         assertThat(run(false, "status")).isZero();
-        assertThat(heard.lines)
+        assertThat(heard.printed())
                 .contains("Entries: 2", "Home: " + folder)
                 .anyMatch(line -> line.startsWith("Station: station-1"))
                 .anyMatch(line -> line.startsWith("Newest checkpoint: 2 entries"));
         assertThat(run(false, "checkpoint")).isZero();
-        assertThat(heard.lines).startsWith("wickbench.invalid/station-1", "2");
+        assertThat(heard.printed()).startsWith("wickbench.invalid/station-1", "2");
         assertThat(run(false, "verify")).isZero();
-        assertThat(heard.lines).first().asString().startsWith("The journal holds: 2 entries");
+        assertThat(heard.printed()).first().asString().startsWith("The journal holds: 2 entries");
         assertThat(run(true, "verify")).isZero();
         assertThat(printed().get("holds")).contains(new Json.Bool(true));
         assertThat(run(true, "status")).isZero();
@@ -69,9 +70,9 @@ class JournalCommandTest {
         home.simulate(42, Instant.parse("2026-01-01T06:00:00Z"));
         record(home);
         assertThat(run(false, "status")).isZero();
-        assertThat(heard.lines).anyMatch(line -> line.contains("simulated clock (seed 42)"));
+        assertThat(heard.printed()).anyMatch(line -> line.contains("simulated clock (seed 42)"));
         assertThat(run(true, "status")).isZero();
-        assertThat(heard.lines.get(0)).contains("\"seed\":\"42\"", "\"simulated\":true");
+        assertThat(heard.printed().get(0)).contains("\"seed\":\"42\"", "\"simulated\":true");
     }
 
     @Test
@@ -80,11 +81,11 @@ class JournalCommandTest {
         Path segment = folder.resolve("journal/station-1/entries-000000.jsonl");
         Files.writeString(segment, Files.readString(segment).replace("\"n\":1", "\"n\":2"));
         assertThat(run(false, "verify")).isEqualTo(1);
-        assertThat(heard.lines.get(0)).startsWith("station-1:0-1: The checkpoint over 2 entries does not fit");
-        assertThat(heard.lines).anyMatch(line -> line.startsWith("The journal does not hold: 2 findings"));
+        assertThat(heard.printed().get(0)).startsWith("station-1:0-1: The checkpoint over 2 entries does not fit");
+        assertThat(heard.printed()).anyMatch(line -> line.startsWith("The journal does not hold: 2 findings"));
         assertThat(run(true, "verify")).isEqualTo(1);
         assertThat(printed().get("holds")).contains(new Json.Bool(false));
-        assertThat(heard.lines.get(0)).contains("\"code\":\"checkpoint.root\"", "\"where\":\"station-1:0-1\"");
+        assertThat(heard.printed().get(0)).contains("\"code\":\"checkpoint.root\"", "\"where\":\"station-1:0-1\"");
     }
 
     @Test
@@ -92,11 +93,12 @@ class JournalCommandTest {
         record(new HomeFolder(folder));
         Files.writeString(folder.resolve("journal/station-1/entries-000000.jsonl"), "{", StandardOpenOption.APPEND);
         assertThat(run(false, "status")).isZero();
-        assertThat(heard.lines).anyMatch(line -> line.startsWith("Note: 1 bytes at the end of entries-000000.jsonl"));
+        assertThat(heard.printed())
+                .anyMatch(line -> line.startsWith("Note: 1 bytes at the end of entries-000000.jsonl"));
         Path file = Files.writeString(folder.resolve("file"), "");
         folder = file;
         assertThat(run(false, "status")).isZero();
-        assertThat(heard.lines).anyMatch(line -> line.startsWith("Nothing can be recorded: The home " + file));
+        assertThat(heard.printed()).anyMatch(line -> line.startsWith("Nothing can be recorded: The home " + file));
     }
 
     @Test
@@ -105,7 +107,7 @@ class JournalCommandTest {
         StationId station = new StationId("station-1");
         new JournalPrint(words, heard)
                 .verification(new Verification(5, 1, Hash.ofContent(station.value()), List.of(), false));
-        assertThat(heard.lines).first().asString().startsWith("Stopped after 5 entries");
+        assertThat(heard.printed()).first().asString().startsWith("Stopped after 5 entries");
     }
 
     private static void record(HomeFolder home) {
@@ -121,13 +123,13 @@ class JournalCommandTest {
     }
 
     private int run(boolean json, String command) {
-        heard = new Heard(json);
+        heard = HeardTerminal.of(new PersonId("rivera"), json);
         try (JournalFolder journal = JournalFolder.open(new HomeFolder(folder), entries -> {})) {
             return new CommandLine(new JournalCommand(journal).commands(heard)).execute(command);
         }
     }
 
     private Json.Obj printed() {
-        return JsonReader.readObject("printed", heard.lines.get(0)).orRefuse();
+        return JsonReader.readObject("printed", heard.printed().get(0)).orRefuse();
     }
 }

@@ -21,6 +21,7 @@ import wickbench.api.json.Json;
 import wickbench.api.method.Seen;
 import wickbench.api.reading.RecordedReading;
 import wickbench.ledger.services.Strips.Plain;
+import wickbench.testing.HeardTerminal;
 
 class LedgerCommandTest {
     private static final String CAUTION =
@@ -30,7 +31,7 @@ class LedgerCommandTest {
     private TestSite site;
     private Entry negative;
     private Entry positive;
-    private Lines printed;
+    private HeardTerminal printed;
 
     @BeforeEach
     void record() throws IOException {
@@ -54,28 +55,28 @@ class LedgerCommandTest {
     @Test
     void listsNewestFirstWithTheUsualCaution() {
         assertThat(run("list")).isZero();
-        assertThat(printed.out().get(0))
+        assertThat(printed.printed().get(0))
                 .isEqualTo(
                         "when | sample | place | line | batch | method | lot | operator | outcome | findings | entry");
-        assertThat(printed.out().get(1))
+        assertThat(printed.printed().get(1))
                 .contains(
                         " | S-2 | filler nozzle | L1 |  | hazelnut-rinse v1 | A17 | op-03 | Positive | 0 | bench-1:3");
-        assertThat(printed.out().get(2)).contains(" | S-1 | ").contains(" | Negative | ");
-        assertThat(printed.out()).contains("2 of 2 shown").endsWith(CAUTION);
+        assertThat(printed.printed().get(2)).contains(" | S-1 | ").contains(" | Negative | ");
+        assertThat(printed.printed()).contains("2 of 2 shown").endsWith(CAUTION);
     }
 
     @Test
     void anEmptyAnswerIsSaidAndStillCautioned() {
         assertThat(run("list", "--batch", "B-404")).isZero();
-        assertThat(printed.out()).containsExactly("No result answers this.", "", CAUTION);
+        assertThat(printed.printed()).containsExactly("No result answers this.", "", CAUTION);
         assertThat(runJson("list", "--batch", "B-404")).isZero();
-        assertThat(printed.out()).containsExactly("[]");
+        assertThat(printed.printed()).containsExactly("[]");
     }
 
     @Test
     void machinesGetAnArray() {
         assertThat(runJson("list", "--outcome", "positive")).isZero();
-        assertThat(printed.out())
+        assertThat(printed.printed())
                 .singleElement()
                 .asString()
                 .startsWith("[{")
@@ -89,13 +90,13 @@ class LedgerCommandTest {
     @Test
     void theLimitIsKeptAndWhatIsLeftOutIsSaid() {
         run("list", "--limit", "1");
-        assertThat(printed.out()).hasSize(5).contains("1 of 2 shown");
+        assertThat(printed.printed()).hasSize(5).contains("1 of 2 shown");
     }
 
     @Test
     void showsAResultInFull() {
         assertThat(run("show", positive.ref().toString())).isZero();
-        assertThat(printed.out())
+        assertThat(printed.printed())
                 .contains(
                         "  Outcome: Positive – Detected.",
                         "  Held: line and product until an authorised person decides.",
@@ -112,7 +113,7 @@ class LedgerCommandTest {
                         && line.endsWith(" recorded by op-01: Positive  (the result stands by this)"));
         site.journal.checkpoint();
         run("show", positive.id().toString());
-        assertThat(printed.out())
+        assertThat(printed.printed())
                 .anyMatch(line -> line.startsWith("    sealed by the checkpoint over 4 entries, root "));
     }
 
@@ -128,31 +129,31 @@ class LedgerCommandTest {
                         "--batch",
                         "B-7"))
                 .isZero();
-        assertThat(printed.out())
+        assertThat(printed.printed())
                 .contains("  Outcome: Positive – Detected.", "  T test line: faint", "  batch: B-7")
                 .anyMatch(line -> line.endsWith(" recorded by op-01: Negative"))
                 .anyMatch(line -> line.endsWith(
                         " corrected by op-01: Positive – the faint line was overlooked  (the result stands by this)"));
         run("list", "--held");
-        assertThat(printed.out()).anyMatch(line -> line.contains("Positive, corrected"));
+        assertThat(printed.printed()).anyMatch(line -> line.contains("Positive, corrected"));
     }
 
     @Test
     void aPositiveCannotBeArguedAway() {
         assertThat(run("correct", positive.ref().toString(), "--reason", "surely not", "--seen", "control hook"))
                 .isEqualTo(3);
-        assertThat(printed.err()).singleElement().asString().contains("a correction cannot take that away");
+        assertThat(printed.notes()).singleElement().asString().contains("a correction cannot take that away");
         assertThat(site.results.find(positive.id()).orElseThrow().history()).hasSize(1);
     }
 
     @Test
     void withoutTheBenchNothingIsCorrected() {
-        Lines lines = new Lines(false);
+        HeardTerminal lines = HeardTerminal.of(TestSite.WRITER, false);
         Object command =
                 new LedgerCommands(site.results, site.journal, Optional.empty(), Optional.empty()).commands(lines);
         assertThat(execute(command, lines, "correct", "bench-1:2", "--reason", "x", "--batch", "B-7"))
                 .isEqualTo(3);
-        assertThat(lines.err())
+        assertThat(lines.notes())
                 .containsExactly("The bench is not installed here, and readings are corrected through its door only."
                         + " Start the program with the feature 'bench'.");
     }
@@ -163,10 +164,10 @@ class LedgerCommandTest {
         site.journal.append(
                 List.of(new Draft(Draft.randomId(site.home.chance()), TestSite.WRITER, RecordedReading.KIND, 2, body)));
         run("list");
-        assertThat(printed.err())
+        assertThat(printed.notes())
                 .containsExactly("1 entries of reading.recorded version 2 were written by a newer program and are in no"
                         + " result here.");
-        assertThat(printed.out()).contains("2 of 2 shown");
+        assertThat(printed.printed()).contains("2 of 2 shown");
     }
 
     @ParameterizedTest
@@ -182,7 +183,7 @@ class LedgerCommandTest {
         """)
     void badInputIsOneLine(String arguments, String line) {
         assertThat(run(arguments.split(" "))).isEqualTo(2);
-        assertThat(printed.err()).containsExactly(line);
+        assertThat(printed.notes()).containsExactly(line);
     }
 
     private int run(String... arguments) {
@@ -194,12 +195,12 @@ class LedgerCommandTest {
     }
 
     private int run(boolean json, String... arguments) {
-        printed = new Lines(json);
+        printed = HeardTerminal.of(TestSite.WRITER, json);
         Object command = new LedgerCommand(site.results, site.journal, Optional.of(site.correcting), printed);
         return execute(command, printed, arguments);
     }
 
-    private static int execute(Object command, Lines lines, String... arguments) {
+    private static int execute(Object command, HeardTerminal lines, String... arguments) {
         return new CommandLine(command)
                 .setExecutionExceptionHandler((e, called, result) -> {
                     lines.note(e.getMessage());

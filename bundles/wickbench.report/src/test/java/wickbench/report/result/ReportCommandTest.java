@@ -23,6 +23,7 @@ import wickbench.reading.RecordedReadingJson;
 import wickbench.report.Plant;
 import wickbench.report.Poppler;
 import wickbench.report.pdf.PdfPrinter;
+import wickbench.testing.HeardTerminal;
 
 /** {@code report result}, read back by poppler. */
 class ReportCommandTest {
@@ -169,20 +170,20 @@ class ReportCommandTest {
     void machines_are_told_what_was_printed() throws Exception {
         try (Plant plant = new Plant(folder.resolve("home"), false)) {
             Entry entry = plant.record(Plant.reading("W-0124", Seen.NOT_SEEN, Seen.SEEN, 6));
-            Heard heard = new Heard(true);
+            HeardTerminal heard = HeardTerminal.ofNobody(true);
             call(plant, heard, entry.id().toString(), folder.resolve("told.pdf"));
-            assertThat(heard.values).hasSize(1);
-            assertThat(heard.values.get(0).canonical()).contains("\"entry\":\"bench-1:1\"");
+            assertThat(heard.values()).hasSize(1);
+            assertThat(heard.values().get(0).canonical()).contains("\"entry\":\"bench-1:1\"");
         }
     }
 
     private Poppler printed(Plant plant, String id, String name) throws Exception {
         Path file = folder.resolve(name);
-        call(plant, new Heard(false), id, file);
+        call(plant, HeardTerminal.ofNobody(false), id, file);
         return new Poppler(file);
     }
 
-    private static void call(Plant plant, Heard heard, String id, Path file) throws Exception {
+    private static void call(Plant plant, HeardTerminal heard, String id, Path file) throws Exception {
         PdfPrinter pdf =
                 new PdfPrinter(plant.home, plant.journal, List.of(() -> Optional.of("Marlow Oats, an invented plant")));
         Exception[] thrown = new Exception[1];

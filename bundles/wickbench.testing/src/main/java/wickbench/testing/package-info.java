@@ -1,0 +1,2 @@
+/** What the tests of several bundles share. */
+package wickbench.testing;
