@@ -42,9 +42,8 @@ public final class Neighbours {
     List<Answer> ask(Question question) {
         List<Answer> answers = new ArrayList<>();
         gates.forEach(gate -> answers.add(gate.ask(question)));
-        Set<String> required = profile.inForce(question.at())
-                .map(Profile::requiredChecks)
-                .orElse(Set.of());
+        Set<String> required =
+                profile.inForce(question.at()).map(Profile::requiredChecks).orElse(Set.of());
         Stream.concat(EXPECTED.stream(), required.stream().sorted())
                 .distinct()
                 .filter(name ->

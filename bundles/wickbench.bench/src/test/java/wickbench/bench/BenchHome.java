@@ -1,12 +1,18 @@
 package wickbench.bench;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import wickbench.api.authority.Authority;
 import wickbench.api.gate.Gate;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.Profile;
+import wickbench.api.profile.SiteProfile;
+import wickbench.api.reading.Outcome;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 
@@ -26,11 +32,30 @@ final class BenchHome implements AutoCloseable {
     final RecordCommand record;
 
     BenchHome(Path folder, Gate... gates) {
+        this(folder, at -> Optional.empty(), gates);
+    }
+
+    /** Opens a bench whose site profile requires these checks. */
+    static BenchHome requiring(Path folder, String... checks) {
+        Profile profile = new Profile(
+                "Feldmark Mill",
+                ZoneId.of("Europe/Vienna"),
+                List.of(),
+                Set.of(checks),
+                Set.of(),
+                BigDecimal.ZERO,
+                7,
+                List.of(Outcome.values()),
+                Profile.LEAST_RETENTION_YEARS);
+        return new BenchHome(folder, at -> Optional.of(profile));
+    }
+
+    private BenchHome(Path folder, SiteProfile profile, Gate... gates) {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView()));
         shelf = new MethodShelf(journal, index, EVERYONE_MAY);
-        Neighbours neighbours = new Neighbours(List.of(gates), at -> Optional.empty());
+        Neighbours neighbours = new Neighbours(List.of(gates), profile);
         door = new RecordingDoor(home, journal, index, shelf, neighbours, EVERYONE_MAY);
         desk = new SheetDesk(shelf, journal);
         judge = new JudgeCommand(home, desk, shelf, neighbours);

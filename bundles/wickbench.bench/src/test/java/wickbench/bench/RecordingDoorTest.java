@@ -100,6 +100,19 @@ class RecordingDoorTest {
     }
 
     @Test
+    void lets_no_negative_stand_without_a_check_that_the_profile_requires() {
+        home.close();
+        home = BenchHome.requiring(folder, "stock");
+
+        Kept kept = record(GOOD_ROW).get(0);
+
+        assertThat(kept.reading().verdict().outcome()).isEqualTo(Outcome.INVALID);
+        assertThat(kept.reading().answers())
+                .containsExactly(new Answer.NotChecked("stock", true), new Answer.NotChecked("training"));
+        assertThat(record(POSITIVE_ROW).get(0).reading().verdict().outcome()).isEqualTo(Outcome.POSITIVE);
+    }
+
+    @Test
     void records_what_a_gate_would_have_refused_with_its_finding() {
         home.close();
         Gate stock = gate(new Answer.Refused(

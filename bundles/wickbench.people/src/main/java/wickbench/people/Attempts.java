@@ -107,8 +107,7 @@ final class Attempts {
         long away = Optional.ofNullable(turnedAway.remove(PeopleView.key(person) + shown))
                 .orElse(0L);
         Attempted body = new Attempted(person, shown, failures, away);
-        journal.append(
-                List.of(new Draft(Draft.randomId(home.chance()), by, kind, Attempted.VERSION, body.body())));
+        journal.append(List.of(new Draft(Draft.randomId(home.chance()), by, kind, Attempted.VERSION, body.body())));
     }
 
     private Failures failures(String person, String shown) {
@@ -117,7 +116,9 @@ final class Attempts {
                         rows -> rows.first(
                                 "select failures, last_at from failure where person = ? and shown = ?",
                                 row -> new Failures(
-                                        person, Math.toIntExact(row.whole("failures")), Optional.of(row.instant("last_at"))),
+                                        person,
+                                        Math.toIntExact(row.whole("failures")),
+                                        Optional.of(row.instant("last_at"))),
                                 person,
                                 shown))
                 .orElse(new Failures(person, 0, Optional.empty()));

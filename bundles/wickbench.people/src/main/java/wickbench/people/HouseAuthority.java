@@ -82,9 +82,7 @@ public final class HouseAuthority implements Authority, Permissions {
             return denied("people.unknown", by);
         }
         boolean has = act.roles().isEmpty() || act.roles().stream().anyMatch(role -> roster.has(known.get(), role));
-        return has
-                ? new Allowed()
-                : denied("people.role", by, PeopleWords.get("act." + act.code()), words(act));
+        return has ? new Allowed() : denied("people.role", by, PeopleWords.get("act." + act.code()), words(act));
     }
 
     private Permission proof(PersonId by) {

@@ -69,7 +69,8 @@ public final class HouseSignIn implements SignIn {
             throw new Refusal("sign-in.none", PeopleWords.get("sign-in.none", known.id()));
         }
         Instant now = home.clock().instant();
-        boolean over = known.secretAt().filter(at -> !now.isBefore(at.plus(ONCE))).isPresent();
+        boolean over =
+                known.secretAt().filter(at -> !now.isBefore(at.plus(ONCE))).isPresent();
         if (known.secret() == Secret.ONCE && over) {
             throw new Refusal("sign-in.over", PeopleWords.get("sign-in.over", known.id()));
         }
@@ -108,8 +109,8 @@ public final class HouseSignIn implements SignIn {
                 .orElseThrow(() -> new Refusal("people.unknown", PeopleWords.get("people.unknown", id)));
         Optional<String> kept = roster.file(known).flatMap(PersonFile::pin);
         if (kept.isPresent()) {
-            Passphrase typed = pin.orElseThrow(
-                    () -> new Refusal("sign-in.pin", PeopleWords.get("sign-in.pin", known.id())));
+            Passphrase typed =
+                    pin.orElseThrow(() -> new Refusal("sign-in.pin", PeopleWords.get("sign-in.pin", known.id())));
             attempts.hear(known.id(), Attempts.PIN, () -> kept, typed);
         }
         return known.id();

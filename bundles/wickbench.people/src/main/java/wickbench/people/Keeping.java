@@ -2,9 +2,9 @@ package wickbench.people;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.time.LocalDate;
 import java.time.Period;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -68,7 +68,9 @@ public final class Keeping {
                 .orElse(Period.ofYears(Profile.LEAST_RETENTION_YEARS));
         last(entry -> entry.by().equals(who) || mentions(entry.body(), who.value()))
                 .map(at -> LocalDate.ofInstant(at, ZoneOffset.UTC).plus(kept))
-                .filter(until -> home.clock().instant().isBefore(until.plusDays(1).atStartOfDay().toInstant(ZoneOffset.UTC)))
+                .filter(until -> home.clock()
+                        .instant()
+                        .isBefore(until.plusDays(1).atStartOfDay().toInstant(ZoneOffset.UTC)))
                 .ifPresent(until -> {
                     throw new Refusal("people.kept", PeopleWords.get("people.kept", who, until));
                 });

@@ -144,14 +144,18 @@ final class PeopleCommand {
             terminal.line(PeopleWords.get("people.nobody"));
         } else {
             terminal.table(
-                    List.of(PeopleWords.get("people.id"), PeopleWords.get("people.name-column"),
+                    List.of(
+                            PeopleWords.get("people.id"),
+                            PeopleWords.get("people.name-column"),
                             PeopleWords.get("people.roles")),
                     shown.stream().map(this::row).toList());
         }
     }
 
     private List<String> row(Person person) {
-        String roles = codes(person).stream().map(code -> PeopleWords.get("role." + code)).collect(Collectors.joining(", "));
+        String roles = codes(person).stream()
+                .map(code -> PeopleWords.get("role." + code))
+                .collect(Collectors.joining(", "));
         return List.of(person.id().value(), person.name().orElseGet(() -> PeopleWords.get("people.nameless")), roles);
     }
 

@@ -17,8 +17,7 @@ public final class PeopleCommands implements CommandSet {
     private final Credentials credentials;
 
     @Activate
-    public PeopleCommands(
-            @Reference People people, @Reference SignIn signIn, @Reference Credentials credentials) {
+    public PeopleCommands(@Reference People people, @Reference SignIn signIn, @Reference Credentials credentials) {
         this.people = people;
         this.signIn = signIn;
         this.credentials = credentials;

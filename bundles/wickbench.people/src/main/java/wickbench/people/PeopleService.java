@@ -57,7 +57,10 @@ public final class PeopleService implements People {
 
     @Override
     public Optional<Person> find(PersonId id) {
-        return roster.all().stream().filter(each -> each.id().equals(id)).findFirst().map(this::named);
+        return roster.all().stream()
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .map(this::named);
     }
 
     @Override

@@ -61,13 +61,15 @@ public final class PeopleView implements IndexView {
                 Assigned assigned = Assigned.read(source, entry.body()).orRefuse();
                 assign(assigned.person(), assigned.roles(), entry, rows);
             }
-            case FileChanged.PASSPHRASE -> passphrase(FileChanged.read(source, entry.body()).orRefuse(), entry, rows);
+            case FileChanged.PASSPHRASE ->
+                passphrase(FileChanged.read(source, entry.body()).orRefuse(), entry, rows);
             case FileChanged.PIN, FileChanged.BADGE -> {
                 FileChanged changed = FileChanged.read(source, entry.body()).orRefuse();
                 file(changed.person(), changed.file(), entry, rows);
             }
             case Recovered.KIND -> recover(Recovered.read(source, entry.body()).orRefuse(), entry, rows);
-            case Forgotten.KIND -> forget(Forgotten.read(source, entry.body()).orRefuse().person(), rows);
+            case Forgotten.KIND ->
+                forget(Forgotten.read(source, entry.body()).orRefuse().person(), rows);
             case Attempted.FAILED -> failed(Attempted.read(source, entry.body()).orRefuse(), entry, rows);
             case Attempted.GOOD -> good(Attempted.read(source, entry.body()).orRefuse(), rows);
             default -> {
@@ -142,10 +144,7 @@ public final class PeopleView implements IndexView {
     private static void forget(PersonId person, Rows rows) {
         rows.write("delete from person_role where person = ?", person.value());
         rows.write(
-                "update person set secret = ?, forgotten = ? where id = ?",
-                Secret.NONE.name(),
-                true,
-                person.value());
+                "update person set secret = ?, forgotten = ? where id = ?", Secret.NONE.name(), true, person.value());
     }
 
     private static void failed(Attempted attempted, Entry entry, Rows rows) {

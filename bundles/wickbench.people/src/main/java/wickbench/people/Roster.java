@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.SignIn.Secret;
 import wickbench.api.check.Refusal;
 import wickbench.api.home.Home;
 import wickbench.api.index.Index;
@@ -20,7 +21,6 @@ import wickbench.api.journal.StationId;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
-import wickbench.api.authority.SignIn.Secret;
 import wickbench.api.words.Coded;
 
 /**
@@ -45,8 +45,7 @@ public final class Roster {
     List<Known> all() {
         List<Known> all = index.read(PeopleView.NAME, rows -> {
             Map<PersonId, Map<Role, EntryRef>> given = given(rows);
-            return rows.read(
-                    "select * from person order by id", row -> known(row, given));
+            return rows.read("select * from person order by id", row -> known(row, given));
         });
         all.stream().filter(Known::forgotten).forEach(known -> files().remove(known.id()));
         return all;
@@ -123,9 +122,11 @@ public final class Roster {
 
     private static Map<PersonId, Map<Role, EntryRef>> given(Rows rows) {
         Map<PersonId, Map<Role, EntryRef>> given = new java.util.HashMap<>();
-        rows.read("select * from person_role", row -> given.computeIfAbsent(
-                        new PersonId(row.text("person")), id -> new EnumMap<>(Role.class))
-                .put(Coded.of(Role.class, row.text("role")), ref(row, "station", "seq")) == null);
+        rows.read(
+                "select * from person_role",
+                row -> given.computeIfAbsent(new PersonId(row.text("person")), id -> new EnumMap<>(Role.class))
+                                .put(Coded.of(Role.class, row.text("role")), ref(row, "station", "seq"))
+                        == null);
         return given;
     }
 

@@ -70,8 +70,7 @@ public final class SignCommand implements CommandSet {
             } else if (checked.signature() instanceof Standing.Signed signed) {
                 Signature by = signed.signature();
                 String meaning = PeopleWords.get("act." + by.meaning().code());
-                terminal.line(
-                        PeopleWords.get("verify.signed", entry.ref(), entry.kind(), by.by(), by.at(), meaning));
+                terminal.line(PeopleWords.get("verify.signed", entry.ref(), entry.kind(), by.by(), by.at(), meaning));
             } else {
                 terminal.line(PeopleWords.get("verify.unsigned", entry.ref(), entry.kind()));
             }

@@ -67,11 +67,14 @@ class CredentialsTest {
     @Test
     void aPhraseForOnceIsGoodForOnesOwnPassphraseAndForADay() {
         house.locked();
-        house.credentials().reset(BO, typed(ONCE), adas(), Optional.of(new Signing(cyWithKey(), typed("hills behind hills"))));
+        house.credentials()
+                .reset(BO, typed(ONCE), adas(), Optional.of(new Signing(cyWithKey(), typed("hills behind hills"))));
         refused("sign-in.once", () -> house.signIn().open(BO, typed(ONCE)));
         refused("sign-in.wrong", () -> house.signIn().open(BO, typed(BOS)));
         house.pass(HouseSignIn.ONCE);
-        refused("sign-in.over", () -> house.credentials().set(BO, Optional.of(typed(ONCE)), typed("once upon a river")));
+        refused(
+                "sign-in.over",
+                () -> house.credentials().set(BO, Optional.of(typed(ONCE)), typed("once upon a river")));
     }
 
     @Test
@@ -98,8 +101,10 @@ class CredentialsTest {
         refused("recover.acts", () -> house.credentials().recover(CY, typed(ONCE), bos(), "Ada left"));
         house.pass(Keeping.LOST.plusSeconds(1));
         refused("people.witness", () -> house.credentials().recover(BO, typed(ONCE), bos(), "Ada left"));
-        refused("sign-in.wrong", () -> house.credentials()
-                .recover(CY, typed(ONCE), new Signing(BO, typed("not Bo's words")), "Ada left"));
+        refused(
+                "sign-in.wrong",
+                () -> house.credentials()
+                        .recover(CY, typed(ONCE), new Signing(BO, typed("not Bo's words")), "Ada left"));
         house.credentials().recover(CY, typed(ONCE), bos(), "Ada left");
         Entry entry = house.last();
         assertThat(entry.kind()).isEqualTo(Recovered.KIND);
@@ -171,6 +176,7 @@ class CredentialsTest {
 
     private static void refused(String code, org.assertj.core.api.ThrowableAssert.ThrowingCallable act) {
         assertThatThrownBy(act)
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo(code));
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo(code));
     }
 }

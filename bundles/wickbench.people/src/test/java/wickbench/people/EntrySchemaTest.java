@@ -79,8 +79,10 @@ class EntrySchemaTest {
 
     @Test
     void theSchemaSeesWhatIsWrong() throws IOException {
-        assertThat(errors(schemas(), "person.forgotten-1.schema.json", "{\"person\":\"Ada Brook\"}")).isNotEmpty();
-        assertThat(errors(schemas(), "profile-1.schema.json", "{\"plant\":\"x\"}")).isNotEmpty();
+        assertThat(errors(schemas(), "person.forgotten-1.schema.json", "{\"person\":\"Ada Brook\"}"))
+                .isNotEmpty();
+        assertThat(errors(schemas(), "profile-1.schema.json", "{\"plant\":\"x\"}"))
+                .isNotEmpty();
     }
 
     private static void live(TestHouse house) {
@@ -106,7 +108,8 @@ class EntrySchemaTest {
     private static SchemaRegistry schemas() throws IOException {
         Map<String, String> texts = new TreeMap<>();
         try (Stream<Path> files = Files.list(DOCS)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".json")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".json")).toList()) {
                 texts.put(BASE + file.getFileName(), Files.readString(file));
             }
         }

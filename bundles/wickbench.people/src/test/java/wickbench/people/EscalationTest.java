@@ -90,8 +90,10 @@ class EscalationTest {
         doors(ADA, Optional.empty())
                 .forEach((act, door) -> assertThatThrownBy(door::run)
                         .as("%s", act)
-                        .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code())
-                                .isIn("sign-in.needed", "sign.needed", "people.role", "sign-in.wrong")));
+                        .isInstanceOfSatisfying(
+                                Refusal.class,
+                                refusal -> assertThat(refusal.code())
+                                        .isIn("sign-in.needed", "sign.needed", "people.role", "sign-in.wrong")));
     }
 
     @Test
@@ -107,8 +109,9 @@ class EscalationTest {
 
     @Test
     void aRoleWrittenIntoTheIndexBySqlIsNone() {
-        sql("insert into \"people\".person_role (person, role, station, seq) select person, 'administrator', station, seq"
-                + " from \"people\".person_role where person = 'p-02' and role = 'operator'");
+        sql(
+                "insert into \"people\".person_role (person, role, station, seq) select person, 'administrator', station, seq"
+                        + " from \"people\".person_role where person = 'p-02' and role = 'operator'");
         assertThat(house.people().find(BO).orElseThrow().roles()).contains(Role.ADMINISTRATOR);
         house.signIn().open(BO, typed(BOS));
         assertThatThrownBy(() -> house.people().enrol(new PersonId("p-09"), "Eve", Set.of(), BO))
@@ -147,7 +150,10 @@ class EscalationTest {
 
     private String database() {
         try (Stream<Path> files = Files.walk(folder.resolve("index"))) {
-            String file = files.map(Path::toString).filter(name -> name.endsWith(".mv.db")).findFirst().orElseThrow();
+            String file = files.map(Path::toString)
+                    .filter(name -> name.endsWith(".mv.db"))
+                    .findFirst()
+                    .orElseThrow();
             return file.substring(0, file.length() - ".mv.db".length());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -166,8 +172,8 @@ class EscalationTest {
         doors.put(Act.FORGET_PERSON, () -> house.credentials().forget(CY, by, passphrase));
         doors.put(Act.ISSUE_PROFILE, () -> house.profiles().issue(Profiled.plain(), by, passphrase));
         doors.put(Act.ISSUE_METHOD, () -> house.methods().issue(next, by, passphrase));
-        doors.put(Act.WITHDRAW_METHOD, () -> house.methods()
-                .withdraw(method.ref().id(), "because", by, passphrase));
+        doors.put(
+                Act.WITHDRAW_METHOD, () -> house.methods().withdraw(method.ref().id(), "because", by, passphrase));
         doors.put(
                 Act.CORRECT_READING,
                 () -> house.readings().correct(kept.id(), kept.reading().reading(), "because", by, passphrase));

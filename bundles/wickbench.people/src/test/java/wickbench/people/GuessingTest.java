@@ -83,8 +83,9 @@ class GuessingTest {
         }
         // five free, six while the wait doubles, then one an hour
         assertThat(heard).isBetween(30L, 40L);
-        List<Json.Obj> bodies =
-                house.entries(Attempted.FAILED).stream().map(entry -> entry.body()).toList();
+        List<Json.Obj> bodies = house.entries(Attempted.FAILED).stream()
+                .map(entry -> entry.body())
+                .toList();
         assertThat(house.entries().size() - before).isEqualTo(heard).isEqualTo(bodies.size());
         assertThat(bodies.get(bodies.size() - 1).get("turned_away")).contains(number(36_000 - 1));
     }

@@ -101,13 +101,16 @@ class PeopleServiceTest {
 
     @Test
     void theFirstIsAnAdministratorAndTheLastStaysOne() {
-        refused(() -> house.people().enrol(ADA, "Ada Brook", Set.of(Role.OPERATOR), ADA),
+        refused(
+                () -> house.people().enrol(ADA, "Ada Brook", Set.of(Role.OPERATOR), ADA),
                 "The first person must be an administrator, since only administrators enrol others.");
         house.people().enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR), ADA);
-        refused(() -> house.people().assign(ADA, Set.of(Role.REVIEWER), ADA),
+        refused(
+                () -> house.people().assign(ADA, Set.of(Role.REVIEWER), ADA),
                 "'p-01' is the last administrator who can act; make another one first.");
         house.people().enrol(BO, "Bo Lind", Set.of(Role.ADMINISTRATOR), ADA);
-        assertThat(house.people().assign(ADA, Set.of(Role.REVIEWER), ADA).roles()).containsExactly(Role.REVIEWER);
+        assertThat(house.people().assign(ADA, Set.of(Role.REVIEWER), ADA).roles())
+                .containsExactly(Role.REVIEWER);
     }
 
     @Test

@@ -60,7 +60,9 @@ class SigningTest {
     void isAskedEachTimeAlsoWithinASitting() {
         assertThat(house.signIn().sits(ADA)).isTrue();
         refused("sign.needed", () -> house.profiles().issue(Profiled.plain(), ADA, Optional.empty()));
-        refused("sign-in.wrong", () -> house.profiles().issue(Profiled.plain(), ADA, Optional.of(typed("wrong words"))));
+        refused(
+                "sign-in.wrong",
+                () -> house.profiles().issue(Profiled.plain(), ADA, Optional.of(typed("wrong words"))));
         assertThat(house.profiles().all()).isEmpty();
     }
 
@@ -87,9 +89,7 @@ class SigningTest {
         Entry entry = house.last();
         Json.Obj signature = (Json.Obj) entry.body().get(Signature.MEMBER).orElseThrow();
         for (List<String> change : List.of(
-                List.of("by", "p-02"),
-                List.of("meaning", "issue-method"),
-                List.of("at", "2026-03-03T06:00:00.000Z"))) {
+                List.of("by", "p-02"), List.of("meaning", "issue-method"), List.of("at", "2026-03-03T06:00:00.000Z"))) {
             Json.Obj changed = entry.body().with(Signature.MEMBER, signature.with(change.get(0), change.get(1)));
             assertThat(Signature.under(with(entry, changed))).as("%s", change).isEqualTo(new Standing.Foreign());
         }
@@ -137,12 +137,21 @@ class SigningTest {
 
     private static Entry with(Entry entry, Json.Obj body) {
         return new Entry(
-                entry.ref(), entry.id(), entry.prev(), entry.at(), entry.offset(), entry.by(), entry.kind(), entry.v(), body,
+                entry.ref(),
+                entry.id(),
+                entry.prev(),
+                entry.at(),
+                entry.offset(),
+                entry.by(),
+                entry.kind(),
+                entry.v(),
+                body,
                 entry.leaf());
     }
 
     private static void refused(String code, org.assertj.core.api.ThrowableAssert.ThrowingCallable act) {
         assertThatThrownBy(act)
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo(code));
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo(code));
     }
 }

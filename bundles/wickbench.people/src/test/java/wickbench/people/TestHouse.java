@@ -60,9 +60,7 @@ final class TestHouse implements AutoCloseable {
         clock = simulated.time();
         journal = JournalFolder.open(simulated, entries -> {});
         index = H2Index.open(
-                folder.resolve("index"),
-                journal,
-                () -> List.of(new PeopleView(), new ProfileView(), new BenchView()));
+                folder.resolve("index"), journal, () -> List.of(new PeopleView(), new ProfileView(), new BenchView()));
         roster = new Roster(simulated, journal, index);
         signIn = new HouseSignIn(simulated, journal, index, roster);
         ProfileInForce held = new ProfileInForce(simulated, index);
@@ -72,8 +70,7 @@ final class TestHouse implements AutoCloseable {
         people = new PeopleService(simulated, journal, roster, authority, keeping);
         profiles = new ProfileShelf(simulated, journal, held, authority);
         methods = new MethodShelf(journal, index, authority);
-        readings = new RecordingDoor(
-                simulated, journal, index, methods, new Neighbours(List.of(), held), authority);
+        readings = new RecordingDoor(simulated, journal, index, methods, new Neighbours(List.of(), held), authority);
     }
 
     /** Enrols Ada, administrator, and Bo, who is what is told; both with passphrases. */

@@ -176,7 +176,7 @@ final class Anything {
 
     List<Answer> answers() {
         return some(() -> switch (random.nextInt(3)) {
-            case 0 -> new Answer.NotChecked(word());
+            case 0 -> new Answer.NotChecked(word(), random.nextBoolean());
             case 1 -> new Answer.Cleared(word(), facts());
             default ->
                 new Answer.Refused(

@@ -75,7 +75,11 @@ final class FindingsTable {
             bars("control.failed", "the run's positive control failed", g -> g.controlFailed = true),
             caution("stock-not-checked", "stock is absent", g -> notChecked(g, "stock")),
             caution("training-not-checked", "training is absent", g -> notChecked(g, "training")),
-            caution("plant-not-checked", "any other neighbour is absent", g -> notChecked(g, "plant")));
+            caution("plant-not-checked", "any other neighbour is absent", g -> notChecked(g, "plant")),
+            bars(
+                    "stock-not-checked",
+                    "stock is absent and the site profile requires it",
+                    g -> g.answers = List.of(new Answer.NotChecked("stock", true))));
 
     private FindingsTable() {}
 

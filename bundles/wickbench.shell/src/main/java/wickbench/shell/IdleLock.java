@@ -47,7 +47,10 @@ final class IdleLock {
     void check() {
         boolean ended = sitting.equals(session.actor())
                 && sitting.isPresent()
-                && neighbours.signIn().filter(signIn -> signIn.sits(sitting.get())).isEmpty();
+                && neighbours
+                        .signIn()
+                        .filter(signIn -> signIn.sits(sitting.get()))
+                        .isEmpty();
         if (ended) {
             session.actor(Optional.empty());
             window.say(ShellWords.get("sign-in.ended"));
@@ -56,7 +59,9 @@ final class IdleLock {
 
     /** Notes whether the one who acts now sits here with their passphrase. */
     void remember() {
-        sitting = session.actor().filter(who -> neighbours.signIn().filter(signIn -> signIn.sits(who)).isPresent());
+        sitting = session.actor()
+                .filter(who ->
+                        neighbours.signIn().filter(signIn -> signIn.sits(who)).isPresent());
     }
 
     private void here(java.util.function.Consumer<SignIn> act) {

@@ -30,6 +30,11 @@ public final class Neighbours {
     @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
     private volatile List<DueSource> dueSources = List.of();
 
+    /** Uses a sign-in given by hand, where there is no framework. */
+    void signIn(SignIn signIn) {
+        signIns = List.of(signIn);
+    }
+
     Optional<Journal> journal() {
         return journals.stream().findFirst();
     }

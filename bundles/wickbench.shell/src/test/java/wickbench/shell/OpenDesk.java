@@ -15,14 +15,12 @@ final class OpenDesk implements AutoCloseable {
     private final Workers workers = new Workers();
     private final Session session = new Session(Optional.empty());
     private final Shell shell = new Shell(display);
+    private final Supplies supplies;
     private final Window window;
 
     OpenDesk(Places places) {
-        window = new Window(
-                shell,
-                new Supplies(places, new Neighbours(), workers, session, Forgetful.FORGETFUL),
-                Looks.FIRST,
-                () -> {});
+        supplies = new Supplies(places, new Neighbours(), workers, session, Forgetful.FORGETFUL);
+        window = new Window(shell, supplies, Looks.FIRST, () -> {});
         display.setRuntimeExceptionHandler(window::broken);
         Keys.listen(display, new WindowKeys(window));
         shell.setSize(1200, 800);
@@ -34,6 +32,10 @@ final class OpenDesk implements AutoCloseable {
 
     Window window() {
         return window;
+    }
+
+    Supplies supplies() {
+        return supplies;
     }
 
     /** Goes to a page and waits until the window has done with it. */

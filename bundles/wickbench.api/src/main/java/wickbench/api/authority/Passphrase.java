@@ -32,7 +32,9 @@ public final class Passphrase implements AutoCloseable {
 
     /** Tells whether a word stands in it, in whatever case. */
     public boolean contains(String word) {
-        return new String(characters).toLowerCase(java.util.Locale.ROOT).contains(word.toLowerCase(java.util.Locale.ROOT));
+        return new String(characters)
+                .toLowerCase(java.util.Locale.ROOT)
+                .contains(word.toLowerCase(java.util.Locale.ROOT));
     }
 
     public boolean same(Passphrase other) {

@@ -67,7 +67,8 @@ final class FirstStart {
                     new StationId(field.control().getText().strip()),
                     ZoneId.of(zone.orElseThrow().control().getText().strip()),
                     OptionalLong.empty()));
-            return fresh.take().map(typed -> new First(founding, who.get(), name.control().getText(), typed));
+            return fresh.take()
+                    .map(typed -> new First(founding, who.get(), name.control().getText(), typed));
         } catch (DateTimeException e) {
             zone.orElseThrow().complain(PeopleUiWords.get("zone.form"));
         } catch (IllegalArgumentException e) {

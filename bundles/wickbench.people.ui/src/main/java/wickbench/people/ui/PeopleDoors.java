@@ -8,8 +8,7 @@ import wickbench.api.journal.Journal;
 import wickbench.api.person.People;
 
 /** The ports through which the page works. */
-record PeopleDoors(
-        People people, SignIn signIn, Credentials credentials, Permissions permissions, Journal journal) {
+record PeopleDoors(People people, SignIn signIn, Credentials credentials, Permissions permissions, Journal journal) {
 
     /** Reads everyone; not on the UI thread. */
     List<PersonRow> rows() {

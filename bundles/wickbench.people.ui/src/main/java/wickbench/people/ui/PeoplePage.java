@@ -37,7 +37,10 @@ public final class PeoplePage implements Page {
     /** Two heads, one before the other. */
     @Override
     public Glyph glyph() {
-        return pen -> pen.circle(9, 8, 4).line(2, 21, 3, 16, 9, 14, 15, 16, 16, 21).circle(17, 7, 3).line(18, 13, 21, 15, 22, 20);
+        return pen -> pen.circle(9, 8, 4)
+                .line(2, 21, 3, 16, 9, 14, 15, 16, 16, 21)
+                .circle(17, 7, 3)
+                .line(18, 13, 21, 15, 22, 20);
     }
 
     @Override

@@ -105,18 +105,16 @@ final class PeoplePart implements PagePart {
         wanted = Optional.of(row.person().id().value());
         Optional<PersonId> actor = context.actor();
         if (actor.isEmpty()) {
-            aside(content -> context.theme()
-                    .controls()
-                    .text(content, Type.BODY, PeopleUiWords.get("page.nobody")));
+            aside(content -> context.theme().controls().text(content, Type.BODY, PeopleUiWords.get("page.nobody")));
             return;
         }
         context.jobs()
                 .run(
                         PeopleUiWords.get("page.reading"),
                         progress -> PersonCard.Facts.of(doors, row, actor.get(), everyone),
-                        facts -> aside(content -> new PersonCard(
-                                        context, doors, side.orElseThrow()::measure, this::load)
-                                .fill(content, facts)));
+                        facts ->
+                                aside(content -> new PersonCard(context, doors, side.orElseThrow()::measure, this::load)
+                                        .fill(content, facts)));
     }
 
     private void enrol() {

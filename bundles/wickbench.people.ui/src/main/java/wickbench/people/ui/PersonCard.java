@@ -69,7 +69,9 @@ final class PersonCard {
     }
 
     void fill(Composite parent, Facts facts) {
-        context.theme().controls().label(parent, Type.TITLE, facts.row().person().display());
+        context.theme()
+                .controls()
+                .label(parent, Type.TITLE, facts.row().person().display());
         roles(section(parent, "roles"), facts);
         if (facts.who().equals(facts.actor())) {
             own(section(parent, "own"), facts);
@@ -113,9 +115,10 @@ final class PersonCard {
         Fresh fresh = Fresh.in(section, "phrase");
         act(section, "once.act", facts.reset(), () -> {
             Signing by = new Signing(facts.actor(), Section.take(mine));
-            Optional<Signing> second = witness.filter(field -> !field.control().getText().isEmpty())
-                    .map(field -> new Signing(
-                            new PersonId(field.control().getText()), Section.take(theirs.orElseThrow())));
+            Optional<Signing> second = witness.filter(
+                            field -> !field.control().getText().isEmpty())
+                    .map(field ->
+                            new Signing(new PersonId(field.control().getText()), Section.take(theirs.orElseThrow())));
             return fresh.take().map(phrase -> progress -> {
                 doors.credentials().reset(facts.who(), phrase, by, second);
                 return phrase;

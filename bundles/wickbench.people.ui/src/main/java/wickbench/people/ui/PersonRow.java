@@ -13,8 +13,7 @@ import wickbench.widgets.Shape;
 record PersonRow(Person person, Secret secret) {
 
     String roles() {
-        return new TreeSet<>(person.roles())
-                .stream().map(PersonRow::word).collect(Collectors.joining(", "));
+        return new TreeSet<>(person.roles()).stream().map(PersonRow::word).collect(Collectors.joining(", "));
     }
 
     Mark mark() {

@@ -87,8 +87,8 @@ public final class ProfileCommand implements CommandSet {
         private void print(IssuedProfile issued) {
             new TreeMap<>(ProfileJson.write(issued.profile()).members())
                     .forEach((name, value) -> terminal.line(words.get("line", words.get(name), text(value))));
-            terminal.line(words.get(
-                    issued.signed() ? "held-signed" : "held", issued.entry(), issued.from(), issued.by()));
+            terminal.line(
+                    words.get(issued.signed() ? "held-signed" : "held", issued.entry(), issued.from(), issued.by()));
         }
 
         private Profile read(Path file) {

@@ -47,7 +47,9 @@ final class ProfileJson {
         return Json.object()
                 .with("plant", profile.plant())
                 .with("zone", profile.zone().getId())
-                .with("units", Json.texts(profile.units().stream().map(Unit::symbol).toList()))
+                .with(
+                        "units",
+                        Json.texts(profile.units().stream().map(Unit::symbol).toList()))
                 .with("required_checks", sorted(profile.requiredChecks()))
                 .with("required_signatures", sorted(profile.requiredSignatures()))
                 .with("double_read", profile.doubleRead())
@@ -66,8 +68,8 @@ final class ProfileJson {
         int days = whole("review_days", 1, MOST_DAYS);
         List<Outcome> order = order();
         int years = whole("retention_years", Profile.LEAST_RETENTION_YEARS, MOST_YEARS);
-        return fields.finish(() ->
-                new Profile(plant, zone.orElseThrow(), units, checks, signatures, share, days, order, years));
+        return fields.finish(
+                () -> new Profile(plant, zone.orElseThrow(), units, checks, signatures, share, days, order, years));
     }
 
     private Optional<ZoneId> zone() {
@@ -76,7 +78,8 @@ final class ProfileJson {
             try {
                 return ZoneId.of(id);
             } catch (DateTimeException e) {
-                throw new IllegalArgumentException("expected an IANA time zone such as Europe/Vienna, found '" + id + "'", e);
+                throw new IllegalArgumentException(
+                        "expected an IANA time zone such as Europe/Vienna, found '" + id + "'", e);
             }
         });
     }
@@ -92,9 +95,11 @@ final class ProfileJson {
 
     private List<Outcome> order() {
         List<Outcome> order = parsed("outcome_order", code -> Coded.of(Outcome.class, code));
-        if (order.size() != Outcome.values().length || EnumSet.allOf(Outcome.class).size() != Set.copyOf(order).size()) {
+        if (order.size() != Outcome.values().length
+                || EnumSet.allOf(Outcome.class).size() != Set.copyOf(order).size()) {
             fields.complain(
-                    "outcome_order", "expected each of " + String.join(", ", codes(Stream.of(Outcome.values()))) + " once");
+                    "outcome_order",
+                    "expected each of " + String.join(", ", codes(Stream.of(Outcome.values()))) + " once");
         }
         return order;
     }

@@ -51,8 +51,7 @@ public final class ProfileShelf implements Profiles {
     @Override
     public synchronized IssuedProfile issue(Profile profile, PersonId by, Optional<Passphrase> passphrase) {
         Json.Obj body = Json.object().with("profile", ProfileJson.write(profile));
-        Draft draft = new Draft(
-                Draft.randomId(home.chance()), by, ProfileView.ISSUED, ProfileView.VERSION, body);
+        Draft draft = new Draft(Draft.randomId(home.chance()), by, ProfileView.ISSUED, ProfileView.VERSION, body);
         Draft allowed = authority.authorise(Act.ISSUE_PROFILE, draft, passphrase);
         EntryRef ref = journal.append(List.of(allowed)).get(0).ref();
         return all().stream()

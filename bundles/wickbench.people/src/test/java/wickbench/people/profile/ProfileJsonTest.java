@@ -13,7 +13,8 @@ import wickbench.api.json.JsonReader;
 class ProfileJsonTest {
     @Test
     void whatIsWrittenReadsBack() {
-        assertThat(ProfileJson.read("p.json", ProfileJson.write(Profiled.plain())).orRefuse())
+        assertThat(ProfileJson.read("p.json", ProfileJson.write(Profiled.plain()))
+                        .orRefuse())
                 .isEqualTo(Profiled.plain());
     }
 
@@ -36,7 +37,10 @@ class ProfileJsonTest {
             colour              | "red"                   | is not a field of this format
             """)
     void namesWhatIsWrong(String field, String json, String text) {
-        Json value = JsonReader.readObject("v", "{\"v\":" + json + "}").orRefuse().get("v").orElseThrow();
+        Json value = JsonReader.readObject("v", "{\"v\":" + json + "}")
+                .orRefuse()
+                .get("v")
+                .orElseThrow();
         List<Complaint> complaints =
                 ProfileJson.read("p.json", Profiled.object().with(field, value)).complaints();
         assertThat(complaints).contains(Complaint.of("p.json", field, text));
