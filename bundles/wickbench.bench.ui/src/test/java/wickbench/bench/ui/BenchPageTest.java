@@ -22,6 +22,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.RecordedReading;
 import wickbench.reading.RecordedReadingJson;
+import wickbench.testing.ui.TestDesk;
 
 /** The page in a window, on a real home. */
 class BenchPageTest {

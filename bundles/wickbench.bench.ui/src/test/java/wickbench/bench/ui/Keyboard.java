@@ -3,6 +3,7 @@ package wickbench.bench.ui;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import wickbench.testing.ui.TestDesk;
 
 /** Presses keys as a person does: through the display, so that the focus decides who gets them. */
 record Keyboard(TestDesk desk) {

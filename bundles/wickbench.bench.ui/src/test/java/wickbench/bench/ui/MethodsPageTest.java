@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickbench.testing.ui.TestDesk;
 import wickbench.widgets.Badge;
 import wickbench.widgets.Mark;
 import wickbench.widgets.StripDrawing;

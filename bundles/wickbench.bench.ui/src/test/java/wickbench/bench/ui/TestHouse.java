@@ -41,11 +41,11 @@ final class TestHouse implements AutoCloseable {
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView()));
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         PeopleService people = new PeopleService(
-                        home,
-                        journal,
-                        new Roster(home, journal, index),
-                        (act, draft, passphrase) -> draft,
-                        new Keeping(home, journal, new Roster(home, journal, index), at -> Optional.empty()));
+                home,
+                journal,
+                new Roster(home, journal, index),
+                (act, draft, passphrase) -> draft,
+                new Keeping(home, journal, new Roster(home, journal, index), at -> Optional.empty()));
         people.enrol(ACTOR, "Ina Moos", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
         people.enrol(new PersonId("op-07"), "Jost Rietgras", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
         doors = new BenchDoors(

@@ -22,6 +22,7 @@ import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.ledger.ResultRow;
+import wickbench.testing.ui.TestDesk;
 import wickbench.widgets.Badge;
 import wickbench.widgets.StripDrawing;
 import wickbench.widgets.TableKit;
@@ -98,7 +99,8 @@ class LedgerPageTest {
         house.recordSheet();
         LedgerPart page = page();
         WeekFold weeks = page.weeks().orElseThrow();
-        desk.await(() -> weeks.words().contains("strips: " + STRIPS) && weeks.view().settled());
+        desk.await(() ->
+                weeks.words().contains("strips: " + STRIPS) && weeks.view().settled());
         assertThat(weeks.words()).contains("invalid: 4");
         desk.picture("ledger-weeks");
 

@@ -1,52 +1,53 @@
-package wickbench.ledger.ui;
+package wickbench.testing.ui;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
-import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
-import wickbench.api.progress.Progress;
 import wickbench.shell.PageContext;
-import wickbench.widgets.Job;
 import wickbench.widgets.Jobs;
 import wickbench.widgets.Memory;
 import wickbench.widgets.Metrics;
 import wickbench.widgets.Palette;
 import wickbench.widgets.Theme;
-import wickbench.widgets.Work;
 
 /** A bare window with one page in it: a real display, real threads, and nothing remembered. */
-final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
+public final class TestDesk implements PageContext, AutoCloseable {
     private static final long PATIENCE_NANOS = 20_000_000_000L;
 
     private final Display display = new Display();
-    private final Theme theme;
     private final Shell shell = new Shell(display);
-    private final ExecutorService workers = Executors.newFixedThreadPool(2);
-    private final Map<String, Json.Obj> kept = new HashMap<>();
+    private final TestJobs jobs = new TestJobs(shell, this::failed);
+    private final Memory memory = new TestMemory();
     private final List<String> said = new ArrayList<>();
+    private final List<Consumer<Optional<PersonId>>> actorListeners = new ArrayList<>();
+    private final Theme theme;
     private Optional<PersonId> actor;
     private boolean ready;
     private Optional<String> failure = Optional.empty();
 
-    TestDesk(boolean dark, int percent, int width, int height, Optional<PersonId> actor) {
+    /**
+     * Makes a window that is not shown yet.
+     *
+     * @param percent the size of text and spaces, 100 being usual
+     * @param width in pixels, as is the height
+     */
+    public TestDesk(boolean dark, int percent, int width, int height, Optional<PersonId> actor) {
         this.actor = actor;
         theme = new Theme(display, dark ? Palette.ofDark() : Palette.ofLight(), new Metrics(percent));
         shell.setBackground(theme.color(theme.palette().ground()));
@@ -58,7 +59,7 @@ final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
     }
 
     /** Opens a page and waits until it shows what it has. */
-    <T> T open(Function<Composite, T> page) {
+    public <T> T open(Function<Composite, T> page) {
         T part = page.apply(shell);
         shell.open();
         await(() -> ready || failure.isPresent());
@@ -68,16 +69,17 @@ final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
         return part;
     }
 
-    Shell shell() {
+    public Shell shell() {
         return shell;
     }
 
-    List<String> said() {
+    /** Returns what the page said, and to which pages it led. */
+    public List<String> said() {
         return said;
     }
 
     /** Lets the window work until something is so. */
-    void await(BooleanSupplier so) {
+    public void await(BooleanSupplier so) {
         long end = System.nanoTime() + PATIENCE_NANOS;
         while (!so.getAsBoolean()) {
             if (System.nanoTime() > end) {
@@ -91,7 +93,7 @@ final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
     }
 
     /** Lets everything that is due be painted. */
-    void settle() {
+    public void settle() {
         for (int i = 0; i < 20; i++) {
             boolean[] over = new boolean[1];
             display.timerExec(20, () -> over[0] = true);
@@ -100,7 +102,7 @@ final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
     }
 
     /** Saves what the window shows under target/pictures. */
-    Path picture(String name) throws java.io.IOException {
+    public Path picture(String name) throws IOException {
         settle();
         Image image = new Image(display, shell.getClientArea().width, shell.getClientArea().height);
         GC gc = new GC(shell);
@@ -108,56 +110,24 @@ final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
         gc.dispose();
         Path file = Files.createDirectories(Path.of("target/pictures")).resolve(name + ".png");
         ImageLoader loader = new ImageLoader();
-        loader.data = new org.eclipse.swt.graphics.ImageData[] {image.getImageData()};
+        loader.data = new ImageData[] {image.getImageData()};
         loader.save(file.toString(), SWT.IMAGE_PNG);
         image.dispose();
         return file;
     }
 
+    /** Signs somebody in. */
+    public void signIn(PersonId person) {
+        actor = Optional.of(person);
+        actorListeners.forEach(listener -> listener.accept(actor));
+    }
+
     @Override
     public void close() {
-        workers.shutdownNow();
+        jobs.close();
         shell.dispose();
         theme.dispose();
         display.dispose();
-    }
-
-    @Override
-    public <T> Job run(String what, Work<T> work, Consumer<? super T> done, Consumer<Exception> failed) {
-        boolean[] state = {true, false};
-        workers.execute(() -> {
-            try {
-                T result = work.run(Progress.NONE);
-                deliver(state, () -> done.accept(result));
-            } catch (Exception e) {
-                deliver(state, () -> failed.accept(e));
-            }
-        });
-        return new Job() {
-            @Override
-            public void cancel() {
-                state[1] = true;
-            }
-
-            @Override
-            public boolean running() {
-                return state[0];
-            }
-        };
-    }
-
-    private void deliver(boolean[] state, Runnable result) {
-        display.asyncExec(() -> {
-            state[0] = false;
-            if (!state[1] && !shell.isDisposed()) {
-                result.run();
-            }
-        });
-    }
-
-    @Override
-    public <T> Job run(String what, Work<T> work, Consumer<? super T> done) {
-        return run(what, work, done, failed -> failed(failed.toString()));
     }
 
     @Override
@@ -167,27 +137,12 @@ final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
 
     @Override
     public Jobs jobs() {
-        return this;
+        return jobs;
     }
 
     @Override
     public Memory memory() {
-        return this;
-    }
-
-    @Override
-    public Optional<Json.Obj> recall(String key) {
-        return Optional.ofNullable(kept.get(key));
-    }
-
-    @Override
-    public void keep(String key, Json.Obj value) {
-        kept.put(key, value);
-    }
-
-    @Override
-    public void forget(String key) {
-        kept.remove(key);
+        return memory;
     }
 
     @Override
@@ -206,7 +161,9 @@ final class TestDesk implements PageContext, Jobs, Memory, AutoCloseable {
     }
 
     @Override
-    public void onActor(Consumer<Optional<PersonId>> listener) {}
+    public void onActor(Consumer<Optional<PersonId>> listener) {
+        actorListeners.add(listener);
+    }
 
     @Override
     public void say(String text) {

@@ -1,0 +1,81 @@
+package wickbench.testing.ui;
+
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import org.eclipse.swt.widgets.Shell;
+import wickbench.api.progress.Progress;
+import wickbench.widgets.Job;
+import wickbench.widgets.Jobs;
+import wickbench.widgets.Work;
+
+/** Real background work whose results come back to the window's thread as long as there is a window. */
+final class TestJobs implements Jobs, AutoCloseable {
+    private static final int PATIENCE_SECONDS = 20;
+    private final ExecutorService workers = Executors.newFixedThreadPool(2);
+    private final Shell shell;
+    private final Consumer<String> failures;
+
+    TestJobs(Shell shell, Consumer<String> failures) {
+        this.shell = shell;
+        this.failures = failures;
+    }
+
+    @Override
+    public <T> Job run(String what, Work<T> work, Consumer<? super T> done) {
+        return run(what, work, done, failure -> failures.accept(failure.toString()));
+    }
+
+    @Override
+    public <T> Job run(String what, Work<T> work, Consumer<? super T> done, Consumer<Exception> failed) {
+        Started job = new Started();
+        workers.execute(() -> {
+            try {
+                T result = work.run(Progress.NONE);
+                deliver(job, () -> done.accept(result));
+            } catch (Exception e) {
+                deliver(job, () -> failed.accept(e));
+            }
+        });
+        return job;
+    }
+
+    private void deliver(Started job, Runnable result) {
+        shell.getDisplay().asyncExec(() -> {
+            job.running = false;
+            if (!job.cancelled && !shell.isDisposed()) {
+                result.run();
+            }
+        });
+    }
+
+    /** Waits for what still runs: its result would find no window. */
+    @Override
+    public void close() {
+        workers.shutdown();
+        try {
+            if (!workers.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                throw new AssertionError("work still runs after " + PATIENCE_SECONDS + " s");
+            }
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** Touched by the window's thread only. */
+    private static final class Started implements Job {
+        private boolean running = true;
+        private boolean cancelled;
+
+        @Override
+        public void cancel() {
+            cancelled = true;
+        }
+
+        @Override
+        public boolean running() {
+            return running;
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** What the tests of pages share. */
+package wickbench.testing.ui;
