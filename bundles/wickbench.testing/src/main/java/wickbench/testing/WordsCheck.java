@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * A message file held against the sources of the bundle whose tests run.
+ * The message files of a bundle held against its sources; the bundle is the one whose tests run.
  *
  * <p>A literal that ends in a point begins a key, one that begins with a point ends one.
  */
@@ -28,8 +28,14 @@ public final class WordsCheck {
 
     private final Properties words = new Properties();
 
-    /** Reads the message file {@code OSGI-INF/l10n/NAME.properties}. */
-    public WordsCheck(String name) {
+    /** Reads message files {@code OSGI-INF/l10n/NAME.properties}, together all that the bundle has. */
+    public WordsCheck(String... names) {
+        for (String name : names) {
+            load(name);
+        }
+    }
+
+    private void load(String name) {
         try (Reader file = Files.newBufferedReader(Path.of("src/main/resources/OSGI-INF/l10n", name + ".properties"))) {
             words.load(file);
         } catch (IOException e) {

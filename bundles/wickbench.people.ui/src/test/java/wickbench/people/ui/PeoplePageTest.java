@@ -22,6 +22,7 @@ import wickbench.api.authority.SignIn.Secret;
 import wickbench.api.journal.StationId;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
+import wickbench.testing.ui.TestDesk;
 
 /** The page People on a real home and a real window. */
 class PeoplePageTest {
