@@ -11,7 +11,7 @@ public record Particles(double perKg) {
     private static final double GRAMS = 1000;
 
     public Particles {
-        Inputs.notNegative("particles per kg", perKg);
+        Inputs.notNegative("per-kg", perKg);
     }
 
     /** Returns 1 − exp(−λm/1000): the chance that {@code grams} contain at least one particle, each lying where it likes (Poisson). */

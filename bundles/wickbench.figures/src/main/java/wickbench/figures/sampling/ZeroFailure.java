@@ -39,7 +39,13 @@ public record ZeroFailure(double prevalence, double confidence, double sensitivi
         BigDecimal clean = BigDecimal.ONE.subtract(decimal(prevalence).multiply(decimal(sensitivity)));
         double logClean = Math.log1p(-prevalence * sensitivity);
         int n = Misses.smallest(clean, allowed(), Math.log(allowed().doubleValue()) / logClean);
-        return new SampleSize.Enough(n, -Math.expm1(n * logClean));
+        return new SampleSize.Enough(n, found(n));
+    }
+
+    /** Returns 1 − (1 − p·Se)ⁿ, the chance that n samples of a large lot find at least one faulty item. */
+    public double found(double n) {
+        Inputs.notNegative("n", n);
+        return n == 0 ? 0 : -Math.expm1(n * Math.log1p(-prevalence * sensitivity));
     }
 
     /**
