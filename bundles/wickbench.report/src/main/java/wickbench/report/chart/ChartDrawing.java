@@ -71,7 +71,7 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel
     private JFreeChart chart(Chart chart, XYPlot plot, ChartColors colors) {
         JFreeChart drawn = new JFreeChart(null, null, plot, false);
         drawn.setBackgroundPaint(colors.ground());
-        drawn.setPadding(new RectangleInsets(4, 4, 4, 10));
+        drawn.setPadding(new RectangleInsets(4, 4, 4, 26));
         if (!chart.title().isEmpty()) {
             TextTitle title = new TextTitle(fonts.visible().atMost(chart.title(), LONGEST_TITLE), fonts.bold(TITLE));
             title.setPaint(colors.ink());

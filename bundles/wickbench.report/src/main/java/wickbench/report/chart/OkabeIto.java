@@ -3,6 +3,7 @@ package wickbench.report.chart;
 import java.awt.Color;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Colours that people with the common colour vision deficiencies tell apart.
@@ -29,11 +30,22 @@ enum OkabeIto {
         return color;
     }
 
-    /** Returns those that stand out enough on a ground to be seen as marks. */
+    /**
+     * Returns those that stand out enough on a ground to be seen as marks.
+     *
+     * <p>Where blue does not, sky blue takes its place, so that a series keeps its hue in light and dark.
+     */
     static List<Color> on(Color ground) {
-        return Arrays.stream(values())
+        boolean blue = BLUE.standsOutOn(ground);
+        Stream<OkabeIto> first = Stream.of(blue ? BLUE : SKY_BLUE);
+        return Stream.concat(first, Arrays.stream(values()))
+                .distinct()
+                .filter(one -> one.standsOutOn(ground))
                 .map(OkabeIto::color)
-                .filter(color -> Contrast.ratio(color, ground) >= Contrast.OF_MARKS)
                 .toList();
+    }
+
+    private boolean standsOutOn(Color ground) {
+        return Contrast.ratio(color, ground) >= Contrast.OF_MARKS;
     }
 }

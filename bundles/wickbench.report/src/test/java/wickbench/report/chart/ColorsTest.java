@@ -48,6 +48,16 @@ class ColorsTest {
     }
 
     @Test
+    void a_series_keeps_its_hue_in_light_and_dark() {
+        assertThat(ChartColors.of(false).series().subList(0, 3))
+                .containsExactly(
+                        OkabeIto.BLUE.color(), OkabeIto.VERMILLION.color(), OkabeIto.BLUISH_GREEN.color());
+        assertThat(ChartColors.of(true).series().subList(0, 3))
+                .containsExactly(
+                        OkabeIto.SKY_BLUE.color(), OkabeIto.VERMILLION.color(), OkabeIto.BLUISH_GREEN.color());
+    }
+
+    @Test
     void ten_series_are_told_apart_without_colour() {
         ChartColors colors = ChartColors.of(false);
         var dashes = new HashSet<>();
