@@ -20,7 +20,7 @@ public record ChartWindow(Span x, Span y) {
         if (bars) {
             y.add(chart.y().scale(), 0);
         }
-        return new ChartWindow(x.span(chart.x().scale(), bars), y.span(chart.y().scale(), bars));
+        return new ChartWindow(x.span(chart.x().scale(), bars), y.span(chart.y().scale(), false));
     }
 
     /** The least and greatest of some values. */
