@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wickbench.report.chart.ScreenPainter;
 import wickbench.shell.PagePart;
+import wickbench.testing.ui.TestDesk;
 
 class FiguresPageTest {
     private TestDesk desk;
