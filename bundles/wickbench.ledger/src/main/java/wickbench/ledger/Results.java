@@ -28,7 +28,11 @@ public interface Results {
 
     long count(Filter filter);
 
-    /** Counts by week of the site's time zone, from the first with a result to the last, none between left out. */
+    /**
+     * Counts by week of the site's time zone, from the first with a result to the last, none between left out.
+     *
+     * <p>The strips of run controls are not counted: a low positive is meant to be positive.
+     */
     List<Week> weekly(Filter filter);
 
     /** Returns the result that the entry with this id recorded or corrected. */

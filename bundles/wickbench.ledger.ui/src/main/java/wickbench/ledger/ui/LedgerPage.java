@@ -27,9 +27,7 @@ public final class LedgerPage implements Page {
             @Reference Journal journal,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
-            @Reference(
-                            cardinality = ReferenceCardinality.MULTIPLE,
-                            policyOption = ReferencePolicyOption.GREEDY)
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<ChartPainter> painters) {
         ledger = new Ledger(results, journal, people, painters);
     }

@@ -28,7 +28,12 @@ final class LedgerPart implements PagePart {
 
     /** What there is once the site is known and has results. */
     private record Open(
-            FilterBar filters, WeekFold weeks, TableKit<ResultRow> table, Scroller side, Ledger.Site site, SiteTimes times) {}
+            FilterBar filters,
+            WeekFold weeks,
+            TableKit<ResultRow> table,
+            Scroller side,
+            Ledger.Site site,
+            SiteTimes times) {}
 
     LedgerPart(Composite parent, PageContext context, Ledger ledger) {
         this.context = context;

@@ -27,7 +27,8 @@ record ResultTable(SiteTimes times, WhoIsWho people) {
     private List<Column<ResultRow>> columns() {
         return List.of(
                 text("happened", 132, row -> times.minute(row.happened())),
-                Column.<ResultRow>marked("outcome", title("outcome"), 170, row -> Mark.of(row.outcome(), row.dilution())),
+                Column.<ResultRow>marked(
+                        "outcome", title("outcome"), 170, row -> Mark.of(row.outcome(), row.dilution())),
                 text("place", 176, ResultRow::place),
                 text("sample", 110, ResultRow::sample),
                 text("line", 52, row -> row.line().orElse("")),

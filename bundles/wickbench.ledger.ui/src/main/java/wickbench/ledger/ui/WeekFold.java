@@ -40,7 +40,7 @@ final class WeekFold {
         toggle = context.theme().controls().button(head, LedgerUiWords.get("weeks.hide"), this::turn);
         words = Fit.wide(context.theme().controls().quiet(head, ""));
         view = new ChartView(box, context, ledger.painters().stream().findFirst());
-        folded = context.memory().recall(KEY).isPresent();
+        folded = context.memory().recall(KEY).isEmpty();
         lay();
         reload();
     }
@@ -48,9 +48,9 @@ final class WeekFold {
     private void turn() {
         folded = !folded;
         if (folded) {
-            context.memory().keep(KEY, new Json.Obj(Map.of()));
-        } else {
             context.memory().forget(KEY);
+        } else {
+            context.memory().keep(KEY, new Json.Obj(Map.of()));
         }
         lay();
         reload();

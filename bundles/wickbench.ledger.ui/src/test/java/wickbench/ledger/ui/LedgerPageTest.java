@@ -30,6 +30,7 @@ import wickbench.widgets.TableKit;
 /** The page in a window, on a real home. */
 class LedgerPageTest {
     private static final int STRIPS = 19;
+    private static final int CONTROLS = 2;
 
     @TempDir
     private Path folder;
@@ -99,8 +100,10 @@ class LedgerPageTest {
         house.recordSheet();
         LedgerPart page = page();
         WeekFold weeks = page.weeks().orElseThrow();
-        desk.await(() ->
-                weeks.words().contains("strips: " + STRIPS) && weeks.view().settled());
+        assertThat(weeks.view().isVisible()).isFalse();
+        weeks.fold(false);
+        desk.await(() -> weeks.words().contains("strips: " + (STRIPS - CONTROLS))
+                && weeks.view().settled());
         assertThat(weeks.words()).contains("invalid: 4");
         desk.picture("ledger-weeks");
 

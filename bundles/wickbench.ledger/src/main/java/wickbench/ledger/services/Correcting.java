@@ -27,7 +27,11 @@ final class Correcting {
         this.sheets = sheets;
     }
 
-    Kept correct(ResultDetail before, Map<String, String> changed, String reason, PersonId by,
+    Kept correct(
+            ResultDetail before,
+            Map<String, String> changed,
+            String reason,
+            PersonId by,
             Optional<Passphrase> passphrase) {
         if (changed.isEmpty()) {
             throw new BadInput(Complaint.of("correct", LedgerWords.get("correct.nothing")));

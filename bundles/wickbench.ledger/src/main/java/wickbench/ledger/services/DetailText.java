@@ -56,7 +56,10 @@ final class DetailText {
     }
 
     private void verdict(ResultDetail detail, Verdict verdict) {
-        fact("show.outcome", OutcomeWords.text(verdict.outcome(), detail.row().dilution()) + " – " + OutcomeWords.sentence(verdict, detail.row().dilution()));
+        fact(
+                "show.outcome",
+                OutcomeWords.text(verdict.outcome(), detail.row().dilution()) + " – "
+                        + OutcomeWords.sentence(verdict, detail.row().dilution()));
         verdict.level().ifPresent(level -> fact("show.level", OutcomeWords.level(level)));
         verdict.level()
                 .flatMap(OutcomeWords::probability)
@@ -164,7 +167,9 @@ final class DetailText {
                         statement.entry().ref(),
                         clock.second(statement.entry().at()),
                         statement.entry().by(),
-                        OutcomeWords.text(statement.reading().verdict().outcome(), statement.reading().reading().sample().dilution()),
+                        OutcomeWords.text(
+                                statement.reading().verdict().outcome(),
+                                statement.reading().reading().sample().dilution()),
                         statement.reason().orElse(""))
                 + (statement.counts() ? LedgerWords.get("show.counts") : ""));
         lines.add("    " + LedgerWords.get("show.leaf", statement.entry().leaf()));

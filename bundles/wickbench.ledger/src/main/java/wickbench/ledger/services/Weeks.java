@@ -31,7 +31,8 @@ record Weeks(List<Condition> conditions, ZoneId zone) {
                         + "') as invalids from (select extract(iso_week_year from local) as iso_year,"
                         + " extract(iso_week from local) as iso_week, outcome from (select happened at time zone ?"
                         + " as local, outcome from statement where " + Question.where(conditions)
-                        + ")) group by iso_year, iso_week order by iso_year, iso_week",
+                        // a run's own controls tell of the kit, not of the plant
+                        + " and control = '')) group by iso_year, iso_week order by iso_year, iso_week",
                 Weeks::week,
                 values));
     }

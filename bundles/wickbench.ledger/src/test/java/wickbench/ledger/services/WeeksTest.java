@@ -51,13 +51,14 @@ class WeeksTest {
                 .containsExactly(
                         new Week(LocalDate.parse("2026-03-30"), 1, 1, 0),
                         new Week(LocalDate.parse("2026-04-06"), 1, 1, 0));
-        Filter days = Filter.ALL.days(
-                Optional.of(LocalDate.parse("2026-04-05")), Optional.of(LocalDate.parse("2026-04-06")));
+        Filter days =
+                Filter.ALL.days(Optional.of(LocalDate.parse("2026-04-05")), Optional.of(LocalDate.parse("2026-04-06")));
         assertThat(site.results.weekly(days))
                 .containsExactly(
                         new Week(LocalDate.parse("2026-03-30"), 1, 0, 1),
                         new Week(LocalDate.parse("2026-04-06"), 1, 1, 0));
-        assertThat(site.results.weekly(Filter.ALL.withBatch(Optional.of("none")))).isEmpty();
+        assertThat(site.results.weekly(Filter.ALL.withBatch(Optional.of("none"))))
+                .isEmpty();
     }
 
     private void record(String at, Seen control, Seen test) {
