@@ -2,8 +2,6 @@ package wickbench.journal;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import wickbench.api.journal.Hash;
@@ -11,10 +9,10 @@ import wickbench.api.journal.Hash;
 /** Holds a station's checkpoints against the tree that its lines give, in the order in which they were made. */
 final class SealCheck implements Closeable {
     private final StationFolder folder;
-    private final Optional<OpenKey> key;
     private final Findings findings;
-    private final List<Lines> file;
+    private final SealLines lines;
     private Optional<Seal> next = Optional.empty();
+    private boolean nextSigned;
     private long nextSize;
     private long line;
     private long checked;
@@ -29,33 +27,37 @@ final class SealCheck implements Closeable {
      */
     SealCheck(StationFolder folder, long length, Optional<OpenKey> key, Findings findings) throws IOException {
         this.folder = folder;
-        this.key = key;
         this.findings = findings;
-        file = Files.exists(folder.checkpoints()) ? List.of(new Lines(folder.checkpoints(), 0, length)) : List.of();
+        lines = new SealLines(folder, length, key);
         advance();
     }
 
     private void advance() throws IOException {
         Optional<Seal> before = next;
         next = Optional.empty();
-        while (next.isEmpty() && !file.isEmpty() && file.get(0).next()) {
-            line++;
-            next = Seal.parse(new String(file.get(0).copy(), StandardCharsets.UTF_8));
-            if (next.isEmpty()) {
-                findings.in(where(), "checkpoint.unreadable", where());
-            }
-            if (next.isPresent()
-                    && before.isPresent()
-                    && next.get().size() < before.get().size()) {
-                findings.in(
-                        where(),
-                        "checkpoint.order",
-                        next.get().size(),
-                        before.get().size());
-                next = Optional.empty();
+        for (Optional<SealLine> at = lines.next(); at.isPresent(); at = lines.next()) {
+            line = at.get().number();
+            SealLine.Read read = at.get().read();
+            if (fits(read.seal(), before)) {
+                next = read.seal();
+                nextSigned = read.signed();
+                break;
             }
         }
         nextSize = next.map(Seal::size).orElse(-1L);
+    }
+
+    private boolean fits(Optional<Seal> seal, Optional<Seal> before) {
+        if (seal.isEmpty()) {
+            findings.in(where(), "checkpoint.unreadable", where());
+            return false;
+        }
+        long least = before.map(Seal::size).orElse(0L);
+        if (seal.get().size() < least) {
+            findings.in(where(), "checkpoint.order", seal.get().size(), least);
+            return false;
+        }
+        return true;
     }
 
     private String where() {
@@ -76,7 +78,7 @@ final class SealCheck implements Closeable {
 
     private void compare(Seal seal, Frontier frontier, long position) {
         checked++;
-        if (key.isPresent() && !seal.holds(key.get(), folder.station())) {
+        if (!nextSigned) {
             findings.in(where(), "checkpoint.signature", seal.size());
         } else if (!seal.root().equals(frontier.root())) {
             rootBroken(seal, frontier);
@@ -114,11 +116,11 @@ final class SealCheck implements Closeable {
             checked++;
             advance();
         }
-        if (!file.isEmpty() && file.get(0).left() > 0) {
+        if (lines.left() > 0) {
             findings.in(
                     folder.checkpoints().getFileName().toString(),
                     "tail.torn",
-                    file.get(0).left(),
+                    lines.left(),
                     folder.checkpoints().getFileName());
         }
     }
@@ -133,8 +135,6 @@ final class SealCheck implements Closeable {
 
     @Override
     public void close() throws IOException {
-        for (Lines lines : file) {
-            lines.close();
-        }
+        lines.close();
     }
 }
