@@ -14,6 +14,11 @@ final class Contests {
                 new VerifyJournal(full ? 1_000_000 : 200_000, 1_000),
                 new RebuildIndex(full ? 200_000 : 20_000),
                 new LedgerPage(full ? 1_000_000 : 50_000),
-                new StartUp());
+                new StartUp(),
+                PrintReport.pdf(1_000, false),
+                PrintReport.pdf(1_000, true),
+                PrintReport.xlsx(100_000),
+                PrintReport.csv(100_000),
+                new Redraw(1_000_000));
     }
 }
