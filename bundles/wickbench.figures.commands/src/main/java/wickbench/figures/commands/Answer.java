@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import wickbench.api.json.Json;
 import wickbench.figures.Limits;
 
@@ -58,12 +58,7 @@ record Answer(Json.Obj figures, List<String> remarks) {
 
     /** Adds an estimate as an object of {@code value}, {@code lower}, {@code upper}. */
     Answer withLimits(String name, Limits limits) {
-        return with(
-                name,
-                Json.object()
-                        .with("value", number(limits.estimate()))
-                        .with("lower", number(limits.lower()))
-                        .with("upper", number(limits.upper())));
+        return with(name, limits(limits));
     }
 
     /** Adds a remark of this bundle's words. */
@@ -90,7 +85,15 @@ record Answer(Json.Obj figures, List<String> remarks) {
         return new Json.Num(Math.abs(value) < SMALLEST ? BigDecimal.ZERO : Json.Num.rounded(new BigDecimal(value)));
     }
 
-    static Json number(Optional<Double> value) {
-        return value.map(Answer::number).orElse(Json.Null.NULL);
+    static Json number(OptionalDouble value) {
+        return value.isPresent() ? number(value.getAsDouble()) : Json.Null.NULL;
+    }
+
+    /** The members {@code value}, {@code lower}, {@code upper}. */
+    static Json.Obj limits(Limits limits) {
+        return Json.object()
+                .with("value", number(limits.estimate()))
+                .with("lower", number(limits.lower()))
+                .with("upper", number(limits.upper()));
     }
 }

@@ -2,10 +2,11 @@ package wickbench.figures.commands;
 
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
-import wickbench.figures.proportion.Proportions;
+import wickbench.figures.proportion.Interval;
 
 /** {@code figures proportion}: a proportion with its limits. */
 @Command(name = "proportion")
@@ -19,12 +20,16 @@ final class ProportionCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "N")
     private long tests;
 
-    @Option(names = "--level", paramLabel = "L")
-    private double level = 0.95;
+    @Mixin
+    private LevelOption level = new LevelOption();
+
+    @Option(names = "--interval", paramLabel = "NAME")
+    private String interval = Interval.WILSON.code();
 
     @Override
     public Integer call() {
+        Interval chosen = Choice.of("--interval", interval, Interval.values(), Interval::code);
         return figures.answer(
-                () -> Answer.of(Proportions.wilson(positives, tests, level)).saying("proportion.wilson"));
+                () -> Answer.of(chosen.of(positives, tests, level.value())).saying("proportion." + chosen.code()));
     }
 }

@@ -1,5 +1,6 @@
 package wickbench.figures.commands;
 
+import java.util.Arrays;
 import java.util.List;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
@@ -39,6 +40,15 @@ record Table(String source, List<Row> rows) {
         return rows.stream()
                 .mapToLong(row -> count(row.line(), row.cells()[column], name))
                 .toArray();
+    }
+
+    /** Returns all cells as counts, row by row. */
+    long[][] counts(String name) {
+        return rows.stream()
+                .map(row -> Arrays.stream(row.cells())
+                        .mapToLong(cell -> count(row.line(), cell, name))
+                        .toArray())
+                .toArray(long[][]::new);
     }
 
     private long count(int line, double value, String name) {

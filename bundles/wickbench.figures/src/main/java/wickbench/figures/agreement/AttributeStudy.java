@@ -37,15 +37,15 @@ public record AttributeStudy(Map<String, Reader> readers, Limits system) {
      * @param misses share of judgements of true positives that said negative; absent without any
      * @param falseAlarms share of judgements of true negatives that said positive; absent without any
      */
-    public record Reader(
-            Limits effectiveness, Limits consistency, OptionalDouble misses, OptionalDouble falseAlarms) {}
+    public record Reader(Limits effectiveness, Limits consistency, OptionalDouble misses, OptionalDouble falseAlarms) {}
 
     public static AttributeStudy of(List<Judgement> judgements, double level) {
         if (judgements.isEmpty()) {
             throw NoAnswer.of("", "attribute.none");
         }
         Map<String, List<Judgement>> byReader = new LinkedHashMap<>();
-        judgements.forEach(each -> byReader.computeIfAbsent(each.reader(), name -> new ArrayList<>()).add(each));
+        judgements.forEach(each -> byReader.computeIfAbsent(each.reader(), name -> new ArrayList<>())
+                .add(each));
         checkTruth(judgements);
         Map<String, Reader> readers = new LinkedHashMap<>();
         byReader.forEach((name, own) -> readers.put(name, reader(own, level)));
@@ -58,7 +58,8 @@ public record AttributeStudy(Map<String, Reader> readers, Limits system) {
             Judgement each = judgements.get(i);
             Boolean before = truths.putIfAbsent(each.item(), each.truth());
             if (before != null && before != each.truth()) {
-                throw NoAnswer.of("reference", "attribute.two-truths", each.item()).inRow(i);
+                throw NoAnswer.of("reference", "attribute.two-truths", each.item())
+                        .inRow(i);
             }
         }
     }
@@ -74,7 +75,8 @@ public record AttributeStudy(Map<String, Reader> readers, Limits system) {
     /** Of the items, those whose judgements all pass. */
     private static Limits share(List<Judgement> judgements, Predicate<List<Judgement>> wanted, double level) {
         Map<String, List<Judgement>> byItem = new LinkedHashMap<>();
-        judgements.forEach(each -> byItem.computeIfAbsent(each.item(), item -> new ArrayList<>()).add(each));
+        judgements.forEach(each ->
+                byItem.computeIfAbsent(each.item(), item -> new ArrayList<>()).add(each));
         long right = byItem.values().stream().filter(wanted).count();
         return Interval.EXACT.of(right, byItem.size(), level);
     }

@@ -51,7 +51,10 @@ public record ManyReaders(
                 .toArray();
         double pairs = readers * (readers - 1d);
         double observed = Arrays.stream(counts)
-                        .mapToDouble(row -> Arrays.stream(row).mapToDouble(c -> c * (c - 1d)).sum() / pairs)
+                        .mapToDouble(row -> Arrays.stream(row)
+                                        .mapToDouble(c -> c * (c - 1d))
+                                        .sum()
+                                / pairs)
                         .sum()
                 / subjects;
         double expected = Arrays.stream(share).map(s -> s * s).sum();
@@ -82,7 +85,9 @@ public record ManyReaders(
             return new Category(0, OptionalDouble.empty());
         }
         double readers = Arrays.stream(counts[0]).sum();
-        double apart = Arrays.stream(counts).mapToDouble(row -> row[j] * (readers - row[j])).sum();
+        double apart = Arrays.stream(counts)
+                .mapToDouble(row -> row[j] * (readers - row[j]))
+                .sum();
         return new Category(share, OptionalDouble.of(1 - apart / (allPairs * share * (1 - share))));
     }
 
@@ -94,7 +99,8 @@ public record ManyReaders(
         for (int i = 0; i < counts.length; i++) {
             for (long each : counts[i]) {
                 if (each < 0) {
-                    throw NoAnswer.of("count", "count.expected", Inputs.LARGEST_COUNT, each).inRow(i);
+                    throw NoAnswer.of("count", "count.expected", Inputs.LARGEST_COUNT, each)
+                            .inRow(i);
                 }
             }
             long here = Arrays.stream(counts[i]).sum();

@@ -38,7 +38,8 @@ public final class TwoReaders {
         double n = 0;
         for (int i = 0; i < counts.length; i++) {
             if (counts[i].length != counts.length) {
-                throw NoAnswer.of("", "agreement.square", counts[i].length, counts.length).inRow(i);
+                throw NoAnswer.of("", "agreement.square", counts[i].length, counts.length)
+                        .inRow(i);
             }
             n += rowSum(counts[i], i);
         }
@@ -83,9 +84,9 @@ public final class TwoReaders {
         double kappa = (po - pe) / (1 - pe);
         double scale = Math.sqrt(n) * (1 - pe);
         double se = root(fleiss(weights, kappa, pe)) / scale;
-        double se0 = root(sum((i, j) -> rows[i] * columns[j] * square(weights.at(i, j) - mean(weights, i, j)))
-                        - pe * pe)
-                / scale;
+        double se0 =
+                root(sum((i, j) -> rows[i] * columns[j] * square(weights.at(i, j) - mean(weights, i, j))) - pe * pe)
+                        / scale;
         Limits limits = new Limits(kappa, kappa - z * se, Math.min(1, kappa + z * se));
         return new Kappa(
                 po,
@@ -102,8 +103,7 @@ public final class TwoReaders {
     }
 
     private double fleiss(Weights weights, double kappa, double pe) {
-        double spread = sum(
-                (i, j) -> p[i][j] * square(weights.at(i, j) - mean(weights, i, j) * (1 - kappa)));
+        double spread = sum((i, j) -> p[i][j] * square(weights.at(i, j) - mean(weights, i, j) * (1 - kappa)));
         return spread - square(kappa - pe * (1 - kappa));
     }
 

@@ -52,7 +52,8 @@ public record Levels(double[] levels, long[] tests, long[] positives) {
                 .sum();
     }
 
-    boolean isBlank(int row) {
+    /** Tells whether this row, counted from 0, holds blanks. */
+    public boolean isBlank(int row) {
         return levels[row] == 0 && Arrays.stream(levels).allMatch(level -> level >= 0);
     }
 
@@ -73,7 +74,8 @@ public record Levels(double[] levels, long[] tests, long[] positives) {
 
     private void checkLogarithm(Dose dose, int row) {
         if (dose.isLogarithm() && !(levels[row] > 0)) {
-            throw NoAnswer.of("level", "detection.level-below-zero", levels[row]).inRow(row);
+            throw NoAnswer.of("level", "detection.level-below-zero", levels[row])
+                    .inRow(row);
         }
     }
 

@@ -103,7 +103,9 @@ public final class LimitOfBlank {
                 throw NoAnswer.of("", "blank.too-few", values.length, samples);
             }
             double mean = Arrays.stream(values).average().orElseThrow();
-            double squares = Arrays.stream(values).map(each -> (each - mean) * (each - mean)).sum();
+            double squares = Arrays.stream(values)
+                    .map(each -> (each - mean) * (each - mean))
+                    .sum();
             return new Spread(mean, Math.sqrt(squares / (values.length - 1)), values.length - samples);
         }
     }

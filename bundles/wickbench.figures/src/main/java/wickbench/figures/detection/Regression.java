@@ -55,7 +55,10 @@ final class Regression {
         double last = Double.POSITIVE_INFINITY;
         for (int i = 0; i < MOST_STEPS; i++) {
             Sums sums = sums(beta);
-            double[] step = solver(sums.information).getSolver().solve(new ArrayRealVector(sums.score, false)).toArray();
+            double[] step = solver(sums.information)
+                    .getSolver()
+                    .solve(new ArrayRealVector(sums.score, false))
+                    .toArray();
             double[] next = plus(beta, step, 1);
             double then = deviance(next);
             // a full step may overshoot far from the maximum; half of it is tried until the fit is no worse

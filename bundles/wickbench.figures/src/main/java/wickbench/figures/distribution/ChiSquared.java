@@ -18,6 +18,8 @@ public final class ChiSquared {
         if (x == 0) {
             return 1;
         }
-        return df == 1 ? 2 * Normal.above(Math.sqrt(x)) : Gamma.at(df / 2d, x / 2).upper();
+        return df == 1
+                ? 2 * Normal.above(Math.sqrt(x))
+                : Gamma.at(df / 2d, x / 2).upper();
     }
 }

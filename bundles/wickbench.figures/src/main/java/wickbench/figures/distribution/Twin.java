@@ -73,7 +73,9 @@ record Twin(double high, double low) {
         double r = rest.high;
         double fourth = square.high * square.high / 24;
         double higher = fourth * (1 + r / 5 * (1 + r / 6 * (1 + r / 7 * (1 + r / 8 * (1 + r / 9)))));
-        Twin sum = rest.plus(square.times(0.5)).plus(square.times(rest).times(SIXTH)).plus(of(higher));
+        Twin sum = rest.plus(square.times(0.5))
+                .plus(square.times(rest).times(SIXTH))
+                .plus(of(higher));
         for (int i = 0; i < HALVINGS; i++) {
             sum = sum.times(2).plus(sum.times(sum));
         }

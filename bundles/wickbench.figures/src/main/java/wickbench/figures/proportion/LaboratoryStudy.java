@@ -61,16 +61,9 @@ public final class LaboratoryStudy {
         double between = Math.max(0, spread - within / size);
         double lpod = (double) x / n;
         boolean byLaboratories = lpod >= SKEWED && lpod <= 1 - SKEWED;
-        Limits limits =
-                byLaboratories ? student(lpod, spread, laboratories, level) : Interval.WILSON.of(x, n, level);
+        Limits limits = byLaboratories ? student(lpod, spread, laboratories, level) : Interval.WILSON.of(x, n, level);
         return new Laboratories(
-                limits,
-                byLaboratories,
-                within,
-                between,
-                within + between,
-                spread,
-                homogeneity(positives, tests, lpod));
+                limits, byLaboratories, within, between, within + between, spread, homogeneity(positives, tests, lpod));
     }
 
     private static Limits student(double lpod, double spread, int laboratories, double level) {
@@ -82,8 +75,7 @@ public final class LaboratoryStudy {
         if (lpod == 0 || lpod == 1) {
             return Optional.empty();
         }
-        double statistic =
-                over(positives, tests, (p, t) -> (p - t * lpod) * (p - t * lpod) / (t * lpod * (1 - lpod)));
+        double statistic = over(positives, tests, (p, t) -> (p - t * lpod) * (p - t * lpod) / (t * lpod * (1 - lpod)));
         long df = tests.length - 1L;
         return Optional.of(new Homogeneity(statistic, df, ChiSquared.above(statistic, df)));
     }

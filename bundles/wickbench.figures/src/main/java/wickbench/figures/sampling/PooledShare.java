@@ -2,7 +2,7 @@ package wickbench.figures.sampling;
 
 import wickbench.figures.Inputs;
 import wickbench.figures.Limits;
-import wickbench.figures.proportion.Proportions;
+import wickbench.figures.proportion.Interval;
 
 /**
  * How many sub-samples are positive, judged from pools of equal size that were tested once each.
@@ -20,7 +20,7 @@ public record PooledShare(long positive, long pools, long size) {
 
     /** Returns p̂ = 1 − (1 − x/m)^(1/k), with the score limits of x/m brought over the same way. */
     public Limits limits(double level) {
-        Limits ofPools = Proportions.wilson(positive, pools, level);
+        Limits ofPools = Interval.WILSON.of(positive, pools, level);
         return new Limits(ofOne(ofPools.estimate()), ofOne(ofPools.lower()), ofOne(ofPools.upper()));
     }
 

@@ -86,7 +86,8 @@ class DiagnosticTest {
     void an_item_with_two_references_is_named() {
         List<Judgement> two = List.of(new Judgement("7", "A", true, true), new Judgement("7", "B", true, false));
         assertThatThrownBy(() -> AttributeStudy.of(two, 0.95))
-                .isInstanceOfSatisfying(NoAnswer.class, none -> assertThat(none.row()).hasValue(1));
+                .isInstanceOfSatisfying(
+                        NoAnswer.class, none -> assertThat(none.row()).hasValue(1));
         assertThatThrownBy(() -> AttributeStudy.of(List.of(), 0.95)).isInstanceOf(NoAnswer.class);
     }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import wickbench.figures.CheckTable;
+import wickbench.figures.NamedTable;
 import wickbench.figures.NoAnswer;
 
 class ManyReadersTest {
@@ -16,7 +16,8 @@ class ManyReadersTest {
      */
     @Test
     void fleiss_1971() {
-        ManyReaders readers = ManyReaders.of(CheckTable.of("fleiss1971_counts.csv").counts());
+        ManyReaders readers =
+                ManyReaders.of(NamedTable.of("fleiss1971_counts.csv").counts());
         assertThat(readers.kappa()).isEqualTo(0.4302445, within(5.1e-8));
         assertThat(readers.z()).isEqualTo(17.65183, within(5.1e-6));
         assertThat(readers.observed()).isEqualTo(0.555556, within(5.1e-7));
@@ -37,7 +38,7 @@ class ManyReadersTest {
     @Test
     void ten_subjects_and_fourteen_readers() {
         ManyReaders readers =
-                ManyReaders.of(CheckTable.of("fleiss_10x5_14raters.csv").counts());
+                ManyReaders.of(NamedTable.of("fleiss_10x5_14raters.csv").counts());
         assertThat(readers.kappa()).isEqualTo(0.2099307, within(5.1e-8));
         assertThat(readers.observed()).isEqualTo(0.378022, within(5.1e-7));
         assertThat(readers.expected()).isEqualTo(0.212755, within(5.1e-7));
@@ -52,8 +53,13 @@ class ManyReadersTest {
         assertThatThrownBy(() -> ManyReaders.of(new long[0][])).isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> ManyReaders.of(new long[][] {{3, 0}, {3, 0}})).isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> ManyReaders.of(new long[][] {{3, 0}, {1, 1}}))
-                .isInstanceOfSatisfying(NoAnswer.class, none -> assertThat(none.row()).hasValue(1));
+                .isInstanceOfSatisfying(
+                        NoAnswer.class, none -> assertThat(none.row()).hasValue(1));
         assertThatThrownBy(() -> ManyReaders.of(new long[][] {{3, -1}})).isInstanceOf(NoAnswer.class);
-        assertThat(ManyReaders.of(new long[][] {{2, 1, 0}, {1, 2, 0}}).categories().get(2).kappa()).isEmpty();
+        assertThat(ManyReaders.of(new long[][] {{2, 1, 0}, {1, 2, 0}})
+                        .categories()
+                        .get(2)
+                        .kappa())
+                .isEmpty();
     }
 }

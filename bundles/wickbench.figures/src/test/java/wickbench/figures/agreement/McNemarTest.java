@@ -29,7 +29,12 @@ class McNemarTest {
     /** As above. */
     @ParameterizedTest
     @CsvSource({
-        "121, 59, 0.000004", "70, 59, 0.378688", "80, 59, 0.089452", "30, 60, 0.00206", "10, 30, 0.002221", "10, 10, 1"
+        "121, 59, 0.000004",
+        "70, 59, 0.378688",
+        "80, 59, 0.089452",
+        "30, 60, 0.00206",
+        "10, 30, 0.002221",
+        "10, 10, 1"
     })
     void exactly(long b, long c, double p) {
         assertThat(McNemar.of(b, c).exactP()).isEqualTo(p, within(5.1e-7));

@@ -70,7 +70,8 @@ class TwoReadersTest {
     /** The irrCAC vignette (read); AC1 computed in R 4.2.2. */
     @Test
     void gwet_vignette() {
-        Kappa kappa = TwoReaders.of(new long[][] {{13, 0, 0}, {0, 20, 7}, {0, 4, 56}}).kappa(Weights.none(3), 0.95);
+        Kappa kappa =
+                TwoReaders.of(new long[][] {{13, 0, 0}, {0, 20, 7}, {0, 4, 56}}).kappa(Weights.none(3), 0.95);
         assertThat(kappa.kappa().estimate()).isEqualTo(0.7964094, within(5e-8));
         assertThat(kappa.fleissSe()).isEqualTo(0.05891072, within(5.1e-9));
         assertThat(kappa.scott()).isEqualTo(0.7962397, within(5e-8));
@@ -101,7 +102,8 @@ class TwoReadersTest {
         refused(new long[][] {{5, -1}, {0, 0}}, "count.expected");
         assertThatThrownBy(() -> Weights.of(new double[][] {{2, 0}, {0, 2}})).isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> Weights.of(new double[][] {{0, 1}, {1, 1}})).isInstanceOf(NoAnswer.class);
-        assertThatThrownBy(() -> TwoReaders.of(COHEN).kappa(Weights.none(2), 0.95)).isInstanceOf(NoAnswer.class);
+        assertThatThrownBy(() -> TwoReaders.of(COHEN).kappa(Weights.none(2), 0.95))
+                .isInstanceOf(NoAnswer.class);
     }
 
     private static void refused(long[][] counts, String code) {

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import wickbench.figures.CheckTable;
+import wickbench.figures.NamedTable;
 import wickbench.figures.NoAnswer;
 
 class DetectionTest {
@@ -25,7 +25,15 @@ class DetectionTest {
         "CLOGLOG, -39.57231, 3.24029, 22.04117, 1.79936, 3.4464, 1.778753, 0.004007, 1.845161"
     })
     void bliss_beetles(
-            Link link, double b0, double se0, double b1, double se1, double deviance, double ld50, double se, double ld95) {
+            Link link,
+            double b0,
+            double se0,
+            double b1,
+            double se1,
+            double deviance,
+            double ld50,
+            double se,
+            double ld95) {
         DetectionCurve curve = Detection.fit(beetles(), link, Dose.LINEAR, 0.95);
         assertThat(curve.coefficients()[0]).isEqualTo(b0, within(2e-5));
         assertThat(curve.coefficients()[1]).isEqualTo(b1, within(1e-5));
@@ -101,8 +109,7 @@ class DetectionTest {
     /** Lot 1 against lot 2 as two methods; R 4.2.2. */
     @Test
     void relative_limit_of_two_lots() {
-        RelativeLimit limit =
-                RelativeLimit.of(dilutions("1"), dilutions("2"), Link.ONE_HIT, Dose.LN, 0.95);
+        RelativeLimit limit = RelativeLimit.of(dilutions("1"), dilutions("2"), Link.ONE_HIT, Dose.LN, 0.95);
         double ratio = limit.ratio().estimate();
         RelativeLimit other = RelativeLimit.of(dilutions("2"), dilutions("1"), Link.ONE_HIT, Dose.LN, 0.95);
         RelativeLimit above = ratio > 1 ? limit : other;
@@ -116,10 +123,10 @@ class DetectionTest {
     /** Five levels, synthetic; R 4.2.2. */
     @Test
     void five_levels() {
-        Levels study = new Levels(
-                new double[] {0, 0.35, 0.7, 1.4, 3, 6},
-                new long[] {5, 20, 20, 20, 20, 5},
-                new long[] {0, 6, 10, 15, 19, 5});
+        Levels study =
+                new Levels(new double[] {0, 0.35, 0.7, 1.4, 3, 6}, new long[] {5, 20, 20, 20, 20, 5}, new long[] {
+                    0, 6, 10, 15, 19, 5
+                });
         DetectionCurve curve = Detection.fit(study, Link.ONE_HIT, Dose.LN, 0.95);
         assertThat(curve.coefficients()[0]).isEqualTo(-0.00128725, within(5.1e-9));
         assertThat(curve.se()[0]).isEqualTo(0.161748, within(1e-6));
@@ -149,7 +156,7 @@ class DetectionTest {
     /** The budworm data of Venables and Ripley, MASS 4th ed. 7.2 (from memory; Collett 1991), recomputed in R 4.2.2. */
     @Test
     void budworm_with_one_slope_for_both_sexes() {
-        CheckTable table = CheckTable.of("budworm.csv");
+        NamedTable table = NamedTable.of("budworm.csv");
         double[] dose = table.numbers("ldose");
         double[][] design = new double[dose.length][];
         for (int i = 0; i < dose.length; i++) {
@@ -207,12 +214,12 @@ class DetectionTest {
     }
 
     private static Levels beetles() {
-        CheckTable table = CheckTable.of("bliss_beetles.csv");
+        NamedTable table = NamedTable.of("bliss_beetles.csv");
         return new Levels(table.numbers("log10dose"), table.counts("n"), table.counts("killed"));
     }
 
     private static Levels dilutions(String lot) {
-        CheckTable table = CheckTable.of("ep17_probit.csv").where("Lot", lot);
+        NamedTable table = NamedTable.of("ep17_probit.csv").where("Lot", lot);
         return new Levels(table.numbers("Conc"), table.counts("Tot"), table.counts("Pos"));
     }
 }

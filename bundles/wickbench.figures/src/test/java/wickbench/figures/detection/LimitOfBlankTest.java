@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import wickbench.figures.CheckTable;
+import wickbench.figures.NamedTable;
 import wickbench.figures.NoAnswer;
 
 class LimitOfBlankTest {
@@ -13,8 +13,9 @@ class LimitOfBlankTest {
     /** The blanks of the worked example of CLSI EP17-A2, lot 1 (read in the data of the sherloq package); computed in R 4.2.2. */
     @Test
     void ep17_lot_one() {
-        CheckTable lot = CheckTable.of("ep17_blanks.csv").where("lot", "1");
-        int samples = (int) lot.rows().stream().map(row -> row.get(1)).distinct().count();
+        NamedTable lot = NamedTable.of("ep17_blanks.csv").where("lot", "1");
+        int samples =
+                (int) lot.rows().stream().map(row -> row.get(1)).distinct().count();
         double[] blanks = lot.numbers("pg_ml");
         assertThat(blanks).hasSize(60);
         assertThat(LimitOfBlank.byRank(blanks)).isEqualTo(7.6, within(1e-12));
@@ -27,12 +28,8 @@ class LimitOfBlankTest {
     /** Twenty blanks and twenty low results, computed in SciPy 1.10.1. */
     @Test
     void blanks_and_low_results() {
-        double[] blanks = {
-            .3, -.2, .1, .4, -.1, 0, .2, -.3, .5, .1, -.2, 0, .3, .1, -.1, .2, 0, -.4, .3, .1
-        };
-        double[] low = {
-            1.1, .7, 1.3, .9, 1.5, .8, 1.2, 1.0, .6, 1.4, 1.1, .9, 1.3, 1.0, .7, 1.2, .8, 1.1, 1.4, .9
-        };
+        double[] blanks = {.3, -.2, .1, .4, -.1, 0, .2, -.3, .5, .1, -.2, 0, .3, .1, -.1, .2, 0, -.4, .3, .1};
+        double[] low = {1.1, .7, 1.3, .9, 1.5, .8, 1.2, 1.0, .6, 1.4, 1.1, .9, 1.3, 1.0, .7, 1.2, .8, 1.1, 1.4, .9};
         LimitOfBlank.Parametric blank = LimitOfBlank.parametric(blanks, 1);
         assertThat(blank.mean()).isEqualTo(0.0650, within(1e-12));
         assertThat(blank.sd()).isEqualTo(0.2368099, within(5.1e-8));
@@ -47,10 +44,13 @@ class LimitOfBlankTest {
     @Test
     void too_few_results_are_refused() {
         assertThatThrownBy(() -> LimitOfBlank.byRank(new double[9])).isInstanceOf(NoAnswer.class);
-        assertThat(LimitOfBlank.byRank(new double[] {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})).isEqualTo(10);
-        assertThatThrownBy(() -> LimitOfBlank.parametric(new double[] {1, 2}, 2)).isInstanceOf(NoAnswer.class);
+        assertThat(LimitOfBlank.byRank(new double[] {1, 2, 3, 4, 5, 6, 7, 8, 9, 10}))
+                .isEqualTo(10);
+        assertThatThrownBy(() -> LimitOfBlank.parametric(new double[] {1, 2}, 2))
+                .isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> LimitOfBlank.parametric(new double[] {}, 1)).isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> LimitOfBlank.byRank(new double[] {1, Double.NaN}))
-                .isInstanceOfSatisfying(NoAnswer.class, none -> assertThat(none.row()).hasValue(1));
+                .isInstanceOfSatisfying(
+                        NoAnswer.class, none -> assertThat(none.row()).hasValue(1));
     }
 }

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
-import wickbench.figures.CheckTable;
+import wickbench.figures.NamedTable;
 import wickbench.figures.NoAnswer;
 
 class LaboratoryStudyTest {
@@ -14,7 +14,7 @@ class LaboratoryStudyTest {
     /** Ten laboratories of twelve tests: AOAC Official Methods, Appendix J, Table F1 (read); limits and homogeneity from R 4.2.2. */
     @Test
     void appendix_j_table_f1() {
-        CheckTable table = CheckTable.of("appJ_tableF1.csv");
+        NamedTable table = NamedTable.of("appJ_tableF1.csv");
         Laboratories study = LaboratoryStudy.of(table.counts("positive"), table.counts("total"), 0.95);
         assertThat(study.lpod().estimate()).isEqualTo(0.633333, within(5e-7));
         assertThat(study.repeatability()).isEqualTo(0.224242, within(5e-7));
@@ -45,7 +45,8 @@ class LaboratoryStudyTest {
     @Test
     void a_wrong_row_is_named() {
         assertThatThrownBy(() -> LaboratoryStudy.of(new long[] {1, 5}, new long[] {4, 4}, 0.95))
-                .isInstanceOfSatisfying(NoAnswer.class, none -> assertThat(none.row()).hasValue(1));
+                .isInstanceOfSatisfying(
+                        NoAnswer.class, none -> assertThat(none.row()).hasValue(1));
         long[] ones = {1, 1};
         assertThatThrownBy(() -> LaboratoryStudy.of(ones, ones, 0.95)).isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> LaboratoryStudy.of(Arrays.copyOf(ones, 1), Arrays.copyOf(ones, 1), 0.95))
