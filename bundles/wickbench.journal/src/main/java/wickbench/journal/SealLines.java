@@ -32,7 +32,10 @@ final class SealLines implements Closeable {
 
     /** Returns the next line; empty behind the last. */
     Optional<SealLine> next() throws IOException {
-        while (ahead.size() < AHEAD && bytesAhead < BYTES_AHEAD && !file.isEmpty() && file.get(0).next()) {
+        while (ahead.size() < AHEAD
+                && bytesAhead < BYTES_AHEAD
+                && !file.isEmpty()
+                && file.get(0).next()) {
             SealLine line = new SealLine(++numbered, file.get(0).copy(), key, folder.station());
             bytesAhead += line.length();
             ahead.add(line);

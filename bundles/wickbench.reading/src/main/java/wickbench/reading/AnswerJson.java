@@ -52,7 +52,8 @@ final class AnswerJson {
         return switch (says) {
             case "cleared" -> Optional.of(new Cleared(neighbour, facts(fields.child("facts"))));
             case "refused" -> Optional.of(new Refused(neighbour, facts(fields.child("facts")), reasons(fields)));
-            case "not-checked" -> Optional.of(new NotChecked(neighbour, fields.has("required") && fields.flag("required")));
+            case "not-checked" ->
+                Optional.of(new NotChecked(neighbour, fields.has("required") && fields.flag("required")));
             default -> {
                 fields.complain("says", "expected one of cleared, refused, not-checked, found '" + says + "'");
                 yield Optional.empty();

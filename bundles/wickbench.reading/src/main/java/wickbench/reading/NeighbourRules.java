@@ -18,8 +18,7 @@ final class NeighbourRules {
     }
 
     static Stream<Finding> notChecked(Case test) {
-        return answers(test, Answer.NotChecked.class)
-                .map(NeighbourRules::notChecked);
+        return answers(test, Answer.NotChecked.class).map(NeighbourRules::notChecked);
     }
 
     private static Finding notChecked(Answer.NotChecked answer) {

@@ -73,20 +73,28 @@ record ChartKeys(ChartView view) {
             series++;
         }
         Series one = chart.series().get(series);
-        int at = view.lens().plot().map(ChartPlot::window).map(ChartWindow::x).map(x -> one.firstFrom(x.low())).orElse(0);
+        int at = view.lens()
+                .plot()
+                .map(ChartPlot::window)
+                .map(ChartWindow::x)
+                .map(x -> one.firstFrom(x.low()))
+                .orElse(0);
         return new ChartCursor(series, Math.min(at, one.size() - 1)).near(chart);
     }
 
     private Series series() {
         int place = view.cursor().map(ChartCursor::series).orElse(0);
-        return view.shown().filter(chart -> !chart.series().isEmpty()).map(chart -> chart.series().get(place))
+        return view.shown()
+                .filter(chart -> !chart.series().isEmpty())
+                .map(chart -> chart.series().get(place))
                 .orElseGet(() -> new Series("", Series.Mark.LINE, new double[0], new double[0]));
     }
 
     private int far() {
         return view.lens()
                 .plot()
-                .map(plot -> series().firstFrom(plot.window().x().high()) - series().firstFrom(plot.window().x().low()))
+                .map(plot -> series().firstFrom(plot.window().x().high())
+                        - series().firstFrom(plot.window().x().low()))
                 .map(seen -> Math.max(1, seen / LONG_STEPS))
                 .orElse(1);
     }

@@ -39,8 +39,8 @@ final class ChartLens {
 
     /** Comes closer along x about a pixel; a factor below 1 goes away. */
     void zoom(double pixelX, double factor) {
-        aim().ifPresent(aim -> look(new ChartWindow(
-                aim.zoomed(pixelX, 0, factor).x(), aim.window().y())));
+        aim().ifPresent(aim -> look(
+                new ChartWindow(aim.zoomed(pixelX, 0, factor).x(), aim.window().y())));
     }
 
     /** Moves what is seen by parts of the field. */
@@ -64,7 +64,8 @@ final class ChartLens {
             return false;
         }
         double half = seen.get().x().length() / 2;
-        window = Optional.of(new ChartWindow(new Span(x - half, x + half), seen.get().y()));
+        window = Optional.of(
+                new ChartWindow(new Span(x - half, x + half), seen.get().y()));
         return true;
     }
 
@@ -74,7 +75,9 @@ final class ChartLens {
     }
 
     private void look(ChartWindow wanted) {
-        boolean all = whole.isPresent() && holds(wanted.x(), whole.get().x()) && holds(wanted.y(), whole.get().y());
+        boolean all = whole.isPresent()
+                && holds(wanted.x(), whole.get().x())
+                && holds(wanted.y(), whole.get().y());
         window = Optional.of(wanted).filter(here -> !all);
     }
 

@@ -61,7 +61,10 @@ final class ChartPointer {
     private void press(Event event) {
         view.setFocus();
         if (event.button == 1
-                && view.lens().plot().filter(plot -> plot.holds(x(event), y(event))).isPresent()) {
+                && view.lens()
+                        .plot()
+                        .filter(plot -> plot.holds(x(event), y(event)))
+                        .isPresent()) {
             from = Optional.of(new Rectangle(event.x, event.y, 0, 0));
         }
     }

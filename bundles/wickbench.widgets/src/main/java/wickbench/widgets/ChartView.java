@@ -71,7 +71,9 @@ public final class ChartView extends Canvas {
             return WidgetWords.get("chart.voice", title, WidgetWords.get("chart.no-painter"));
         }
         return WidgetWords.get(
-                "chart.voice", title, said().map(words -> words.replace("\n", "; ")).orElse(WidgetWords.get("chart.keys")));
+                "chart.voice",
+                title,
+                said().map(words -> words.replace("\n", "; ")).orElse(WidgetWords.get("chart.keys")));
     }
 
     /** Tells whether what is wanted is on the screen. */

@@ -73,7 +73,8 @@ class ChartViewTest {
         assertThat(plot(view).window().x().length()).isCloseTo(whole.x().length() / 1.5, within(1e-3));
         ui.press(view, SWT.ARROW_RIGHT, (char) 0, SWT.SHIFT);
         ui.await(view::settled);
-        assertThat(plot(view).window().x().high()).isGreaterThan(whole.x().high() - whole.x().length() / 6 + 1);
+        assertThat(plot(view).window().x().high())
+                .isGreaterThan(whole.x().high() - whole.x().length() / 6 + 1);
         ui.press(view, '0', '0', NONE);
         ui.await(view::settled);
         assertThat(plot(view).window()).isEqualTo(whole);
@@ -94,7 +95,8 @@ class ChartViewTest {
         point(view, SWT.MouseMove, plot.left() + 140, plot.top() + 90);
         point(view, SWT.MouseUp, plot.left() + 140, plot.top() + 90);
         ui.await(view::settled);
-        assertThat(plot(view).window().x().low()).isCloseTo(plot.xAt(plot.left() + 40), within(plot.window().x().length() / 500));
+        assertThat(plot(view).window().x().low())
+                .isCloseTo(plot.xAt(plot.left() + 40), within(plot.window().x().length() / 500));
         assertThat(plot(view).window().y().high()).isCloseTo(plot.yAt(plot.top() + 30), within(0.1));
         point(view, SWT.MouseDoubleClick, plot.left() + 10, plot.top() + 10);
         ui.await(view::settled);

@@ -33,7 +33,8 @@ final class Redraw implements Contest {
 
     @Override
     public String figure() {
-        return String.format(java.util.Locale.ROOT, "chart of %,d points redrawn, %,d × %d pixels", points, WIDTH, HEIGHT);
+        return String.format(
+                java.util.Locale.ROOT, "chart of %,d points redrawn, %,d × %d pixels", points, WIDTH, HEIGHT);
     }
 
     @Override
@@ -57,9 +58,7 @@ final class Redraw implements Contest {
         Painter ours = new Painter(new ScreenPainter(), chart, ChartWindow.whole(chart));
         return new Field(
                 ours,
-                List.of(
-                        new Baseline(new Allowed(SCREEN_MILLIS), 1),
-                        new Baseline(new Naive(chart, ours.draw(0)), 1)));
+                List.of(new Baseline(new Allowed(SCREEN_MILLIS), 1), new Baseline(new Naive(chart, ours.draw(0)), 1)));
     }
 
     private Chart chart() {
@@ -94,7 +93,8 @@ final class Redraw implements Contest {
             double by = whole.x().length() * step / WIDTH;
             Span moved = new Span(whole.x().low() + by, whole.x().high() + by);
             Optional<ChartWindow> window = Optional.of(new ChartWindow(moved, whole.y()));
-            return painter.paint(chart, new ChartLook(WIDTH, HEIGHT, 1, false, window)).plot();
+            return painter.paint(chart, new ChartLook(WIDTH, HEIGHT, 1, false, window))
+                    .plot();
         }
     }
 

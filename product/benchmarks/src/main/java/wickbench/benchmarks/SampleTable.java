@@ -78,7 +78,8 @@ record SampleTable(Path file) {
             double[] found = lines.skip(1)
                     .mapToDouble(line -> Double.parseDouble(line.split(",")[FOUND]))
                     .toArray();
-            double[] row = IntStream.rangeClosed(1, found.length).asDoubleStream().toArray();
+            double[] row =
+                    IntStream.rangeClosed(1, found.length).asDoubleStream().toArray();
             Series series = new Series("found", Series.Mark.LINE, row, found);
             Axis x = Axis.linear("No.", "");
             return new Figure(new Chart("Findings", x, Axis.linear("found", "mg/kg"), List.of(series), List.of()));

@@ -57,8 +57,7 @@ class SecondProgramTest {
             assertThat(none.out()).isEmpty();
 
             assertThat(atHome("ledger", "frobnicate").code()).isEqualTo(BAD_INPUT);
-            assertThat(atHome("people", "role", "nobody", "--role", "operator")
-                            .code())
+            assertThat(atHome("people", "role", "nobody", "--role", "operator").code())
                     .isEqualTo(REFUSED);
         }
         Answer alone = atHome("--json", "ledger", "list");

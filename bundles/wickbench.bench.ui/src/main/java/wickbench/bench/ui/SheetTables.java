@@ -29,7 +29,8 @@ final class SheetTables {
                         "outcome",
                         title("outcome"),
                         176,
-                        row -> Mark.of(row.verdict().outcome(), row.reading().sample().dilution())),
+                        row -> Mark.of(
+                                row.verdict().outcome(), row.reading().sample().dilution())),
                 text("findings", 380, row -> findings(row.verdict())),
                 text("method", 180, row -> row.reading().method().value()),
                 text("operator", 80, row -> row.reading().operator().value()),

@@ -182,11 +182,15 @@ final class StripDesk implements StripActs {
                 "last",
                 recorded.reading().sample().code(),
                 OutcomeWords.text(
-                        recorded.verdict().outcome(), recorded.reading().sample().dilution()),
+                        recorded.verdict().outcome(),
+                        recorded.reading().sample().dilution()),
                 sealed.kept().ref());
         view.verdict().kept(recorded, sealed.words(), toLedger(sealed.kept()));
         view.showVerdict();
-        view.bar().outcome(Optional.of(Mark.of(recorded.verdict().outcome(), recorded.reading().sample().dilution())));
+        view.bar()
+                .outcome(Optional.of(Mark.of(
+                        recorded.verdict().outcome(),
+                        recorded.reading().sample().dilution())));
         view.bar().say(sealed.words());
         view.bar().mayRecord(false);
         view.bar().mayGoOn(true);
@@ -236,7 +240,10 @@ final class StripDesk implements StripActs {
             return;
         }
         boolean may = judge.verdict().isPresent() && context.actor().isPresent();
-        view.bar().outcome(judge.verdict().map(now -> Mark.of(now.verdict().outcome(), now.reading().sample().dilution())));
+        view.bar()
+                .outcome(judge.verdict()
+                        .map(now -> Mark.of(
+                                now.verdict().outcome(), now.reading().sample().dilution())));
         view.bar().mayRecord(may);
         view.bar().say(may ? BenchUiWords.get("enter-records") : last.isEmpty() ? needed() : needed() + "  " + last);
     }

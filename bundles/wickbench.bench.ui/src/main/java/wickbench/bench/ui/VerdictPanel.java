@@ -68,9 +68,16 @@ final class VerdictPanel {
 
     private void outcome(RecordedReading recorded) {
         Verdict verdict = recorded.verdict();
-        new Badge(card, theme, Type.LARGE, Mark.of(
-                        verdict.outcome(), recorded.reading().sample().dilution()));
-        theme.controls().text(card, Type.STRONG, OutcomeWords.sentence(
+        new Badge(
+                card,
+                theme,
+                Type.LARGE,
+                Mark.of(verdict.outcome(), recorded.reading().sample().dilution()));
+        theme.controls()
+                .text(
+                        card,
+                        Type.STRONG,
+                        OutcomeWords.sentence(
                                 verdict, recorded.reading().sample().dilution()));
         verdict.level().ifPresent(level -> theme.controls().text(card, Type.BODY, words(level)));
     }

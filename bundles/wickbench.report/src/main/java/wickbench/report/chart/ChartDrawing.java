@@ -47,12 +47,7 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel
      * @param columns how many columns of pixels, or of points as fine as paper shows, the area has
      */
     public ChartPlot draw(
-            Graphics2D canvas,
-            Rectangle2D area,
-            Chart chart,
-            PreparedChart prepared,
-            ChartWindow window,
-            int columns) {
+            Graphics2D canvas, Rectangle2D area, Chart chart, PreparedChart prepared, ChartWindow window, int columns) {
         ChartColors colors = ChartColors.of(dark);
         JFreeChart drawn = chart(chart, plot(chart, prepared, window, colors, columns), colors);
         ChartRenderingInfo info = new ChartRenderingInfo(null);

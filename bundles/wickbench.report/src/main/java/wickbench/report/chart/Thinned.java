@@ -47,7 +47,9 @@ record Thinned(double[] x, double[] y, boolean dense) {
 
         Thinned thinned() {
             int from = Math.max(0, first(0, all.size(), columns.window().low()) - 1);
-            int to = Math.min(all.size(), first(from, all.size(), Math.nextUp(columns.window().high())) + 1);
+            int to = Math.min(
+                    all.size(),
+                    first(from, all.size(), Math.nextUp(columns.window().high())) + 1);
             for (int i = from; i < to; ) {
                 int next = endOfColumn(i, to);
                 column(i, next);

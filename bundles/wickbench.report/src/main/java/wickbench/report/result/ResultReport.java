@@ -1,8 +1,8 @@
 package wickbench.report.result;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -170,7 +170,9 @@ record ResultReport(ResultFile file, SiteClock clock, Names names) {
         Stream<List<String>> statements = file.statements().stream()
                 .map(statement -> act(
                         statement.entry(),
-                        OutcomeWords.text(statement.reading().verdict().outcome(), statement.reading().reading().sample().dilution())
+                        OutcomeWords.text(
+                                        statement.reading().verdict().outcome(),
+                                        statement.reading().reading().sample().dilution())
                                 + statement
                                         .reason()
                                         .map(reason -> " — " + reason)

@@ -50,11 +50,9 @@ class ColorsTest {
     @Test
     void a_series_keeps_its_hue_in_light_and_dark() {
         assertThat(ChartColors.of(false).series().subList(0, 3))
-                .containsExactly(
-                        OkabeIto.BLUE.color(), OkabeIto.VERMILLION.color(), OkabeIto.BLUISH_GREEN.color());
+                .containsExactly(OkabeIto.BLUE.color(), OkabeIto.VERMILLION.color(), OkabeIto.BLUISH_GREEN.color());
         assertThat(ChartColors.of(true).series().subList(0, 3))
-                .containsExactly(
-                        OkabeIto.SKY_BLUE.color(), OkabeIto.VERMILLION.color(), OkabeIto.BLUISH_GREEN.color());
+                .containsExactly(OkabeIto.SKY_BLUE.color(), OkabeIto.VERMILLION.color(), OkabeIto.BLUISH_GREEN.color());
     }
 
     @Test

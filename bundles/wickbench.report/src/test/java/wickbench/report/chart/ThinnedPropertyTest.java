@@ -63,7 +63,8 @@ class ThinnedPropertyTest {
         double[] drawable = Arrays.stream(y).map(v -> v > 0 ? v : Double.NaN).toArray();
         Thinned thinned = Thinned.of(all, LINEAR, new Span(0, x.length), 3);
         assertThat(extremes(thinned.y())).isEqualTo(extremes(drawable));
-        assertThat(y).isEqualTo(values.stream().mapToDouble(Integer::doubleValue).toArray());
+        assertThat(y)
+                .isEqualTo(values.stream().mapToDouble(Integer::doubleValue).toArray());
     }
 
     @Property
