@@ -30,7 +30,9 @@ final class AnswerPrint {
                 add(name, value);
             }
         });
-        terminal.table(List.of(FiguresWords.get("print.figure"), FiguresWords.get("print.value")), rows);
+        if (!rows.isEmpty()) {
+            terminal.table(List.of(FiguresWords.get("print.figure"), FiguresWords.get("print.value")), rows);
+        }
         answer.figures().members().values().stream()
                 .filter(AnswerPrint::isPoints)
                 .forEach(points -> points((Json.Arr) points));
