@@ -56,7 +56,7 @@ public final class LedgerView implements IndexView {
 
     @Override
     public int version() {
-        return 1;
+        return 2;
     }
 
     @Override
@@ -103,7 +103,8 @@ public final class LedgerView implements IndexView {
         values.put("written_by", entry.by().value());
         values.put("recording", recording);
         values.put("counts", recording && alone);
-        values.put("held", facts.get("holds"));
+        // a run control stands for no line and no product
+        values.put("held", facts.get("holds").equals(true) && "".equals(facts.get("control")));
         values.put("corrections", 0);
         values.put("first_station", entry.ref().station().value());
         values.put("first_seq", entry.ref().seq());

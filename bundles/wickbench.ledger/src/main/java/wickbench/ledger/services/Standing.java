@@ -14,12 +14,14 @@ import wickbench.api.index.Rows;
  * By which of its statements a result stands.
  *
  * <p>The newest one, as a rule. Once a statement showed allergen or a sign of it, only another that does so takes its place:
- * nothing that is merely said later turns a Positive into a Negative, and the result stays held.
+ * nothing that is merely said later turns a Positive into a Negative, and the result stays held. A run control stands for no line
+ * and no product, so it holds nothing.
  */
 final class Standing {
     /** As if each statement stood alone, so that nothing of an earlier weighing stays. */
-    private static final String ALONE = "update statement set counts = false, held = holds, corrections = 0,"
-            + " first_station = station, first_seq = seq, first_at = at, first_by = written_by where result = ?";
+    private static final String ALONE =
+            "update statement set counts = false, held = holds and control = '', corrections = 0,"
+                    + " first_station = station, first_seq = seq, first_at = at, first_by = written_by where result = ?";
 
     private Standing() {}
 
@@ -44,7 +46,7 @@ final class Standing {
         List<Stated> eligible = holding.isEmpty() ? statements : holding;
         Stated counts = eligible.get(eligible.size() - 1);
         rows.write(
-                "update statement set counts = true, held = ?, corrections = ?, first_station = ?, first_seq = ?,"
+                "update statement set counts = true, held = ? and control = '', corrections = ?, first_station = ?, first_seq = ?,"
                         + " first_at = ?, first_by = ? where station = ? and seq = ?",
                 !holding.isEmpty(),
                 statements.size() - 1,
