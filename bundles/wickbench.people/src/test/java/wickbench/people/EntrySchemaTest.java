@@ -10,19 +10,12 @@ import static wickbench.people.TestHouse.adas;
 import static wickbench.people.TestHouse.bos;
 import static wickbench.people.TestHouse.typed;
 
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.SchemaLocation;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -31,18 +24,16 @@ import wickbench.api.check.Refusal;
 import wickbench.api.journal.Entry;
 import wickbench.api.person.Role;
 import wickbench.people.profile.Profiled;
+import wickbench.testing.Schemas;
 
 /** Everything that people and profile write is as the schemas say, one schema a kind. */
 class EntrySchemaTest {
-    private static final Path DOCS = Path.of("..", "..", "docs", "formats");
-    private static final String BASE = "https://schemas.invalid/";
-
     @TempDir
     Path folder;
 
     @Test
     void everyKindIsWrittenAsItsSchemaSays() throws IOException {
-        SchemaRegistry schemas = schemas();
+        Schemas schemas = Schemas.published();
         Set<String> kinds = new TreeSet<>();
         try (TestHouse house = new TestHouse(folder)) {
             live(house);
@@ -50,7 +41,7 @@ class EntrySchemaTest {
                 String file = entry.kind() + "-1.schema.json";
                 if (entry.kind().startsWith("person.") || entry.kind().startsWith("profile.")) {
                     kinds.add(entry.kind());
-                    assertThat(errors(schemas, file, entry.body().canonical()))
+                    assertThat(schemas.errors(file, entry.body().canonical()))
                             .as("%s %s", entry.ref(), entry.kind())
                             .isEmpty();
                 }
@@ -58,7 +49,7 @@ class EntrySchemaTest {
         }
         try (Stream<Path> files = Files.walk(folder.resolve("people"))) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                assertThat(errors(schemas, "person-name.schema.json", Files.readString(file)))
+                assertThat(schemas.errors("person-name.schema.json", Files.readString(file)))
                         .as("%s", file)
                         .isEmpty();
             }
@@ -79,9 +70,9 @@ class EntrySchemaTest {
 
     @Test
     void theSchemaSeesWhatIsWrong() throws IOException {
-        assertThat(errors(schemas(), "person.forgotten-1.schema.json", "{\"person\":\"Ada Brook\"}"))
+        assertThat(Schemas.published().errors("person.forgotten-1.schema.json", "{\"person\":\"Ada Brook\"}"))
                 .isNotEmpty();
-        assertThat(errors(schemas(), "profile-1.schema.json", "{\"plant\":\"x\"}"))
+        assertThat(Schemas.published().errors("profile-1.schema.json", "{\"plant\":\"x\"}"))
                 .isNotEmpty();
     }
 
@@ -103,22 +94,5 @@ class EntrySchemaTest {
         house.credentials().reset(CY, typed(ONCE), adas(), Optional.of(bos()));
         house.pass(Duration.ofDays(1200));
         house.credentials().forget(CY, ADA, Optional.of(typed(ADAS)));
-    }
-
-    private static SchemaRegistry schemas() throws IOException {
-        Map<String, String> texts = new TreeMap<>();
-        try (Stream<Path> files = Files.list(DOCS)) {
-            for (Path file :
-                    files.filter(path -> path.toString().endsWith(".json")).toList()) {
-                texts.put(BASE + file.getFileName(), Files.readString(file));
-            }
-        }
-        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12, builder -> builder.schemas(texts));
-    }
-
-    private static List<String> errors(SchemaRegistry schemas, String schema, String text) {
-        return schemas.getSchema(SchemaLocation.of(BASE + schema)).validate(text, InputFormat.JSON).stream()
-                .map(Object::toString)
-                .toList();
     }
 }

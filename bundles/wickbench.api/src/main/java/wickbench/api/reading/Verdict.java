@@ -23,7 +23,11 @@ public record Verdict(
         owed = Set.copyOf(owed);
     }
 
-    /** Tells whether line and product must be held. */
+    /**
+     * Tells whether the strip showed allergen or a sign of it.
+     *
+     * <p>Line and product are held then, unless the strip was a run control, which stands for neither.
+     */
     public boolean holds() {
         return outcome.positive() || sign;
     }
