@@ -1,14 +1,12 @@
 package wickbench.bench;
 
 import java.io.InputStream;
-import java.time.ZoneId;
 import java.util.List;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.check.Checked;
-import wickbench.api.journal.Founding;
-import wickbench.api.journal.Journal;
+import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.RunSheets;
 
@@ -16,12 +14,12 @@ import wickbench.api.reading.RunSheets;
 @Component(service = {RunSheets.class, SheetDesk.class})
 public final class SheetDesk implements RunSheets {
     private final MethodShelf shelf;
-    private final Journal journal;
+    private final SiteFacts site;
 
     @Activate
-    public SheetDesk(@Reference MethodShelf shelf, @Reference Journal journal) {
+    public SheetDesk(@Reference MethodShelf shelf, @Reference SiteFacts site) {
         this.shelf = shelf;
-        this.journal = journal;
+        this.site = site;
     }
 
     @Override
@@ -31,10 +29,6 @@ public final class SheetDesk implements RunSheets {
 
     /** Reads a sheet by other methods than those issued. */
     Checked<List<Reading>> read(String source, InputStream bytes, MethodSource methods) {
-        return RunSheet.read(source, bytes, methods, this::zone);
-    }
-
-    private ZoneId zone() {
-        return journal.founding().map(Founding::zone).orElseGet(ZoneId::systemDefault);
+        return RunSheet.read(source, bytes, methods, () -> site.now().zone());
     }
 }

@@ -11,6 +11,7 @@ import wickbench.api.gate.Gate;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.person.PersonId;
 import wickbench.api.profile.Profile;
+import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.Outcome;
 import wickbench.index.H2Index;
@@ -57,7 +58,7 @@ final class BenchHome implements AutoCloseable {
         shelf = new MethodShelf(journal, index, EVERYONE_MAY);
         Neighbours neighbours = new Neighbours(List.of(gates), profile);
         door = new RecordingDoor(home, journal, index, shelf, neighbours, EVERYONE_MAY);
-        desk = new SheetDesk(shelf, journal);
+        desk = new SheetDesk(shelf, () -> Site.of(Optional.empty(), journal.founding()));
         judge = new JudgeCommand(home, desk, shelf, neighbours);
         record = new RecordCommand(door, shelf, desk);
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import wickbench.api.home.Home;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Entry;
+import wickbench.api.profile.Site;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.RunSheets;
 import wickbench.bench.BenchView;
@@ -56,7 +57,9 @@ final class House implements AutoCloseable {
     }
 
     RunSheets sheets() {
-        return new SheetDesk(new MethodShelf(journal, index, (act, draft, passphrase) -> draft), journal);
+        return new SheetDesk(
+                new MethodShelf(journal, index, (act, draft, passphrase) -> draft),
+                () -> Site.of(Optional.empty(), journal.founding()));
     }
 
     JournalFolder journal() {

@@ -14,5 +14,6 @@ public enum SortColumn implements Coded {
     TARGET,
     LOT,
     OPERATOR,
+    /** In the order that the site profile tells. */
     OUTCOME
 }

@@ -16,6 +16,7 @@ import wickbench.api.journal.Entry;
 import wickbench.api.journal.Journal;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
+import wickbench.api.profile.Site;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
@@ -137,7 +138,7 @@ final class TestHouse implements AutoCloseable {
     }
 
     SheetDesk sheets() {
-        return new SheetDesk(methods, journal);
+        return new SheetDesk(methods, () -> Site.of(Optional.empty(), journal.founding()));
     }
 
     Journal journal() {

@@ -28,6 +28,7 @@ import wickbench.api.method.Route;
 import wickbench.api.method.Seen;
 import wickbench.api.method.Unit;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.Site;
 import wickbench.api.reading.CorrectedReading;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.Reason;
@@ -73,6 +74,17 @@ public final class Plant implements AutoCloseable {
     public Entry append(String kind, Json.Obj body) {
         return journal.append(List.of(new Draft(Draft.randomId(home.chance()), RIVERA, kind, 1, body)))
                 .get(0);
+    }
+
+    /** The site without a profile, but for its name. */
+    public Site site() {
+        Site plain = Site.of(Optional.empty(), journal.founding());
+        return new Site(
+                Optional.of("Marlow Oats, an invented plant"),
+                plain.zone(),
+                plain.units(),
+                plain.reviewDays(),
+                plain.outcomeOrder());
     }
 
     @Override

@@ -57,7 +57,7 @@ final class LedgerPage implements Contest {
         Path copy = folder.resolve("copy.mv.db");
         Files.copy(IndexFile.below(home), copy);
         Site site = new Site(home, new LedgerView());
-        Ours ours = new Ours(site, new LedgerResults(site.index, site.journal));
+        Ours ours = new Ours(site, new LedgerResults(site.index, site.journal, site::facts));
         return new Field(ours, List.of(new Baseline(new Raw(IndexFile.open(copy)), OF_RAW)));
     }
 

@@ -27,7 +27,7 @@ public final class Printing {
         SampleTable table = new SampleTable(Path.of(arguments[1]));
         if (out.toString().endsWith(".pdf")) {
             try (Site site = new Site(Path.of(arguments[0]))) {
-                pdf(new PdfPrinter(site.home, site.journal, List.of()), table, out);
+                pdf(new PdfPrinter(site.home, site.journal, site::facts), table, out);
             }
         } else {
             sheet(out.toString().endsWith(".csv") ? new CsvPrinter() : new XlsxPrinter(), table, out);

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.index.IndexView;
@@ -48,6 +49,11 @@ final class Site implements AutoCloseable {
             }
             journal.append(batch);
         }
+    }
+
+    /** Returns what pages and reports show of it. */
+    wickbench.api.profile.Site facts() {
+        return wickbench.api.profile.Site.of(Optional.empty(), journal.founding());
     }
 
     @Override

@@ -17,4 +17,15 @@ public record Level(
         Optional<BigDecimal> high,
         Unit unit,
         Method.Basis basis,
-        Optional<BigDecimal> probability) {}
+        Optional<BigDecimal> probability) {
+
+    /** Returns the same in another unit of its kind, exactly. */
+    public Level in(Unit other) {
+        return new Level(
+                low.map(end -> unit.convert(end, other)),
+                high.map(end -> unit.convert(end, other)),
+                other,
+                basis,
+                probability);
+    }
+}

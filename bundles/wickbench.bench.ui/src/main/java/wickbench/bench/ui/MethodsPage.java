@@ -4,8 +4,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
-import wickbench.api.journal.Journal;
 import wickbench.api.method.Methods;
+import wickbench.api.profile.SiteFacts;
 import wickbench.shell.Page;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -15,12 +15,12 @@ import wickbench.widgets.Glyph;
 @Component(property = {Page.ID + "=methods", Page.RANK + ":Integer=60"})
 public final class MethodsPage implements Page {
     private final Methods methods;
-    private final Journal journal;
+    private final SiteFacts site;
 
     @Activate
-    public MethodsPage(@Reference Methods methods, @Reference Journal journal) {
+    public MethodsPage(@Reference Methods methods, @Reference SiteFacts site) {
         this.methods = methods;
-        this.journal = journal;
+        this.site = site;
     }
 
     @Override
@@ -42,6 +42,6 @@ public final class MethodsPage implements Page {
 
     @Override
     public PagePart open(Composite parent, PageContext context) {
-        return new MethodsPart(parent, context, methods, journal);
+        return new MethodsPart(parent, context, methods, site);
     }
 }

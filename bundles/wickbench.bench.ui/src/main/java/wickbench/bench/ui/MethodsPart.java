@@ -7,11 +7,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import wickbench.api.journal.Founding;
-import wickbench.api.journal.Journal;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.Methods;
 import wickbench.api.method.Methods.IssuedMethod;
+import wickbench.api.profile.SiteFacts;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.EmptyState;
@@ -32,7 +31,7 @@ final class MethodsPart implements PagePart {
 
     private record Known(List<IssuedMethod> methods, ZoneId zone) {}
 
-    MethodsPart(Composite parent, PageContext context, Methods methods, Journal journal) {
+    MethodsPart(Composite parent, PageContext context, Methods methods, SiteFacts site) {
         this.context = context;
         this.methods = methods;
         page = context.theme().controls().box(parent, 1);
@@ -40,9 +39,7 @@ final class MethodsPart implements PagePart {
         context.jobs()
                 .run(
                         BenchUiWords.get("methods.reading"),
-                        progress -> new Known(
-                                methods.all(),
-                                journal.founding().map(Founding::zone).orElseGet(ZoneId::systemDefault)),
+                        progress -> new Known(methods.all(), site.now().zone()),
                         this::take);
     }
 

@@ -12,6 +12,8 @@ import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.StationId;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
+import wickbench.api.profile.Site;
+import wickbench.api.profile.SiteFacts;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
@@ -59,7 +61,7 @@ final class TestHouse implements AutoCloseable {
                         shelf,
                         new Neighbours(List.of(), at -> Optional.empty()),
                         (act, draft, passphrase) -> draft),
-                new SheetDesk(shelf, journal),
+                new SheetDesk(shelf, site()),
                 List.of(people));
     }
 
@@ -83,6 +85,10 @@ final class TestHouse implements AutoCloseable {
 
     JournalFolder journal() {
         return journal;
+    }
+
+    SiteFacts site() {
+        return () -> Site.of(Optional.empty(), journal.founding());
     }
 
     long entries() {

@@ -8,6 +8,7 @@ import wickbench.api.gate.Answer;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Entry;
 import wickbench.api.method.Method;
+import wickbench.api.profile.Site;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.Sample;
@@ -22,7 +23,7 @@ import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
 /** What is known beside the strip: the sample, what held then, the history, the seal. */
-record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
+record FactCards(Theme theme, Site site, WhoIsWho people) {
     void sample(Composite card, Reading reading) {
         Sample sample = reading.sample();
         Facts facts = new Facts(card, theme).add(word("sample"), sample.code()).add(word("place"), sample.place());
@@ -105,7 +106,8 @@ record FactCards(Theme theme, SiteTimes times, WhoIsWho people) {
                 .reason()
                 .map(reason -> LedgerUiWords.get("history.corrected", reason))
                 .orElseGet(() -> LedgerUiWords.get("history.recorded"));
-        return LedgerUiWords.get("history.line", how, times.second(entry.at()), people.full(entry.by()));
+        return LedgerUiWords.get(
+                "history.line", how, new SiteTimes(site.zone()).second(entry.at()), people.full(entry.by()));
     }
 
     private static Optional<String> origin(Reading.Origin origin) {

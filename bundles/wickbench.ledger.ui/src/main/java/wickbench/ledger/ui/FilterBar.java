@@ -1,6 +1,5 @@
 package wickbench.ledger.ui;
 
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +39,8 @@ final class FilterBar {
     private final Runnable changed;
     private volatile Filter filter = Filter.ALL;
 
-    FilterBar(Composite parent, Theme theme, Runnable changed) {
+    /** @param order in which outcomes are offered */
+    FilterBar(Composite parent, Theme theme, List<Outcome> order, Runnable changed) {
         this.theme = theme;
         this.changed = changed;
         box = Fit.wide(theme.controls().box(parent, 1));
@@ -52,7 +52,7 @@ final class FilterBar {
         layout.spacing = theme.metrics().grid(1);
         row.setLayout(layout);
         List.of(FilterItem.FROM, FilterItem.TO).forEach(item -> text(item, 108));
-        outcome();
+        outcome(order);
         List.of(FilterItem.PLACE, FilterItem.LINE, FilterItem.BATCH, FilterItem.METHOD)
                 .forEach(item -> text(item, item == FilterItem.LINE ? 56 : 120));
         held = theme.controls().check(row, LedgerUiWords.get("filter.held"));
@@ -79,8 +79,7 @@ final class FilterBar {
         field.addListener(SWT.Modify, event -> field.getDisplay().timerExec(PAUSE_MILLIS, read));
     }
 
-    private void outcome() {
-        List<Outcome> outcomes = Arrays.asList(Outcome.values());
+    private void outcome(List<Outcome> outcomes) {
         Combo choice = theme.controls()
                 .choice(
                         cell(FilterItem.OUTCOME),

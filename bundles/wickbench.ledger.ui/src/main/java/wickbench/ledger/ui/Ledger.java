@@ -1,6 +1,5 @@
 package wickbench.ledger.ui;
 
-import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,10 +8,11 @@ import java.util.UUID;
 import wickbench.api.chart.ChartPainter;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.EntryRef;
-import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
 import wickbench.api.person.People;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.Site;
+import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.Filter;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.Results;
@@ -23,13 +23,13 @@ import wickbench.ledger.Results;
  * @param people one, or none where people are not kept
  * @param painters one, or none where charts cannot be drawn
  */
-record Ledger(Results results, Journal journal, List<People> people, List<ChartPainter> painters) {
+record Ledger(Results results, Journal journal, SiteFacts facts, List<People> people, List<ChartPainter> painters) {
     /**
      * What holds for every result that is shown.
      *
      * @param any how many results there are, whatever the filter
      */
-    record Site(ZoneId zone, WhoIsWho people, long any) {}
+    record Known(Site site, WhoIsWho people, long any) {}
 
     /**
      * A result with the newest checkpoint.
@@ -38,11 +38,10 @@ record Ledger(Results results, Journal journal, List<People> people, List<ChartP
      */
     record Shown(ResultDetail detail, Optional<Checkpoint> checkpoint) {}
 
-    Site site() {
+    Known known() {
         Map<PersonId, String> names = new HashMap<>();
         people.forEach(port -> port.all().forEach(person -> names.put(person.id(), person.display())));
-        ZoneId zone = journal.founding().map(Founding::zone).orElseGet(ZoneId::systemDefault);
-        return new Site(zone, new WhoIsWho(names), results.count(Filter.ALL));
+        return new Known(facts.now(), new WhoIsWho(names), results.count(Filter.ALL));
     }
 
     /** Finds a result by the id of an entry or by its place in the journal; what is neither names no result. */

@@ -10,6 +10,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.chart.ChartPainter;
 import wickbench.api.journal.Journal;
 import wickbench.api.person.People;
+import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.Results;
 import wickbench.shell.Page;
 import wickbench.shell.PageContext;
@@ -25,11 +26,12 @@ public final class LedgerPage implements Page {
     public LedgerPage(
             @Reference Results results,
             @Reference Journal journal,
+            @Reference SiteFacts site,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<ChartPainter> painters) {
-        ledger = new Ledger(results, journal, people, painters);
+        ledger = new Ledger(results, journal, site, people, painters);
     }
 
     @Override

@@ -32,7 +32,7 @@ final class LedgerPart implements PagePart {
             WeekFold weeks,
             TableKit<ResultRow> table,
             Scroller side,
-            Ledger.Site site,
+            Ledger.Known known,
             SiteTimes times) {}
 
     LedgerPart(Composite parent, PageContext context, Ledger ledger) {
@@ -46,16 +46,16 @@ final class LedgerPart implements PagePart {
 
     private void load() {
         loading = true;
-        context.jobs().run(LedgerUiWords.get("ledger.reading"), progress -> ledger.site(), this::take);
+        context.jobs().run(LedgerUiWords.get("ledger.reading"), progress -> ledger.known(), this::take);
     }
 
-    private void take(Ledger.Site site) {
+    private void take(Ledger.Known known) {
         loading = false;
         clear(body);
-        if (site.any() == 0) {
+        if (known.any() == 0) {
             nothingYet();
         } else {
-            fill(site);
+            fill(known);
         }
         page.layout(true, true);
     }
@@ -73,9 +73,9 @@ final class LedgerPart implements PagePart {
         context.ready();
     }
 
-    private void fill(Ledger.Site site) {
-        SiteTimes times = new SiteTimes(site.zone());
-        FilterBar filters = new FilterBar(body, context.theme(), this::reload);
+    private void fill(Ledger.Known known) {
+        SiteTimes times = new SiteTimes(known.site().zone());
+        FilterBar filters = new FilterBar(body, context.theme(), known.site().outcomeOrder(), this::reload);
         WeekFold weeks = new WeekFold(body, context, ledger, filters::filter);
         SashForm sash = Fit.grow(new SashForm(body, SWT.HORIZONTAL));
         sash.setBackground(page.getBackground());
@@ -83,10 +83,10 @@ final class LedgerPart implements PagePart {
         TableKit<ResultRow> table = new TableKit<>(
                 sash,
                 context,
-                new ResultTable(times, site.people()).of(new ResultSource(ledger.results(), filters::filter)));
+                new ResultTable(times, known.people()).of(new ResultSource(ledger.results(), filters::filter)));
         Scroller side = new Scroller(sash, context.theme());
         sash.setWeights(52, 48);
-        open = Optional.of(new Open(filters, weeks, table, side, site, times));
+        open = Optional.of(new Open(filters, weeks, table, side, known, times));
         table.onSelect(
                 rows -> rows.stream().findFirst().ifPresent(row -> find(row.id().toString())));
         table.onLoaded(() -> loaded(table));
@@ -123,8 +123,8 @@ final class LedgerPart implements PagePart {
             new ResultCard(
                             now.side().content(),
                             context.theme(),
-                            now.times(),
-                            now.site().people())
+                            now.known().site(),
+                            now.known().people())
                     .fill(found.get());
             wanted.ifPresent(argument -> now.table().select(found.get().detail().row()));
         } else {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.eclipse.swt.widgets.Composite;
+import wickbench.api.profile.Site;
 import wickbench.api.reading.Finding;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
@@ -23,15 +24,15 @@ import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
 /** One result in full, from what it says to how it is sealed. */
-record ResultCard(Composite parent, Theme theme, SiteTimes times, WhoIsWho people) {
+record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
     void fill(Ledger.Shown shown) {
         ResultRow row = shown.detail().row();
         RecordedReading recorded = shown.detail().reading();
         head(row, recorded.verdict());
-        new StripCard(card("card.strip"), theme, people).fill(recorded);
+        new StripCard(card("card.strip"), theme, site, people).fill(recorded);
         times(recorded);
         findings(recorded.verdict());
-        FactCards facts = new FactCards(theme, times, people);
+        FactCards facts = new FactCards(theme, site, people);
         facts.sample(card("card.sample"), recorded.reading());
         facts.then(card("card.then"), recorded);
         facts.history(card("card.history"), shown.detail().history());
@@ -43,6 +44,8 @@ record ResultCard(Composite parent, Theme theme, SiteTimes times, WhoIsWho peopl
         theme.controls().text(parent, Type.BODY, where(row));
         new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome(), row.dilution()));
         theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict, row.dilution()));
+        site.reviewBy(row.recorded())
+                .ifPresent(day -> theme.controls().quiet(parent, LedgerUiWords.get("result.review-by", day)));
         if (row.held()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.held")));
         }
@@ -57,16 +60,20 @@ record ResultCard(Composite parent, Theme theme, SiteTimes times, WhoIsWho peopl
                         row.line().stream(),
                         row.batch().stream(),
                         row.reason().map(ReadingWords::text).stream(),
-                        Stream.of(times.minute(row.happened())))
+                        Stream.of(times().minute(row.happened())))
                 .flatMap(part -> part)
                 .collect(Collectors.joining(" \u00b7 "));
+    }
+
+    private SiteTimes times() {
+        return new SiteTimes(site.zone());
     }
 
     private void times(RecordedReading recorded) {
         Reading reading = recorded.reading();
         List<TimeTrack> tracks = TimeTrack.of(reading.times(), recorded.method().timing());
         Composite card = card("card.times");
-        tracks.forEach(track -> Fit.wide(new TimeLine(card, theme, times, track)));
+        tracks.forEach(track -> Fit.wide(new TimeLine(card, theme, times(), track)));
         if (tracks.isEmpty()) {
             theme.controls().text(card, Type.BODY, LedgerUiWords.get("time.none"));
         }

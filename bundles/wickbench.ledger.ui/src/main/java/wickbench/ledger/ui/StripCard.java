@@ -8,6 +8,7 @@ import org.eclipse.swt.widgets.Composite;
 import wickbench.api.method.LineRole;
 import wickbench.api.method.Method;
 import wickbench.api.method.Seen;
+import wickbench.api.profile.Site;
 import wickbench.api.reading.Level;
 import wickbench.api.reading.Reading.SecondReading;
 import wickbench.api.reading.RecordedReading;
@@ -22,7 +23,7 @@ import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
 /** The strip as it was read, and what it says in numbers. */
-record StripCard(Composite card, Theme theme, WhoIsWho people) {
+record StripCard(Composite card, Theme theme, Site site, WhoIsWho people) {
     void fill(RecordedReading recorded) {
         Method method = recorded.method();
         Optional<SecondReading> second = recorded.reading().second();
@@ -38,7 +39,7 @@ record StripCard(Composite card, Theme theme, WhoIsWho people) {
                         mark(method, role) + ReadingWords.text(role), Type.STRONG, ReadingWords.text(seen.get(role))));
         second.ifPresent(reader -> Fit.wide(theme.controls()
                 .text(words, Type.SMALL, LedgerUiWords.get("strip.second", people.name(reader.reader())))));
-        recorded.verdict().level().ifPresent(level -> level(words, level));
+        recorded.verdict().level().map(site::shown).ifPresent(level -> level(words, level));
     }
 
     private void strip(Composite row, Method method, Strip strip) {

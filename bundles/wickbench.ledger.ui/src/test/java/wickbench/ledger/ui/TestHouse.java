@@ -17,6 +17,8 @@ import wickbench.api.journal.Founding;
 import wickbench.api.journal.StationId;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
+import wickbench.api.profile.Site;
+import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.bench.BenchView;
@@ -68,8 +70,10 @@ final class TestHouse implements AutoCloseable {
                 shelf,
                 new Neighbours(List.of(), at -> Optional.empty()),
                 (act, draft, passphrase) -> draft);
-        sheets = new SheetDesk(shelf, journal);
-        ledger = new Ledger(new LedgerResults(index, journal), journal, List.of(people), List.of(new ScreenPainter()));
+        SiteFacts site = () -> Site.of(Optional.empty(), journal.founding());
+        sheets = new SheetDesk(shelf, site);
+        ledger = new Ledger(
+                new LedgerResults(index, journal, site), journal, site, List.of(people), List.of(new ScreenPainter()));
     }
 
     /** Issues the demonstration's methods and records its run sheet. */

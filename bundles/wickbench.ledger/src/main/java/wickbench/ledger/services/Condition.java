@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
@@ -28,8 +29,12 @@ record Condition(Optional<String> column, String sql, List<Object> values) {
         return new Condition(Optional.empty(), sql, List.of(value));
     }
 
-    /** Returns what a filter asks, the most telling first. */
-    static List<Condition> of(Filter filter, ZoneId zone) {
+    /**
+     * Returns what a filter asks, the most telling first.
+     *
+     * @param zone asked only where the filter names days
+     */
+    static List<Condition> of(Filter filter, Supplier<ZoneId> zone) {
         List<Condition> all = new ArrayList<>();
         filter.batch().map(value -> equal("batch", value)).ifPresent(all::add);
         filter.lot().map(LotId::value).map(value -> equal("lot", value)).ifPresent(all::add);
@@ -59,7 +64,7 @@ record Condition(Optional<String> column, String sql, List<Object> values) {
         return all;
     }
 
-    private static Instant start(LocalDate day, ZoneId zone) {
-        return day.atStartOfDay(zone).toInstant();
+    private static Instant start(LocalDate day, Supplier<ZoneId> zone) {
+        return day.atStartOfDay(zone.get()).toInstant();
     }
 }

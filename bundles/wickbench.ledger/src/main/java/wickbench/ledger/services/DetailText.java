@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import wickbench.api.gate.Answer;
 import wickbench.api.journal.Checkpoint;
+import wickbench.api.profile.Site;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.Reading.Origin;
 import wickbench.api.reading.RecordedReading;
@@ -25,12 +26,14 @@ import wickbench.reading.ReadingWords;
 
 /** One result in full, line by line. */
 final class DetailText {
+    private final Site site;
     private final SiteClock clock;
     private final Optional<Checkpoint> checkpoint;
     private final List<String> lines = new ArrayList<>();
 
-    DetailText(SiteClock clock, Optional<Checkpoint> checkpoint) {
-        this.clock = clock;
+    DetailText(Site site, Optional<Checkpoint> checkpoint) {
+        this.site = site;
+        clock = new SiteClock(site.zone());
         this.checkpoint = checkpoint;
     }
 
@@ -60,13 +63,14 @@ final class DetailText {
                 "show.outcome",
                 OutcomeWords.text(verdict.outcome(), detail.row().dilution()) + " – "
                         + OutcomeWords.sentence(verdict, detail.row().dilution()));
-        verdict.level().ifPresent(level -> fact("show.level", OutcomeWords.level(level)));
+        verdict.level().ifPresent(level -> fact("show.level", OutcomeWords.level(site.shown(level))));
         verdict.level()
                 .flatMap(OutcomeWords::probability)
                 .ifPresent(probability -> fact("show.probability", probability));
         if (detail.row().held()) {
             lines.add("  " + LedgerWords.get("show.held"));
         }
+        site.reviewBy(detail.row().recorded()).ifPresent(day -> fact("show.review-by", day.toString()));
         fact("show.id", detail.row().id().toString());
     }
 

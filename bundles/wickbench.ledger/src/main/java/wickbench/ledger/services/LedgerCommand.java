@@ -16,6 +16,7 @@ import wickbench.api.command.Terminal;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.ledger.Filter;
 import wickbench.ledger.ResultDetail;
@@ -35,11 +36,12 @@ final class LedgerCommand {
     private final Terminal terminal;
     private final Print print;
 
-    LedgerCommand(Results results, Journal journal, Optional<Correcting> correcting, Terminal terminal) {
+    LedgerCommand(
+            Results results, Journal journal, SiteFacts site, Optional<Correcting> correcting, Terminal terminal) {
         this.results = results;
         this.correcting = correcting;
         this.terminal = terminal;
-        print = new Print(terminal, journal);
+        print = new Print(terminal, journal, site);
     }
 
     @Command(name = "list")

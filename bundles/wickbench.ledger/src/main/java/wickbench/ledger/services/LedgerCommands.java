@@ -9,6 +9,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
 import wickbench.api.journal.Journal;
+import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.RunSheets;
 import wickbench.ledger.Results;
@@ -18,23 +19,26 @@ import wickbench.ledger.Results;
 public final class LedgerCommands implements CommandSet {
     private final Results results;
     private final Journal journal;
+    private final SiteFacts site;
     private final Optional<Correcting> correcting;
 
     @Activate
     public LedgerCommands(
             @Reference Results results,
             @Reference Journal journal,
+            @Reference SiteFacts site,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
                     Optional<ReadingDoor> door,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
                     Optional<RunSheets> sheets) {
         this.results = results;
         this.journal = journal;
+        this.site = site;
         correcting = door.flatMap(found -> sheets.map(reader -> new Correcting(found, reader)));
     }
 
     @Override
     public Object commands(Terminal terminal) {
-        return new LedgerCommand(results, journal, correcting, terminal);
+        return new LedgerCommand(results, journal, site, correcting, terminal);
     }
 }

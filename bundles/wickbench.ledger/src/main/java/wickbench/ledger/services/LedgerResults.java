@@ -13,15 +13,16 @@ import wickbench.api.index.Index;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
-import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.StationId;
+import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.Filter;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultPage;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.Results;
 import wickbench.ledger.Sort;
+import wickbench.ledger.SortColumn;
 import wickbench.ledger.Statement;
 import wickbench.ledger.Unread;
 import wickbench.ledger.Week;
@@ -31,24 +32,37 @@ import wickbench.ledger.Week;
 public final class LedgerResults implements Results {
     private final Index index;
     private final Journal journal;
+    private final SiteFacts site;
 
     @Activate
-    public LedgerResults(@Reference Index index, @Reference Journal journal) {
+    public LedgerResults(@Reference Index index, @Reference Journal journal, @Reference SiteFacts site) {
         this.index = index;
         this.journal = journal;
+        this.site = site;
     }
 
     @Override
     public ResultPage page(Filter filter, Sort sort, Optional<ResultRow> after, int size) {
-        Question question = new Question(Condition.of(filter, zone()), sort);
-        List<ResultRow> found = index.read(LedgerView.NAME, rows -> question.rows(rows, after, size + 1));
+        List<Condition> asked = Condition.of(filter, this::zone);
+        List<ResultRow> found = sort.column() == SortColumn.OUTCOME
+                ? read(new ByOutcome(asked, sort.ascending(), site.now().outcomeOrder())::rows, after, size + 1)
+                : read(new Question(asked, sort)::rows, after, size + 1);
         boolean more = found.size() > size;
         return new ResultPage(more ? found.subList(0, size) : found, more);
     }
 
+    /** Reads rows that follow one. */
+    private interface Paging {
+        List<ResultRow> rows(Rows rows, Optional<ResultRow> after, int size);
+    }
+
+    private List<ResultRow> read(Paging paging, Optional<ResultRow> after, int size) {
+        return index.read(LedgerView.NAME, rows -> paging.rows(rows, after, size));
+    }
+
     @Override
     public long count(Filter filter) {
-        List<Condition> asked = Condition.of(filter, zone());
+        List<Condition> asked = Condition.of(filter, this::zone);
         Object[] values = asked.stream()
                 .map(Condition::values)
                 .flatMap(Collection::stream)
@@ -64,7 +78,7 @@ public final class LedgerResults implements Results {
 
     @Override
     public List<Week> weekly(Filter filter) {
-        Weeks weeks = new Weeks(Condition.of(filter, zone()), zone());
+        Weeks weeks = new Weeks(Condition.of(filter, this::zone), zone());
         return index.read(LedgerView.NAME, weeks::count);
     }
 
@@ -127,6 +141,6 @@ public final class LedgerResults implements Results {
     }
 
     private ZoneId zone() {
-        return journal.founding().map(Founding::zone).orElse(ZoneId.of("UTC"));
+        return site.now().zone();
     }
 }

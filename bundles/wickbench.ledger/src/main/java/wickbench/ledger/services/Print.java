@@ -6,6 +6,7 @@ import wickbench.api.command.Terminal;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
+import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.Unread;
@@ -15,10 +16,12 @@ import wickbench.reading.OutcomeWords;
 final class Print {
     private final Terminal terminal;
     private final Journal journal;
+    private final SiteFacts site;
 
-    Print(Terminal terminal, Journal journal) {
+    Print(Terminal terminal, Journal journal, SiteFacts site) {
         this.terminal = terminal;
         this.journal = journal;
+        this.site = site;
     }
 
     void list(List<ResultRow> rows, long all) {
@@ -29,7 +32,7 @@ final class Print {
         if (rows.isEmpty()) {
             terminal.line(LedgerWords.get("list.none"));
         } else {
-            SiteClock clock = SiteClock.of(journal);
+            SiteClock clock = new SiteClock(site.now().zone());
             terminal.table(header(), rows.stream().map(row -> row(row, clock)).toList());
             terminal.line(LedgerWords.get("list.shown", rows.size(), all));
         }
@@ -41,9 +44,7 @@ final class Print {
             terminal.json(ResultJson.detail(detail));
             return;
         }
-        new DetailText(SiteClock.of(journal), journal.status().checkpoint())
-                .lines(detail)
-                .forEach(terminal::line);
+        new DetailText(site.now(), journal.status().checkpoint()).lines(detail).forEach(terminal::line);
         cautions();
     }
 

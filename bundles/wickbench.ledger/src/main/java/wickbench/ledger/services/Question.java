@@ -111,8 +111,7 @@ final class Question {
             case TARGET -> row.target();
             case LOT -> row.lot().value();
             case OPERATOR -> row.operator().value();
-            case OUTCOME -> row.outcome().code();
-            case HAPPENED -> throw new IllegalArgumentException("a time is no text");
+            case OUTCOME, HAPPENED -> throw new IllegalArgumentException(column + " is no text");
         };
     }
 }

@@ -4,24 +4,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import wickbench.api.journal.Founding;
-import wickbench.api.journal.Journal;
 
 /** Times as the clocks of the site showed them. */
-final class SiteClock {
+record SiteClock(ZoneId zone) {
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
     /** With the offset, since an autumn night has one hour twice. */
     private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss xxx");
-
-    private final ZoneId zone;
-
-    private SiteClock(ZoneId zone) {
-        this.zone = zone;
-    }
-
-    static SiteClock of(Journal journal) {
-        return new SiteClock(journal.founding().map(Founding::zone).orElse(ZoneId.of("UTC")));
-    }
 
     String minute(Instant time) {
         return MINUTE.format(time.atZone(zone));

@@ -118,6 +118,15 @@ class LedgerCommandTest {
     }
 
     @Test
+    void numbersAndDaysAreTheSites() {
+        run("show", negative.ref().toString());
+        String by = site.site.now().reviewBy(negative.at()).orElseThrow().toString();
+        assertThat(printed.printed())
+                // the method's limit is 0.3 µg/mL; the site prefers ng/mL
+                .contains("  In numbers: below 300 ng/mL (total protein)", "  Review due by: " + by);
+    }
+
+    @Test
     void correctsThroughTheDoorAndKeepsWhatWasSaidBefore() {
         assertThat(run(
                         "correct",
@@ -149,8 +158,8 @@ class LedgerCommandTest {
     @Test
     void withoutTheBenchNothingIsCorrected() {
         HeardTerminal lines = HeardTerminal.of(TestSite.WRITER, false);
-        Object command =
-                new LedgerCommands(site.results, site.journal, Optional.empty(), Optional.empty()).commands(lines);
+        Object command = new LedgerCommands(site.results, site.journal, site.site, Optional.empty(), Optional.empty())
+                .commands(lines);
         assertThat(execute(command, lines, "correct", "bench-1:2", "--reason", "x", "--batch", "B-7"))
                 .isEqualTo(3);
         assertThat(lines.notes())
@@ -196,7 +205,8 @@ class LedgerCommandTest {
 
     private int run(boolean json, String... arguments) {
         printed = HeardTerminal.of(TestSite.WRITER, json);
-        Object command = new LedgerCommand(site.results, site.journal, Optional.of(site.correcting), printed);
+        Object command =
+                new LedgerCommand(site.results, site.journal, site.site, Optional.of(site.correcting), printed);
         return execute(command, printed, arguments);
     }
 

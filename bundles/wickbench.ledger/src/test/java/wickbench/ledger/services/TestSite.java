@@ -16,8 +16,12 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.StationId;
+import wickbench.api.method.Unit;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.Site;
+import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.CorrectedReading;
+import wickbench.api.reading.Outcome;
 import wickbench.api.reading.RecordedReading;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
@@ -38,10 +42,12 @@ final class TestSite implements AutoCloseable {
     final HomeFolder home;
     final JournalFolder journal;
     final H2Index index;
+    final SiteFacts site;
     final LedgerResults results;
     final Correcting correcting;
     final MethodShelf shelf;
     private final Path folder;
+    private List<Outcome> order = List.of(Outcome.values());
 
     TestSite(Path folder, IndexView... views) {
         this.folder = folder;
@@ -49,7 +55,8 @@ final class TestSite implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         journal.found(new Founding(new StationId("bench-1"), ZONE, OptionalLong.empty()));
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(views));
-        results = new LedgerResults(index, journal);
+        site = () -> site(order);
+        results = new LedgerResults(index, journal, site);
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         correcting = new Correcting(
                 new RecordingDoor(
@@ -59,12 +66,21 @@ final class TestSite implements AutoCloseable {
                         shelf,
                         new Neighbours(List.of(), at -> Optional.empty()),
                         (act, draft, passphrase) -> draft),
-                new SheetDesk(shelf, journal));
+                new SheetDesk(shelf, site));
     }
 
     /** Makes a site with ledger and bench that is deleted when closed. */
     static TestSite made() throws IOException {
         return new TestSite(Files.createTempDirectory("wickbench-ledger"), new LedgerView(), new BenchView());
+    }
+
+    /** Sets in which order this site tells outcomes. */
+    void order(List<Outcome> outcomes) {
+        order = outcomes;
+    }
+
+    private static Site site(List<Outcome> order) {
+        return new Site(Optional.of("Feldmark Mill"), ZONE, List.of(Unit.NG_PER_ML), Optional.of(7), order);
     }
 
     Entry record(RecordedReading reading) {

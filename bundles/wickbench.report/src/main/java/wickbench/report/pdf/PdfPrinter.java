@@ -3,17 +3,15 @@ package wickbench.report.pdf;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
-import org.osgi.service.component.annotations.ReferenceCardinality;
-import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
-import wickbench.api.report.Letterhead;
+import wickbench.api.profile.Site;
+import wickbench.api.profile.SiteFacts;
 import wickbench.api.report.Report;
 import wickbench.api.report.ReportPrinter;
 import wickbench.report.ReportWords;
@@ -24,18 +22,13 @@ import wickbench.report.text.SiteClock;
 public final class PdfPrinter implements ReportPrinter {
     private final Home home;
     private final Journal journal;
-    private final List<Letterhead> letterheads;
+    private final SiteFacts facts;
 
-    /** @param letterheads none where no bundle knows the plant's name */
     @Activate
-    public PdfPrinter(
-            @Reference Home home,
-            @Reference Journal journal,
-            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<Letterhead> letterheads) {
+    public PdfPrinter(@Reference Home home, @Reference Journal journal, @Reference SiteFacts facts) {
         this.home = home;
         this.journal = journal;
-        this.letterheads = List.copyOf(letterheads);
+        this.facts = facts;
     }
 
     @Override
@@ -51,17 +44,16 @@ public final class PdfPrinter implements ReportPrinter {
 
     private Chrome chrome(Report report, Instant now) {
         Optional<Founding> founding = journal.founding();
+        Site site = facts.now();
         return new Chrome(
-                plant(founding),
-                ReportWords.get("pdf.printed", SiteClock.of(founding).minutes(now)),
+                plant(site, founding),
+                ReportWords.get("pdf.printed", new SiteClock(site.zone()).minutes(now)),
                 founding.filter(Founding::simulated).map(yes -> ReportWords.get("pdf.simulated")),
                 new Seals(journal).of(report.drawnFrom()));
     }
 
-    private String plant(Optional<Founding> founding) {
-        return letterheads.stream()
-                .flatMap(letterhead -> letterhead.plant().stream())
-                .findFirst()
+    private static String plant(Site site, Optional<Founding> founding) {
+        return site.plant()
                 .or(() -> founding.map(known -> ReportWords.get("pdf.station", known.station())))
                 .orElseGet(() -> ReportWords.get("pdf.not-founded"));
     }

@@ -20,25 +20,28 @@ import wickbench.api.command.Terminal;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
 import wickbench.api.person.People;
+import wickbench.api.profile.SiteFacts;
 import wickbench.api.report.Report;
 import wickbench.api.report.ReportPrinter;
 import wickbench.report.ReportWords;
-import wickbench.report.text.SiteClock;
 
 /** {@code report}: prints a single result. */
 @Component(property = CommandSet.NAME + "=report")
 public final class ReportCommand implements CommandSet {
     private final Journal journal;
+    private final SiteFacts site;
     private final ReportPrinter pdf;
     private final Names names;
 
     @Activate
     public ReportCommand(
             @Reference Journal journal,
+            @Reference SiteFacts site,
             @Reference(target = "(" + ReportPrinter.MEDIA_TYPE + "=" + ReportPrinter.PDF + ")") ReportPrinter pdf,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people) {
         this.journal = journal;
+        this.site = site;
         this.pdf = pdf;
         this.names = new Names(List.copyOf(people));
     }
@@ -61,7 +64,7 @@ public final class ReportCommand implements CommandSet {
                 @Parameters(paramLabel = "ID") String id,
                 @Option(names = "--out", required = true, paramLabel = "FILE.pdf") Path out) {
             ResultFile file = new ResultSearch(journal).find(id);
-            Report report = new ResultReport(file, SiteClock.of(journal.founding()), names).report();
+            Report report = new ResultReport(file, site.now(), names).report();
             write(report, out);
             if (terminal.json()) {
                 terminal.json(Json.object()

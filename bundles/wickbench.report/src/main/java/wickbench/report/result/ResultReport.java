@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import wickbench.api.gate.Answer;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
+import wickbench.api.profile.Site;
 import wickbench.api.reading.Finding;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Reading;
@@ -26,11 +27,11 @@ import wickbench.report.ReportWords;
 import wickbench.report.text.SiteClock;
 
 /** A single result as a report: what was seen, what follows and why, what was known then, what became of it, and its seal. */
-record ResultReport(ResultFile file, SiteClock clock, Names names) {
+record ResultReport(ResultFile file, Site site, Names names) {
 
     Report report() {
         RecordedReading now = file.last().reading();
-        ReadingParts parts = new ReadingParts(now.reading(), now.method(), clock, names);
+        ReadingParts parts = new ReadingParts(now.reading(), now.method(), clock(), names);
         List<Section> sections = new ArrayList<>();
         corrected(sections);
         sections.add(verdict(now));
@@ -66,12 +67,12 @@ record ResultReport(ResultFile file, SiteClock clock, Names names) {
         }
     }
 
-    private static Section verdict(RecordedReading now) {
+    private Section verdict(RecordedReading now) {
         Verdict verdict = now.verdict();
         BigDecimal dilution = now.reading().sample().dilution();
         String text = Stream.of(
                         Stream.of(OutcomeWords.sentence(verdict, dilution)),
-                        verdict.level().map(OutcomeWords::level).stream()
+                        verdict.level().map(site::shown).map(OutcomeWords::level).stream()
                                 .map(level -> ReportWords.get("result.level", level)),
                         verdict.level().flatMap(OutcomeWords::probability).stream())
                 .flatMap(lines -> lines)
@@ -184,7 +185,11 @@ record ResultReport(ResultFile file, SiteClock clock, Names names) {
     }
 
     private List<String> act(Entry entry, String what) {
-        return List.of(clock.seconds(entry.at()), entry.ref().toString(), entry.kind(), names.of(entry.by()), what);
+        return List.of(clock().seconds(entry.at()), entry.ref().toString(), entry.kind(), names.of(entry.by()), what);
+    }
+
+    private SiteClock clock() {
+        return new SiteClock(site.zone());
     }
 
     private Section seal(Entry entry) {

@@ -2,22 +2,14 @@ package wickbench.report.text;
 
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import java.util.Optional;
-import wickbench.api.journal.Founding;
 
 /** Tells instants in the site's wall time, as in ISO 8601 with a blank for the T, with the offset of that moment. */
 public record SiteClock(ZoneId zone) {
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm xxx", Locale.ROOT);
     private static final DateTimeFormatter SECONDS =
             DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss xxx", Locale.ROOT);
-
-    /** Returns the clock of a station; UTC before it is founded. */
-    public static SiteClock of(Optional<Founding> founding) {
-        return new SiteClock(founding.map(Founding::zone).orElse(ZoneOffset.UTC));
-    }
 
     public String minutes(Instant instant) {
         return MINUTES.format(instant.atZone(zone));

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -184,10 +183,10 @@ class ReportCommandTest {
     }
 
     private static void call(Plant plant, HeardTerminal heard, String id, Path file) throws Exception {
-        PdfPrinter pdf =
-                new PdfPrinter(plant.home, plant.journal, List.of(() -> Optional.of("Marlow Oats, an invented plant")));
+        PdfPrinter pdf = new PdfPrinter(plant.home, plant.journal, plant::site);
         Exception[] thrown = new Exception[1];
-        CommandLine line = new CommandLine(new ReportCommand(plant.journal, pdf, List.of()).commands(heard))
+        CommandLine line = new CommandLine(
+                        new ReportCommand(plant.journal, plant::site, pdf, List.of()).commands(heard))
                 .setExecutionExceptionHandler((failure, command, parsed) -> {
                     thrown[0] = failure;
                     return 2;
