@@ -7,10 +7,11 @@ import java.util.OptionalLong;
 import wickbench.api.check.Checked;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Founding;
-import wickbench.api.journal.Hash;
 import wickbench.api.journal.StationId;
 import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
+import wickbench.proof.Digest;
+import wickbench.proof.OpenKey;
 
 /** The body of a station's first entry: how it began and by which key it signs. */
 record Founded(Founding founding, OpenKey key) {
@@ -63,7 +64,7 @@ record Founded(Founding founding, OpenKey key) {
     }
 
     private static Optional<OpenKey> key(Fields fields) {
-        Optional<Hash> fingerprint = fields.optional("key_fingerprint", Hash::new);
+        Optional<Digest> fingerprint = fields.optional("key_fingerprint", Digest::new);
         return fields.optionalText("public_key")
                 .flatMap(OpenKey::parse)
                 .filter(key -> fingerprint.filter(key.fingerprint()::equals).isPresent());

@@ -17,6 +17,7 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Founding;
+import wickbench.api.journal.Hash;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.StationId;
@@ -229,7 +230,8 @@ public final class JournalFolder implements Journal, AutoCloseable {
                     station.map(found -> found.founded().founding()),
                     station.map(found -> found.kept().size()).orElse(0L),
                     station.map(Station::root).orElseGet(Kept.NOTHING::leaf),
-                    station.map(found -> found.founded().key().fingerprint()),
+                    station.map(found ->
+                            new Hash(found.founded().key().fingerprint().hex())),
                     station.flatMap(Station::checkpoint),
                     notices,
                     hold.readOnly().or(() -> open.flatMap(Own.Open::writer).flatMap(StationWriter::broken)));

@@ -1,6 +1,7 @@
 package wickbench.journal;
 
 import wickbench.api.journal.Hash;
+import wickbench.proof.TreeHash;
 
 /**
  * How far a station's journal is acknowledged; readers see no further.

@@ -2,6 +2,9 @@ package wickbench.journal;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import wickbench.proof.Frontier;
+import wickbench.proof.Note;
+import wickbench.proof.OpenKey;
 
 /** Holds the newest checkpoint that stands alone in a file against the tree and the key. */
 final class NoteCheck {
@@ -24,7 +27,7 @@ final class NoteCheck {
     }
 
     private boolean right(Note note, OpenKey key) {
-        return note.origin().equals(Note.origin(folder.station())) && note.signedBy(key);
+        return note.origin().equals(Origin.of(folder.station())) && note.signedBy(key);
     }
 
     void at(Frontier frontier) {

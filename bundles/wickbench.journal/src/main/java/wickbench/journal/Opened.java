@@ -2,6 +2,7 @@ package wickbench.journal;
 
 import java.util.List;
 import java.util.Optional;
+import wickbench.proof.Frontier;
 
 /**
  * What opening a station has found.

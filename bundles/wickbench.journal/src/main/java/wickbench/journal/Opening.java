@@ -13,6 +13,9 @@ import wickbench.api.check.Checked;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Hash;
+import wickbench.proof.Frontier;
+import wickbench.proof.Note;
+import wickbench.proof.TreeHash;
 
 /**
  * Opens a station: believes what the newest checkpoint covers, reads what came after it, and finds a torn end.
@@ -115,7 +118,11 @@ final class Opening {
     private boolean lastIsSealed(Seal seal, byte[] line) {
         EntryRef ref = new EntryRef(folder.station(), seal.size() - 1);
         boolean single = seal.size() % 2 == 1;
-        return (!single || seal.frontier().get(seal.frontier().size() - 1).equals(kept.leaf()))
+        return (!single
+                        || seal.frontier()
+                                .get(seal.frontier().size() - 1)
+                                .hex()
+                                .equals(kept.leaf().hex()))
                 && EntryLine.readStrictly(ref.toString(), line, kept.leaf()) instanceof Checked.Good<Entry> good
                 && good.value().ref().equals(ref);
     }

@@ -15,6 +15,7 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.StationId;
 import wickbench.api.person.PersonId;
+import wickbench.proof.Frontier;
 
 /** Finds, opens and founds the station of a home. */
 final class OwnStation {

@@ -9,6 +9,7 @@ import wickbench.api.check.Refusal;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Hash;
+import wickbench.proof.TreeHash;
 
 /** Reads the entries of a station and does not believe one that the next contradicts. Safe for several threads. */
 final class Reading {

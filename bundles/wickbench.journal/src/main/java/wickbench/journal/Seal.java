@@ -9,6 +9,10 @@ import wickbench.api.journal.StationId;
 import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
+import wickbench.proof.Digest;
+import wickbench.proof.Frontier;
+import wickbench.proof.Note;
+import wickbench.proof.OpenKey;
 
 /**
  * A checkpoint as it is kept, with what lets the journal open without reading what it covers.
@@ -16,13 +20,13 @@ import wickbench.api.json.JsonReader;
  * @param frontier roots of the complete subtrees, the largest first
  * @param offset bytes of the newest segment that the checkpoint covers
  */
-record Seal(long size, Hash root, List<Hash> frontier, long offset, String note) {
+record Seal(long size, Digest root, List<Digest> frontier, long offset, String note) {
     Seal {
         frontier = List.copyOf(frontier);
     }
 
     static Seal sign(StationKey key, StationId station, Frontier frontier, long offset) {
-        Note note = Note.sign(key, station, frontier.size(), frontier.root());
+        Note note = Note.sign(Origin.of(station), frontier.size(), frontier.root(), key.open(), key::sign);
         return new Seal(note.size(), note.root(), frontier.peaks(), offset, note.whole());
     }
 
@@ -32,7 +36,7 @@ record Seal(long size, Hash root, List<Hash> frontier, long offset, String note)
                 .with("root", root.hex())
                 .with("note", note)
                 .with("offset", offset)
-                .with("frontier", Json.texts(frontier.stream().map(Hash::hex).toList()))
+                .with("frontier", Json.texts(frontier.stream().map(Digest::hex).toList()))
                 .canonical();
     }
 
@@ -46,7 +50,7 @@ record Seal(long size, Hash root, List<Hash> frontier, long offset, String note)
     private static Checked<Seal> read(Json.Obj object) {
         Fields fields = Fields.of("checkpoint", object);
         long size = fields.whole("size");
-        Optional<Hash> root = fields.optional("root", Hash::new);
+        Optional<Digest> root = fields.optional("root", Digest::new);
         List<String> frontier = fields.texts("frontier");
         long offset = fields.whole("offset");
         String note = fields.text("note");
@@ -57,7 +61,7 @@ record Seal(long size, Hash root, List<Hash> frontier, long offset, String note)
             fields.complain("frontier", "expected hashes");
         }
         return fields.finish(() -> new Seal(
-                size, root.orElseThrow(), frontier.stream().map(Hash::new).toList(), offset, note));
+                size, root.orElseThrow(), frontier.stream().map(Digest::new).toList(), offset, note));
     }
 
     private boolean agrees() {
@@ -70,7 +74,7 @@ record Seal(long size, Hash root, List<Hash> frontier, long offset, String note)
     /** Tells whether the station's key signed this for this station. */
     boolean holds(OpenKey key, StationId station) {
         return Note.parse(note)
-                .filter(n -> n.origin().equals(Note.origin(station)) && n.signedBy(key))
+                .filter(n -> n.origin().equals(Origin.of(station)) && n.signedBy(key))
                 .isPresent();
     }
 
@@ -79,6 +83,6 @@ record Seal(long size, Hash root, List<Hash> frontier, long offset, String note)
     }
 
     Checkpoint checkpoint(StationId station) {
-        return new Checkpoint(station, size, root, note);
+        return new Checkpoint(station, size, new Hash(root.hex()), note);
     }
 }

@@ -4,7 +4,9 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import wickbench.api.journal.Hash;
+import wickbench.proof.Digest;
+import wickbench.proof.Frontier;
+import wickbench.proof.OpenKey;
 
 /** Holds a station's checkpoints against the tree that its lines give, in the order in which they were made. */
 final class SealCheck implements Closeable {
@@ -99,7 +101,7 @@ final class SealCheck implements Closeable {
     }
 
     /** Returns where the first subtree begins whose root is another than the checkpoint's. */
-    private static long firstChanged(Seal seal, List<Hash> peaks) {
+    private static long firstChanged(Seal seal, List<Digest> peaks) {
         long first = 0;
         long rest = seal.size();
         for (int i = 0; i < peaks.size() && peaks.get(i).equals(seal.frontier().get(i)); i++) {

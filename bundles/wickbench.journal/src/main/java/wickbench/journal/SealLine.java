@@ -3,6 +3,7 @@ package wickbench.journal;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import wickbench.api.journal.StationId;
+import wickbench.proof.OpenKey;
 
 /**
  * A line of the list of checkpoints, read and its signature checked once, by whoever comes first: a thread beside the walk over the

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ForkJoinPool;
+import wickbench.proof.OpenKey;
 
 /** Reads the list of checkpoints some lines ahead, so that other cores check signatures meanwhile. */
 final class SealLines implements Closeable {

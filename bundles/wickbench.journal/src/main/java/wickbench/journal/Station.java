@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Hash;
+import wickbench.proof.Frontier;
 
 /** What is kept of a station. Any thread may read; {@link StationWriter} alone, or nobody, changes it. */
 final class Station {
@@ -62,7 +63,7 @@ final class Station {
     }
 
     Hash root() {
-        return frontier.root();
+        return new Hash(frontier.root().hex());
     }
 
     void keep(Kept more, List<Leaf> lines, List<Entry> entries) {

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.random.RandomGenerator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wickbench.proof.OpenKey;
 
 /** The Ed25519 key by which a station signs. */
 final class StationKey {

@@ -13,6 +13,7 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Hash;
+import wickbench.proof.TreeHash;
 
 /** Appends to this station's journal and signs it; for one thread at a time. */
 final class StationWriter implements Closeable {

@@ -11,6 +11,9 @@ import wickbench.api.journal.Entry;
 import wickbench.api.journal.Hash;
 import wickbench.api.journal.Verification;
 import wickbench.api.progress.Progress;
+import wickbench.proof.Frontier;
+import wickbench.proof.OpenKey;
+import wickbench.proof.TreeHash;
 
 /**
  * Reads all of a station again and holds it against its chain, its checkpoints and its key.
@@ -95,7 +98,7 @@ final class Verifier {
                 note.end(frontier.size(), sealed);
                 compareOpen(seals.good());
             }
-            return new Verification(frontier.size(), seals.checked(), frontier.root(), findings.all(), complete);
+            return new Verification(frontier.size(), seals.checked(), root(), findings.all(), complete);
         }
     }
 
@@ -174,10 +177,13 @@ final class Verifier {
         done += file.position();
     }
 
+    private Hash root() {
+        return new Hash(frontier.root().hex());
+    }
+
     /** What lies beyond the newest checkpoint is known only to the program that recorded it. */
     private void compareOpen(long sealed) {
-        boolean same =
-                bounds.root().filter(root -> !root.equals(frontier.root())).isEmpty();
+        boolean same = bounds.root().filter(root -> !root.equals(root())).isEmpty();
         if (!same && findings.none()) {
             findings.among(sealed, Math.max(sealed, frontier.size() - 1), "tree.root", sealed);
         }

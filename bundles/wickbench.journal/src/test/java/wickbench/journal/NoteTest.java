@@ -9,11 +9,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wickbench.api.journal.Hash;
+import wickbench.proof.Digest;
+import wickbench.proof.Note;
+import wickbench.proof.OpenKey;
 
 /** Against the texts of C2SP tlog-checkpoint and signed-note. */
 class NoteTest {
     private static final StationKey KEY = StationKey.fromSeed(new byte[OpenKey.BYTES]);
-    private static final Note NOTE = Note.sign(KEY, Recorded.STATION, 7, Hash.ofContent("root"));
+    private static final Note NOTE = Note.sign(
+            Origin.of(Recorded.STATION), 7, Digest.of(Hash.ofContent("root").bytes()), KEY.open(), KEY::sign);
 
     @Test
     void a_note_is_origin_size_and_root_an_empty_line_and_a_signature() {

@@ -21,6 +21,8 @@ import wickbench.api.journal.Hash;
 import wickbench.api.journal.Verification;
 import wickbench.api.json.Json;
 import wickbench.api.progress.Progress;
+import wickbench.proof.OpenKey;
+import wickbench.proof.TreeHash;
 
 /** What somebody with a text editor and without the key may do to a journal, and how it is named. */
 class TamperTest {

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the built jars say of themselves, which is what a framework believes. */
 class ManifestsTest {
@@ -68,12 +69,14 @@ class ManifestsTest {
         }
     }
 
-    @Test
-    void the_ports_need_nothing_but_the_platform() {
-        BundleManifest ports = house().filter(bundle -> bundle.symbolicName().equals("wickbench.api"))
+    @ParameterizedTest
+    @ValueSource(strings = {"wickbench.api", "wickbench.proof"})
+    void the_ports_and_the_proofs_need_nothing_but_the_platform(String name) {
+        BundleManifest alone = house().filter(bundle -> bundle.symbolicName().equals(name))
                 .findFirst()
                 .orElseThrow();
-        assertThat(ports.foreignImports()).isEmpty();
+        assertThat(alone.foreignImports()).isEmpty();
+        assertThat(alone.imports()).noneMatch(imported -> imported.startsWith("wickbench."));
     }
 
     private static String owner(String packageName) {

@@ -1,9 +1,8 @@
-package wickbench.journal;
+package wickbench.proof;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wickbench.api.journal.Hash;
 
 /**
  * The right edge of a Merkle tree: the roots of its complete subtrees, all that is needed to add leaves and to know the root.
@@ -11,16 +10,17 @@ import wickbench.api.journal.Hash;
  * <p>A tree of n leaves has one such subtree for each bit set in n, larger ones to the left (RFC 9162 §2.1.2 splits there
  * too). For one thread.
  */
-final class Frontier {
+public final class Frontier {
     private final TreeHash hash = new TreeHash();
     private final byte[][] peaks = new byte[Long.SIZE][];
     private long size;
 
-    long size() {
+    public long size() {
         return size;
     }
 
-    void add(byte[] leaf) {
+    /** Adds a leaf by its hash. */
+    public void add(byte[] leaf) {
         int level = 0;
         byte[] node = leaf;
         while (has(level)) {
@@ -31,7 +31,7 @@ final class Frontier {
         size++;
     }
 
-    Hash root() {
+    public Digest root() {
         Optional<byte[]> root = Optional.empty();
         for (int level = 0; level < peaks.length; level++) {
             if (has(level)) {
@@ -39,22 +39,22 @@ final class Frontier {
                 root = Optional.of(root.map(right -> hash.node(left, right)).orElse(left));
             }
         }
-        return Hash.of(root.orElseGet(hash::empty));
+        return Digest.of(root.orElseGet(hash::empty));
     }
 
     /** Returns the subtrees' roots, the largest subtree first. */
-    List<Hash> peaks() {
-        List<Hash> found = new ArrayList<>();
+    public List<Digest> peaks() {
+        List<Digest> found = new ArrayList<>();
         for (int level = peaks.length - 1; level >= 0; level--) {
             if (has(level)) {
-                found.add(Hash.of(peaks[level]));
+                found.add(Digest.of(peaks[level]));
             }
         }
         return found;
     }
 
     /** Returns the frontier with these subtrees; empty when a tree of that size has not as many. */
-    static Optional<Frontier> of(long size, List<Hash> peaks) {
+    public static Optional<Frontier> of(long size, List<Digest> peaks) {
         if (size < 0 || Long.bitCount(size) != peaks.size()) {
             return Optional.empty();
         }

@@ -1,4 +1,4 @@
-package wickbench.journal;
+package wickbench.proof;
 
 import java.security.GeneralSecurityException;
 import java.security.KeyFactory;
@@ -9,11 +9,10 @@ import java.util.Arrays;
 import java.util.Base64;
 import java.util.HexFormat;
 import java.util.Optional;
-import wickbench.api.journal.Hash;
 
 /** An Ed25519 public key (RFC 8032) that proves what a station signed. */
-final class OpenKey {
-    static final int BYTES = 32;
+public final class OpenKey {
+    public static final int BYTES = 32;
 
     /** What stands before the raw key in its X.509 form (RFC 8410). */
     private static final byte[] X509 = HexFormat.of().parseHex("302a300506032b6570032100");
@@ -26,13 +25,14 @@ final class OpenKey {
         this.key = key;
     }
 
-    static OpenKey of(PublicKey key) {
+    /** Takes the platform's own form of such a key. */
+    public static OpenKey of(PublicKey key) {
         byte[] encoded = key.getEncoded();
         return new OpenKey(Arrays.copyOfRange(encoded, X509.length, encoded.length), key);
     }
 
     /** Reads the raw key as base64 (RFC 4648 §4, padded); empty when it is none. */
-    static Optional<OpenKey> parse(String base64) {
+    public static Optional<OpenKey> parse(String base64) {
         try {
             byte[] raw = Base64.getDecoder().decode(base64);
             return raw.length == BYTES ? Optional.of(of(raw)) : Optional.empty();
@@ -47,20 +47,22 @@ final class OpenKey {
         return new OpenKey(raw, KeyFactory.getInstance("Ed25519").generatePublic(new X509EncodedKeySpec(encoded)));
     }
 
-    String base64() {
+    public String base64() {
         return Base64.getEncoder().encodeToString(raw);
     }
 
-    byte[] raw() {
+    /** Returns the 32 bytes of RFC 8032 §5.1.5. */
+    public byte[] raw() {
         return raw.clone();
     }
 
     /** Returns SHA-256 of the raw key, by which people compare keys. */
-    Hash fingerprint() {
-        return Hash.ofContent(raw);
+    public Digest fingerprint() {
+        return Digest.of(new TreeHash().plain(raw));
     }
 
-    boolean signed(byte[] message, byte[] signature) {
+    /** Tells whether this key made a signature over a message. */
+    public boolean signed(byte[] message, byte[] signature) {
         try {
             Signature check = Signature.getInstance("Ed25519");
             check.initVerify(key);

@@ -1,4 +1,4 @@
-package wickbench.journal;
+package wickbench.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,7 +9,6 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import wickbench.api.journal.Hash;
 
 /** Against the published hashes of RFC 6962 §2.1, which are those of RFC 9162 §2.1.1. */
 class FrontierTest {
@@ -40,7 +39,7 @@ class FrontierTest {
         for (Row row : published()) {
             if (row.size() > 0) {
                 byte[] leaf = hash.leaf(row.entry());
-                assertThat(Hash.of(leaf).hex()).isEqualTo(row.leaf());
+                assertThat(Digest.of(leaf).hex()).isEqualTo(row.leaf());
                 frontier.add(leaf);
             }
             assertThat(frontier.size()).isEqualTo(row.size());
@@ -50,11 +49,11 @@ class FrontierTest {
 
     @Test
     void a_frontier_has_as_many_subtrees_as_its_size_has_bits() {
-        List<Hash> peaks = grown(0, 7, new Frontier()).peaks();
+        List<Digest> peaks = grown(0, 7, new Frontier()).peaks();
         assertThat(peaks).hasSize(3);
         assertThat(Frontier.of(8, peaks)).isEmpty();
         assertThat(Frontier.of(-1, peaks)).isEmpty();
-        assertThat(Frontier.of(0, List.of())).map(Frontier::root).contains(Hash.of(hash.empty()));
+        assertThat(Frontier.of(0, List.of())).map(Frontier::root).contains(Digest.of(hash.empty()));
     }
 
     private Frontier grown(int from, int to, Frontier frontier) {

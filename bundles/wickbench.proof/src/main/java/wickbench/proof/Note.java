@@ -1,14 +1,13 @@
-package wickbench.journal;
+package wickbench.proof;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import wickbench.api.journal.Hash;
-import wickbench.api.journal.StationId;
 
 /**
  * A checkpoint as text: C2SP tlog-checkpoint inside a C2SP signed-note with one Ed25519 signature.
@@ -17,29 +16,26 @@ import wickbench.api.journal.StationId;
  * @param text what is signed
  * @param signature base64 of four bytes key id and 64 bytes signature
  */
-record Note(String origin, long size, Hash root, String text, String signature) {
-    /** No address anybody could own (RFC 2606 §2); it makes the origin look like what C2SP asks for. */
-    private static final String PREFIX = "wickbench.invalid/";
-
+public record Note(String origin, long size, Digest root, String text, String signature) {
     private static final byte ED25519 = 1;
     private static final int KEY_ID = 4;
     private static final Pattern FORM = Pattern.compile(
             "((\\S+)\n(0|[1-9][0-9]{0,17})\n([A-Za-z0-9+/]{43}=)\n)" + "\n\u2014 (\\S+) ([A-Za-z0-9+/]{91}=)\n");
 
-    static String origin(StationId station) {
-        return PREFIX + station;
-    }
-
-    /** Signs that a station's journal holds {@code size} entries under {@code root}. */
-    static Note sign(StationKey key, StationId station, long size, Hash root) {
-        String origin = origin(station);
+    /**
+     * Signs that a journal holds {@code size} entries under {@code root}.
+     *
+     * @param origin whose journal; no blank in it
+     * @param signer signs a message by the key whose open half is {@code key}
+     */
+    public static Note sign(String origin, long size, Digest root, OpenKey key, UnaryOperator<byte[]> signer) {
         String text = origin + "\n" + size + "\n" + base64(root.bytes()) + "\n";
-        byte[] signature = key.sign(utf8(text));
-        return new Note(origin, size, root, text, base64(concat(keyId(origin, key.open()), signature)));
+        byte[] signature = signer.apply(utf8(text));
+        return new Note(origin, size, root, text, base64(concat(keyId(origin, key), signature)));
     }
 
     /** Reads a note; empty when it has another form. Says nothing of whether the signature is right. */
-    static Optional<Note> parse(String note) {
+    public static Optional<Note> parse(String note) {
         Matcher form = FORM.matcher(note);
         if (!form.matches() || !form.group(2).equals(form.group(5))) {
             return Optional.empty();
@@ -47,7 +43,7 @@ record Note(String origin, long size, Hash root, String text, String signature) 
         Note read = new Note(
                 form.group(2),
                 Long.parseLong(form.group(3)),
-                Hash.of(Base64.getDecoder().decode(form.group(4))),
+                Digest.of(Base64.getDecoder().decode(form.group(4))),
                 form.group(1),
                 base64(Base64.getDecoder().decode(form.group(6))));
         // base64 has spare bits at its end; a note that differs in them is another text
@@ -57,11 +53,12 @@ record Note(String origin, long size, Hash root, String text, String signature) 
     }
 
     /** Returns the note as it stands in files and reports. */
-    String whole() {
+    public String whole() {
         return text + "\n\u2014 " + origin + " " + signature + "\n";
     }
 
-    boolean signedBy(OpenKey key) {
+    /** Tells whether the origin signed this by the key. */
+    public boolean signedBy(OpenKey key) {
         byte[] bytes = Base64.getDecoder().decode(signature);
         return Arrays.equals(Arrays.copyOf(bytes, KEY_ID), keyId(origin, key))
                 && key.signed(utf8(text), Arrays.copyOfRange(bytes, KEY_ID, bytes.length));
@@ -69,8 +66,7 @@ record Note(String origin, long size, Hash root, String text, String signature) 
 
     private static byte[] keyId(String name, OpenKey key) {
         byte[] type = {'\n', ED25519};
-        byte[] hash =
-                Hash.ofContent(concat(concat(utf8(name), type), key.raw())).bytes();
+        byte[] hash = new TreeHash().plain(concat(concat(utf8(name), type), key.raw()));
         return Arrays.copyOf(hash, KEY_ID);
     }
 

@@ -1,4 +1,4 @@
-package wickbench.journal;
+package wickbench.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,7 +7,6 @@ import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import wickbench.api.journal.Hash;
 
 /** Against the recursive definition of RFC 9162 §2.1.1. */
 class FrontierPropertyTest {
@@ -16,7 +15,7 @@ class FrontierPropertyTest {
     @Property(tries = 200)
     void a_frontier_gives_the_root_of_the_recursive_definition(@ForAll @IntRange(max = 300) int size) {
         Frontier frontier = grown(0, size, new Frontier());
-        assertThat(frontier.root()).isEqualTo(Hash.of(recursive(0, size)));
+        assertThat(frontier.root()).isEqualTo(Digest.of(recursive(0, size)));
     }
 
     @Property(tries = 200)

@@ -1,0 +1,15 @@
+package wickbench.journal;
+
+import wickbench.api.journal.StationId;
+
+/** What a station calls itself in its checkpoints. */
+final class Origin {
+    /** No address anybody could own (RFC 2606 §2); it makes the origin look like what C2SP asks for. */
+    private static final String PREFIX = "wickbench.invalid/";
+
+    private Origin() {}
+
+    static String of(StationId station) {
+        return PREFIX + station;
+    }
+}
