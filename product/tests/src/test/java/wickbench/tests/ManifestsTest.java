@@ -76,7 +76,6 @@ class ManifestsTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(alone.foreignImports()).isEmpty();
-        assertThat(alone.imports()).noneMatch(imported -> imported.startsWith("wickbench."));
     }
 
     private static String owner(String packageName) {
