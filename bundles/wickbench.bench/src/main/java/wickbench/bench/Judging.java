@@ -79,7 +79,14 @@ final class Judging {
 
     private Question question(Reading reading, Method method) {
         Instant at = reading.times().started().or(reading.times()::read).orElseGet(clock::instant);
-        return new Question(method.ref(), reading.route(), reading.lot(), reading.operator(), reading.observer(), at);
+        return new Question(
+                method.ref(),
+                reading.route(),
+                reading.lot(),
+                reading.operator(),
+                reading.observer(),
+                reading.sample().reason(),
+                at);
     }
 
     private static BadInput refused(Reading reading, String text) {

@@ -11,6 +11,9 @@ final class NeighbourRules {
     /** What an authorised observer's reading makes good. */
     private static final Set<String> OBSERVABLE = Set.of("operator.not-authorised", "operator.lapsed");
 
+    /** Speaks against a start, but takes nothing from a strip that was there: the count was wrong, not the strip. */
+    private static final Set<String> OF_THE_COUNT = Set.of("lot.none-left");
+
     private NeighbourRules() {}
 
     static Stream<Finding> refused(Case test) {
@@ -43,7 +46,7 @@ final class NeighbourRules {
 
     private static Finding finding(Answer.Reason reason, Reading reading) {
         boolean observed = reading.observer().isPresent() && OBSERVABLE.contains(reason.code());
-        return observed
+        return observed || OF_THE_COUNT.contains(reason.code())
                 ? Rule.caution(reason.code(), reason.measured(), reason.asked())
                 : Rule.bars(reason.code(), reason.measured(), reason.asked());
     }

@@ -54,6 +54,7 @@ final class FindingsTable {
             bars("lot.storage", "said by stock", g -> refused(g, "stock", "lot.storage")),
             bars("lot.quarantined", "said by stock", g -> refused(g, "stock", "lot.quarantined")),
             bars("lot.pouch-age", "said by stock", g -> refused(g, "stock", "lot.pouch-age")),
+            caution("lot.none-left", "said by stock", g -> refused(g, "stock", "lot.none-left")),
             bars("operator.not-authorised", "said by training", g -> refused(g, "training", "operator.not-authorised")),
             caution("operator.not-authorised", "read by an authorised observer", g -> {
                 refused(g, "training", "operator.not-authorised");

@@ -20,7 +20,14 @@ public enum Act implements Coded {
     ISSUE_METHOD(false, Role.REVIEWER, Role.ADMINISTRATOR),
     WITHDRAW_METHOD(false, Role.REVIEWER, Role.ADMINISTRATOR),
     CORRECT_READING(false, Role.REVIEWER),
-    CORRECT_OWN_READING(true);
+    CORRECT_OWN_READING(true),
+    /** Receive, count, quarantine and destroy lots; define kits; keep fridges and equipment. */
+    KEEP_STOCK(false, Role.STOCK_KEEPER),
+    /** Open a pouch, or take parts out of stock. */
+    USE_STOCK(false),
+    CHECK_LOT(false, Role.STOCK_KEEPER, Role.REVIEWER),
+    /** Release, shorten or give up lots after an excursion or a quarantine. */
+    DECIDE_STORAGE(true, Role.REVIEWER, Role.RELEASER);
 
     private final boolean signed;
     private final Set<Role> roles;

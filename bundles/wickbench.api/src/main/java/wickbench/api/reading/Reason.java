@@ -13,6 +13,8 @@ public enum Reason implements Coded {
     COMPLAINT(false),
     ENQUIRY(false),
     CONTROL(false),
+    /** A strip by which a delivery of a kit lot is checked before the lot is fit. */
+    LOT_CHECK(false),
     RAW_MATERIAL(true),
     REWORK(true),
     /** Any other, in the site's own words; what it may hold is not known. */
