@@ -27,7 +27,7 @@ public final class BenchView implements IndexView {
 
     @Override
     public int version() {
-        return 2;
+        return 3;
     }
 
     @Override
@@ -41,6 +41,9 @@ public final class BenchView implements IndexView {
                     issued_by VARCHAR(32) NOT NULL,
                     signed BOOLEAN NOT NULL,
                     body CHARACTER VARYING NOT NULL,
+                    withdrawn_by VARCHAR(32),
+                    withdrawn_why CHARACTER VARYING,
+                    withdrawal_signed BOOLEAN NOT NULL DEFAULT FALSE,
                     PRIMARY KEY (id, version))""", """
                 CREATE TABLE reading (
                     id UUID NOT NULL PRIMARY KEY,
@@ -52,7 +55,7 @@ public final class BenchView implements IndexView {
         if (entry.is(MethodEntries.ISSUED, MethodEntries.VERSION)) {
             issued(entry, rows);
         } else if (entry.is(MethodEntries.WITHDRAWN, MethodEntries.VERSION)) {
-            end(MethodEntries.withdrawnId(entry), entry, rows);
+            withdrawn(entry, rows);
         } else if (entry.is(RecordedReading.KIND, RecordedReading.VERSION)) {
             boolean holds = RecordedReadingJson.read(entry.ref().toString(), entry.body())
                     .orRefuse()
@@ -87,6 +90,19 @@ public final class BenchView implements IndexView {
 
     private static void end(String id, Entry entry, Rows rows) {
         rows.write("UPDATE method_version SET until_at = ? WHERE id = ? AND until_at IS NULL", entry.at(), id);
+    }
+
+    private static void withdrawn(Entry entry, Rows rows) {
+        Fields fields = Fields.of(entry.ref().toString(), entry.body());
+        rows.write(
+                """
+                UPDATE method_version SET until_at = ?, withdrawn_by = ?, withdrawn_why = ?, withdrawal_signed = ?
+                WHERE id = ? AND until_at IS NULL""",
+                entry.at(),
+                entry.by().value(),
+                fields.text("reason"),
+                Signature.under(entry).signed(),
+                fields.text("method"));
     }
 
     private static void corrected(CorrectedReading corrected, Rows rows) {

@@ -19,6 +19,7 @@ import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.Methods;
 import wickbench.api.method.Methods.IssuedMethod;
+import wickbench.api.method.Methods.Withdrawal;
 import wickbench.api.person.PersonId;
 import wickbench.reading.MethodJson;
 
@@ -47,7 +48,7 @@ public final class MethodCommand implements CommandSet {
 
         @Command(name = "check")
         int check(@Parameters(paramLabel = "FILE.json") Path file) {
-            Method method = MethodFile.read(file).orRefuse();
+            Method method = methods.read(file).orRefuse();
             terminal.line(BenchWords.get("method.good", method.ref(), method.title()));
             return 0;
         }
@@ -57,7 +58,7 @@ public final class MethodCommand implements CommandSet {
                 @Parameters(paramLabel = "FILE.json", arity = "1..*") List<Path> files,
                 @Option(names = "--sign") boolean sign) {
             List<Method> read =
-                    files.stream().map(file -> MethodFile.read(file).orRefuse()).toList();
+                    files.stream().map(file -> methods.read(file).orRefuse()).toList();
             PersonId by = terminal.actorOrRefuse();
             Optional<Passphrase> passphrase = passphrase(sign, by);
             for (Method method : read) {
@@ -77,7 +78,7 @@ public final class MethodCommand implements CommandSet {
                 @Option(names = "--sign") boolean sign) {
             PersonId by = terminal.actorOrRefuse();
             methods.withdraw(known(id), reason, by, passphrase(sign, by));
-            terminal.note(BenchWords.get("method.withdrawn", id));
+            terminal.note(BenchWords.get(sign ? "method.withdrawn-signed" : "method.withdrawn", id));
             return 0;
         }
 
@@ -126,7 +127,15 @@ public final class MethodCommand implements CommandSet {
                     .with("from", issued.from().toString())
                     .withText("until", issued.until().map(Object::toString))
                     .with("issued_by", issued.by().value())
-                    .with("signed", issued.signed());
+                    .with("signed", issued.signed())
+                    .withOptional("withdrawal", issued.withdrawal().map(Group::withdrawal));
+        }
+
+        private static Json withdrawal(Withdrawal withdrawal) {
+            return Json.object()
+                    .with("by", withdrawal.by().value())
+                    .with("reason", withdrawal.reason())
+                    .with("signed", withdrawal.signed());
         }
     }
 }

@@ -2,7 +2,6 @@ package wickbench.bench;
 
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
-import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
@@ -36,9 +35,5 @@ final class MethodEntries {
                 .filter(Json.Obj.class::isInstance)
                 .map(Json.Obj.class::cast)
                 .orElseThrow(() -> new IllegalStateException(entry.ref() + " issues no method"));
-    }
-
-    static String withdrawnId(Entry entry) {
-        return Fields.of(entry.ref().toString(), entry.body()).text("method");
     }
 }

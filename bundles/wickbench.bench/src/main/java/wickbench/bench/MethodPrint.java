@@ -18,7 +18,8 @@ final class MethodPrint {
                 BenchWords.get("method.format"),
                 BenchWords.get("method.route"),
                 BenchWords.get("method.limit"),
-                BenchWords.get("method.state"));
+                BenchWords.get("method.state"),
+                BenchWords.get("method.signature"));
     }
 
     static List<String> row(IssuedMethod issued) {
@@ -29,7 +30,8 @@ final class MethodPrint {
                 method.format().code(),
                 method.route().code(),
                 limit(method),
-                BenchWords.get(issued.until().isEmpty() ? "method.state.in-force" : "method.state.withdrawn"));
+                BenchWords.get(issued.until().isEmpty() ? "method.state.in-force" : "method.state.withdrawn"),
+                signed(issued.signed()));
     }
 
     static List<String> page(IssuedMethod issued) {
@@ -53,9 +55,20 @@ final class MethodPrint {
             lines.add("  " + (i + 1) + ". " + method.steps().get(i).text());
         }
         method.cautions().forEach(caution -> lines.add("  ! " + caution));
-        lines.add(BenchWords.get("method.page.from", issued.from(), issued.by()));
+        lines.add(BenchWords.get("method.page.from", issued.from(), issued.by(), signed(issued.signed())));
+        issued.withdrawal()
+                .ifPresent(end -> lines.add(BenchWords.get(
+                        "method.page.withdrawn",
+                        issued.until().orElseThrow(),
+                        end.by(),
+                        signed(end.signed()),
+                        end.reason())));
         lines.add(BenchWords.get("print.caution"));
         return lines;
+    }
+
+    private static String signed(boolean is) {
+        return BenchWords.get(is ? "method.signed" : "method.unsigned");
     }
 
     private static void optional(List<String> lines, String key, Optional<Duration> duration) {

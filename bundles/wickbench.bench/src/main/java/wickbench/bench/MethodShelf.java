@@ -1,5 +1,6 @@
 package wickbench.bench;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.osgi.service.component.annotations.Reference;
 import wickbench.api.authority.Act;
 import wickbench.api.authority.Authority;
 import wickbench.api.authority.Passphrase;
+import wickbench.api.check.Checked;
 import wickbench.api.check.Refusal;
 import wickbench.api.index.Index;
 import wickbench.api.index.Row;
@@ -73,13 +75,22 @@ public final class MethodShelf implements Methods, MethodSource {
     }
 
     @Override
+    public Checked<Method> read(Path file) {
+        return MethodFile.read(file);
+    }
+
+    @Override
     public synchronized IssuedMethod issue(Method method, PersonId by, Optional<Passphrase> passphrase) {
         Draft draft = authority.authorise(Act.ISSUE_METHOD, MethodEntries.issued(method, by), passphrase);
         if (index.find(draft.id()).isEmpty()) {
             refuseWrongVersion(method);
             journal.append(List.of(draft));
         }
-        return versions(method.ref().id()).get(method.ref().version() - 1);
+        IssuedMethod issued = versions(method.ref().id()).get(method.ref().version() - 1);
+        if (passphrase.isPresent() && !issued.signed()) {
+            throw new Refusal("method.stands-unsigned", BenchWords.get("method.stands-unsigned", method.ref()));
+        }
+        return issued;
     }
 
     @Override
@@ -116,6 +127,10 @@ public final class MethodShelf implements Methods, MethodSource {
                 rows -> rows.read("SELECT * FROM method_version " + condition, MethodShelf::issued, values));
     }
 
+    private static Withdrawal withdrawal(String by, Row row) {
+        return new Withdrawal(new PersonId(by), row.text("withdrawn_why"), row.flag("withdrawal_signed"));
+    }
+
     private static IssuedMethod issued(Row row) {
         String body = row.text("body");
         return new IssuedMethod(
@@ -123,6 +138,7 @@ public final class MethodShelf implements Methods, MethodSource {
                 row.instant("from_at"),
                 row.optionalInstant("until_at"),
                 new PersonId(row.text("issued_by")),
-                row.flag("signed"));
+                row.flag("signed"),
+                row.optionalText("withdrawn_by").map(by -> withdrawal(by, row)));
     }
 }

@@ -51,7 +51,7 @@ class MethodCommandTest {
         assertThat(run("list")).isZero();
         assertThat(person.lines().get(1))
                 .startsWith("nut-swab v1 | Nut on a dry surface")
-                .endsWith("in force");
+                .endsWith("in force | not signed");
 
         assertThat(run("show", "nut-swab")).isZero();
         assertThat(person.lines()).anyMatch(line -> line.contains("Read from 300 s after the start, for 60 s."));
@@ -59,7 +59,10 @@ class MethodCommandTest {
         assertThat(run("withdraw", "nut-swab", "--reason", "no longer made")).isZero();
         person.lines().clear();
         run("list");
-        assertThat(person.lines().get(1)).endsWith("withdrawn");
+        assertThat(person.lines().get(1)).endsWith("withdrawn | not signed");
+        run("show", "nut-swab");
+        assertThat(person.lines())
+                .anyMatch(line -> line.startsWith("Withdrawn at ") && line.endsWith(", not signed: no longer made"));
     }
 
     @Test

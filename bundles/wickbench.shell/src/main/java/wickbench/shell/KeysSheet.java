@@ -3,7 +3,6 @@ package wickbench.shell;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Shell;
 import wickbench.widgets.Controls;
@@ -21,26 +20,13 @@ final class KeysSheet {
     private KeysSheet() {}
 
     static Shell open(Window window) {
-        Shell sheet = new Shell(window.shell(), SWT.DIALOG_TRIM | SWT.RESIZE | SWT.APPLICATION_MODAL);
-        Theme theme = window.looks().on(sheet.getDisplay());
+        Theme theme = window.looks().on(window.shell().getDisplay());
+        Shell sheet = Sheet.over(window.shell(), theme, ShellWords.get("keys.title"), 2);
         sheet.addListener(SWT.Dispose, event -> theme.dispose());
-        sheet.setText(ShellWords.get("keys.title"));
-        sheet.setBackground(theme.color(theme.palette().ground()));
-        GridLayout layout = new GridLayout(2, false);
-        layout.marginWidth = theme.metrics().grid(3);
-        layout.marginHeight = theme.metrics().grid(3);
-        layout.horizontalSpacing = theme.metrics().grid(4);
-        layout.verticalSpacing = theme.metrics().grid(1);
-        sheet.setLayout(layout);
         group(sheet, theme, "everywhere", EVERYWHERE);
         group(sheet, theme, "table", TABLES);
         group(sheet, theme, "bench", BENCH);
         group(sheet, theme, "strip", STRIPS);
-        sheet.addListener(SWT.Traverse, event -> {
-            if (event.detail == SWT.TRAVERSE_ESCAPE) {
-                sheet.close();
-            }
-        });
         sheet.pack();
         sheet.setBounds(WindowBounds.middle(window.shell(), sheet.getSize()));
         sheet.open();

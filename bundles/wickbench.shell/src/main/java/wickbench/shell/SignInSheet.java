@@ -3,7 +3,6 @@ package wickbench.shell;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -31,16 +30,9 @@ final class SignInSheet {
      * @param tell hears the passphrase and, when it is wrong, tells why in this sheet
      */
     SignInSheet(Window window, String name, BiConsumer<Passphrase, SignInSheet> tell) {
-        sheet = new Shell(window.shell(), SWT.DIALOG_TRIM | SWT.RESIZE | SWT.APPLICATION_MODAL);
-        theme = window.looks().on(sheet.getDisplay());
+        theme = window.looks().on(window.shell().getDisplay());
+        sheet = Sheet.over(window.shell(), theme, ShellWords.get("sign-in.title"), 1);
         sheet.addListener(SWT.Dispose, event -> theme.dispose());
-        sheet.setText(ShellWords.get("sign-in.title"));
-        sheet.setBackground(theme.color(theme.palette().ground()));
-        GridLayout layout = new GridLayout(1, false);
-        layout.marginWidth = theme.metrics().grid(3);
-        layout.marginHeight = theme.metrics().grid(3);
-        layout.verticalSpacing = theme.metrics().grid(1);
-        sheet.setLayout(layout);
         theme.controls().label(sheet, Type.HEADING, name);
         passphrase = new Form(sheet, theme).text(ShellWords.get("sign-in.passphrase"));
         passphrase.control().setEchoChar(HIDDEN);
@@ -51,10 +43,7 @@ final class SignInSheet {
     }
 
     Shell open(Window window) {
-        int width = theme.px(WIDTH);
-        sheet.setBounds(WindowBounds.middle(
-                window.shell(), new org.eclipse.swt.graphics.Point(width, sheet.computeSize(width, SWT.DEFAULT).y)));
-        sheet.open();
+        Sheet.open(sheet, window.shell(), theme.px(WIDTH));
         passphrase.control().setFocus();
         return sheet;
     }
@@ -65,7 +54,7 @@ final class SignInSheet {
             act.setEnabled(true);
             said.setText(why);
             said.setForeground(theme.color(theme.tone(Meaning.ALARM).ink()));
-            sheet.pack();
+            Sheet.fit(sheet);
             passphrase.control().setFocus();
         }
     }

@@ -1,10 +1,12 @@
 package wickbench.api.method;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
 import wickbench.api.authority.Passphrase;
+import wickbench.api.check.Checked;
 import wickbench.api.person.PersonId;
 
 /** The methods that this site has issued. */
@@ -20,11 +22,15 @@ public interface Methods {
     /** Returns the version in force at an instant. */
     Optional<Method> inForce(MethodId id, Instant at);
 
+    /** Reads a method from a file, at most 1 MB of UTF-8; issues nothing. */
+    Checked<Method> read(Path file);
+
     /**
      * Issues a method; its version must be the next.
      *
      * @param passphrase signs it; without one it is marked unsigned for ever
-     * @throws wickbench.api.check.Refusal when it is not, or {@code by} may not
+     * @throws wickbench.api.check.Refusal when it is not, when {@code by} may not, or when this version is to be signed but stands
+     *     unsigned already
      */
     IssuedMethod issue(Method method, PersonId by, Optional<Passphrase> passphrase);
 
@@ -50,6 +56,16 @@ public interface Methods {
      * A version with its time in force.
      *
      * @param until when a newer version or a withdrawal ended it
+     * @param withdrawal what ended it, if no newer version did
      */
-    record IssuedMethod(Method method, Instant from, Optional<Instant> until, PersonId by, boolean signed) {}
+    record IssuedMethod(
+            Method method,
+            Instant from,
+            Optional<Instant> until,
+            PersonId by,
+            boolean signed,
+            Optional<Withdrawal> withdrawal) {}
+
+    /** Why a method is no longer used. */
+    record Withdrawal(PersonId by, String reason, boolean signed) {}
 }

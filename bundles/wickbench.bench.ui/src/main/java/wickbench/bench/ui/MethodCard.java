@@ -1,16 +1,13 @@
 package wickbench.bench.ui;
 
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
+import java.util.function.Consumer;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.api.method.Format;
 import wickbench.api.method.Method;
 import wickbench.api.method.Methods.IssuedMethod;
+import wickbench.bench.ui.MethodDoors.Known;
 import wickbench.reading.ReadingWords;
 import wickbench.widgets.Badge;
 import wickbench.widgets.Facts;
@@ -25,31 +22,46 @@ import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
 /** A method on one page, as it hangs over the bench. */
-record MethodCard(Composite parent, Theme theme, ZoneId zone) {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-
-    void fill(IssuedMethod issued, List<IssuedMethod> versions) {
+record MethodCard(Composite parent, Theme theme, Known known) {
+    /** @param acts adds below the head what can be done about the method */
+    void fill(IssuedMethod issued, List<IssuedMethod> versions, Consumer<Composite> acts) {
         Method method = issued.method();
-        head(issued);
+        theme.controls().text(parent, Type.HEADING, method.title());
+        Composite row = Fit.wide(theme.controls().box(parent, 3));
+        new Badge(row, theme, MethodTable.state(issued));
+        new Badge(row, theme, MethodTable.signature(issued));
+        reference(row, method);
+        acts.accept(parent);
+        said(method);
+        new MethodVersions(card("card.versions"), theme, known).fill(versions);
+    }
+
+    /** Shows a method that is not issued. */
+    void draft(Method method) {
+        theme.controls().text(parent, Type.HEADING, method.title());
+        reference(parent, method);
+        said(method);
+    }
+
+    private void said(Method method) {
+        cautionOfFormat(method);
         strip(method);
         says(method);
         work(method);
         new MethodSteps(card("card.steps"), theme).fill(method.steps());
         cautions(method);
-        versions(versions);
     }
 
-    private void head(IssuedMethod issued) {
-        Method method = issued.method();
-        theme.controls().text(parent, Type.HEADING, method.title());
-        Composite row = Fit.wide(theme.controls().box(parent, 2));
-        new Badge(row, theme, MethodTable.state(issued));
+    private void reference(Composite row, Method method) {
         theme.controls()
                 .text(
                         row,
                         Type.BODY,
                         BenchUiWords.get(
                                 "card.ref", method.ref().id(), method.ref().version(), method.kit()));
+    }
+
+    private void cautionOfFormat(Method method) {
         if (method.format() == Format.SANDWICH) {
             Fit.wide(new Note(parent, theme, Meaning.CAUTION, BenchUiWords.get("card.two-lines")));
         } else if (method.format() == Format.COMPETITIVE) {
@@ -140,22 +152,6 @@ record MethodCard(Composite parent, Theme theme, ZoneId zone) {
 
     private void caution(Composite card, String text) {
         Fit.wide(new MarkedLine(card, theme, new Mark("", Shape.TRIANGLE, Meaning.CAUTION), text));
-    }
-
-    private void versions(List<IssuedMethod> versions) {
-        Facts facts = new Facts(card("card.versions"), theme);
-        versions.forEach(version -> facts.add(
-                BenchUiWords.get("card.version", version.method().ref().version()),
-                BenchUiWords.get(
-                        version.until().isPresent() ? "card.from-to" : "card.from",
-                        time(Optional.of(version.from())),
-                        time(version.until()),
-                        version.by(),
-                        BenchUiWords.get(version.signed() ? "card.signed" : "card.unsigned"))));
-    }
-
-    private String time(Optional<Instant> instant) {
-        return instant.map(some -> DAY.format(some.atZone(zone))).orElse("");
     }
 
     private Composite card(String heading) {

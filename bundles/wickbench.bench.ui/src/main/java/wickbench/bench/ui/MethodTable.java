@@ -24,6 +24,7 @@ final class MethodTable {
                 text("version", 64, method -> Integer.toString(method.ref().version()))
                         .rightAligned(),
                 Column.<IssuedMethod>marked("state", title("state"), 104, MethodTable::state),
+                Column.<IssuedMethod>marked("signature", title("signature"), 112, MethodTable::signature),
                 text("route", 130, method -> ReadingWords.text(method.route())),
                 text("limit", 130, method -> method.limit().value().toString()).rightAligned(),
                 text("format", 230, method -> ReadingWords.text(method.format())),
@@ -43,6 +44,13 @@ final class MethodTable {
         return issued.until().isEmpty()
                 ? new Mark(BenchUiWords.get("state.in-force"), Shape.RING, Meaning.CALM)
                 : new Mark(BenchUiWords.get("state.withdrawn"), Shape.BAR, Meaning.NEUTRAL);
+    }
+
+    /** Says whether a name stands under it; what was issued unsigned stays so. */
+    static Mark signature(IssuedMethod issued) {
+        return issued.signed()
+                ? new Mark(BenchUiWords.get("state.signed"), Shape.RING, Meaning.CALM)
+                : new Mark(BenchUiWords.get("state.unsigned"), Shape.TRIANGLE, Meaning.CAUTION);
     }
 
     private static Column<IssuedMethod> text(String id, int width, Function<Method, String> text) {

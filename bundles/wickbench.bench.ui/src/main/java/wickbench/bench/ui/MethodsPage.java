@@ -4,23 +4,29 @@ import org.eclipse.swt.widgets.Composite;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.Permissions;
+import wickbench.api.authority.SignIn;
 import wickbench.api.method.Methods;
+import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.shell.Page;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.Glyph;
 
-/** The page where the site's methods are looked up. */
+/** The page where the site's methods are looked up, issued and withdrawn. */
 @Component(property = {Page.ID + "=methods", Page.RANK + ":Integer=60"})
 public final class MethodsPage implements Page {
-    private final Methods methods;
-    private final SiteFacts site;
+    private final MethodDoors doors;
 
     @Activate
-    public MethodsPage(@Reference Methods methods, @Reference SiteFacts site) {
-        this.methods = methods;
-        this.site = site;
+    public MethodsPage(
+            @Reference Methods methods,
+            @Reference SiteFacts site,
+            @Reference People people,
+            @Reference Permissions permissions,
+            @Reference SignIn signIn) {
+        doors = new MethodDoors(methods, site, people, permissions, signIn);
     }
 
     @Override
@@ -42,6 +48,6 @@ public final class MethodsPage implements Page {
 
     @Override
     public PagePart open(Composite parent, PageContext context) {
-        return new MethodsPart(parent, context, methods, site);
+        return new MethodsPart(parent, context, doors);
     }
 }

@@ -1,16 +1,19 @@
 package wickbench.bench.ui;
 
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import wickbench.api.authority.Permission.Denied;
+import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
-import wickbench.api.method.Methods;
 import wickbench.api.method.Methods.IssuedMethod;
-import wickbench.api.profile.SiteFacts;
+import wickbench.bench.ui.MethodActs.Draft;
+import wickbench.bench.ui.MethodDoors.Known;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.EmptyState;
@@ -19,58 +22,96 @@ import wickbench.widgets.Heading;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.TableKit;
 
-/** The open page: the site's methods at the left, the bench card of one at the right. */
+/** The open page: the site's methods at the left; at the right the bench card of one, or of a file that may be issued. */
 final class MethodsPart implements PagePart {
     private final PageContext context;
-    private final Methods methods;
+    private final MethodDoors doors;
+    private final MethodActs acts;
     private final Composite page;
+    private final Heading heading;
+    private final Composite body;
     private Optional<TableKit<IssuedMethod>> table = Optional.empty();
     private Optional<Scroller> side = Optional.empty();
     private Optional<String> wanted = Optional.empty();
-    private ZoneId zone = ZoneId.of("UTC");
+    private Optional<Known> known = Optional.empty();
 
-    private record Known(List<IssuedMethod> methods, ZoneId zone) {}
-
-    MethodsPart(Composite parent, PageContext context, Methods methods, SiteFacts site) {
+    MethodsPart(Composite parent, PageContext context, MethodDoors doors) {
         this.context = context;
-        this.methods = methods;
+        this.doors = doors;
+        acts = new MethodActs(context, doors, parent.getShell());
         page = context.theme().controls().box(parent, 1);
-        new Heading(page, context.theme(), BenchUiWords.get("methods.heading"), BenchUiWords.get("methods.line"));
-        context.jobs()
-                .run(
-                        BenchUiWords.get("methods.reading"),
-                        progress -> new Known(methods.all(), site.now().zone()),
-                        this::take);
+        heading = new Heading(
+                page, context.theme(), BenchUiWords.get("methods.heading"), BenchUiWords.get("methods.line"));
+        body = Fit.grow(context.theme().controls().box(page, 1));
+        context.onActor(actor -> load());
+        load();
     }
 
-    private void take(Known known) {
-        zone = known.zone();
-        if (known.methods().isEmpty()) {
-            Fit.grow(new EmptyState(
-                    page,
-                    context.theme(),
-                    pen -> pen.box(5, 3, 14, 18, 2)
-                            .line(8, 8, 16, 8)
-                            .line(8, 12, 16, 12)
-                            .line(8, 16, 13, 16),
-                    BenchUiWords.get("methods.empty.title"),
-                    BenchUiWords.get("methods.empty.text")));
+    private void load() {
+        Optional<wickbench.api.person.PersonId> actor = context.actor();
+        context.jobs().run(BenchUiWords.get("methods.reading"), progress -> doors.known(actor), this::take);
+    }
+
+    private void take(Known now) {
+        known = Optional.of(now);
+        table = Optional.empty();
+        side = Optional.empty();
+        empty(body);
+        empty(heading.actions());
+        if (now.methods().isEmpty()) {
+            nothingYet();
             context.ready();
         } else {
-            fill(known.methods());
+            ((GridLayout) heading.actions().getLayout()).numColumns = 1;
+            Button issue =
+                    context.theme().controls().button(heading.actions(), BenchUiWords.get("issue.open"), this::open);
+            if (now.rights().issue() instanceof Denied denied) {
+                issue.setToolTipText(denied.text());
+            }
+            fill(now.methods());
         }
         page.layout(true, true);
     }
 
+    private void nothingYet() {
+        EmptyState empty = new EmptyState(
+                body,
+                context.theme(),
+                pen -> pen.box(5, 3, 14, 18, 2)
+                        .line(8, 8, 16, 8)
+                        .line(8, 12, 16, 12)
+                        .line(8, 16, 13, 16),
+                BenchUiWords.get("methods.empty.title"),
+                BenchUiWords.get("methods.empty.text"));
+        Fit.grow(empty.offer(BenchUiWords.get("issue.open"), this::open));
+    }
+
+    private void open() {
+        acts.choose(this::show);
+    }
+
+    /** Shows a file's method before it is issued. */
+    void show(Draft draft) {
+        Known now = known.orElseThrow();
+        aside(content -> new MethodDraft(content, context, card(content))
+                .fill(draft, now.rights().issue(), this::issue, this::load));
+    }
+
+    private void issue(Method method) {
+        acts.issue(known.orElseThrow(), method, () -> {
+            wanted = Optional.of(method.ref().id().value());
+            load();
+        });
+    }
+
     private void fill(List<IssuedMethod> all) {
-        SashForm sash = Fit.grow(new SashForm(page, SWT.HORIZONTAL));
+        SashForm sash = Fit.grow(new SashForm(body, SWT.HORIZONTAL));
         sash.setBackground(page.getBackground());
         sash.setSashWidth(context.theme().metrics().grid(1));
         TableKit<IssuedMethod> kit = new TableKit<>(sash, context, MethodTable.of(all));
-        Scroller card = new Scroller(sash, context.theme());
+        side = Optional.of(new Scroller(sash, context.theme()));
         sash.setWeights(42, 58);
         table = Optional.of(kit);
-        side = Optional.of(card);
         kit.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
         kit.onLoaded(() -> selectFirst(kit));
     }
@@ -88,22 +129,56 @@ final class MethodsPart implements PagePart {
     }
 
     private void choose(IssuedMethod row) {
+        wanted = Optional.of(id(row));
         MethodId id = row.method().ref().id();
         context.jobs()
                 .run(
                         BenchUiWords.get("methods.reading"),
-                        progress -> methods.versions(id),
-                        versions -> card(row, versions));
+                        progress -> doors.methods().versions(id),
+                        versions ->
+                                aside(content -> card(content).fill(row, versions, below -> withdrawing(below, row))));
     }
 
-    private void card(IssuedMethod row, List<IssuedMethod> versions) {
-        Scroller scroller = side.orElseThrow();
-        for (Control old : scroller.content().getChildren()) {
+    private MethodCard card(Composite content) {
+        return new MethodCard(content, context.theme(), known.orElseThrow());
+    }
+
+    private void withdrawing(Composite content, IssuedMethod row) {
+        if (row.until().isEmpty()) {
+            Known now = known.orElseThrow();
+            Button button = context.theme()
+                    .controls()
+                    .button(
+                            content,
+                            BenchUiWords.get("withdraw.open"),
+                            () -> acts.withdraw(now, row.method(), this::load));
+            if (now.rights().withdraw() instanceof Denied denied) {
+                button.setEnabled(false);
+                context.theme().controls().quiet(content, denied.text());
+            }
+        }
+    }
+
+    /** Fills the side; where there is no table yet, the whole page. */
+    private void aside(java.util.function.Consumer<Composite> fill) {
+        Scroller scroller = side.orElseGet(() -> {
+            empty(body);
+            Scroller alone = new Scroller(body, context.theme());
+            Fit.grow(alone.control());
+            return alone;
+        });
+        side = Optional.of(scroller);
+        empty(scroller.content());
+        fill.accept(scroller.content());
+        scroller.measure();
+        page.layout(true, true);
+        context.ready();
+    }
+
+    private static void empty(Composite box) {
+        for (Control old : box.getChildren()) {
             old.dispose();
         }
-        new MethodCard(scroller.content(), context.theme(), zone).fill(row, versions);
-        scroller.measure();
-        context.ready();
     }
 
     /** Shows the method with this id. */
@@ -127,5 +202,9 @@ final class MethodsPart implements PagePart {
 
     Optional<Scroller> side() {
         return side;
+    }
+
+    MethodActs acts() {
+        return acts;
     }
 }

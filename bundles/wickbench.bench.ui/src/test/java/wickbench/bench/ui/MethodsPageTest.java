@@ -41,7 +41,7 @@ class MethodsPageTest {
 
     private MethodsPart page(String method) {
         return desk.open(parent -> {
-            MethodsPart part = new MethodsPart(parent, desk, house.doors().methods(), house.site());
+            MethodsPart part = new MethodsPart(parent, desk, house.methods());
             part.show(method);
             return part;
         });

@@ -21,6 +21,8 @@ import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.people.HouseAuthority;
+import wickbench.people.HouseSignIn;
 import wickbench.people.Keeping;
 import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
@@ -32,13 +34,14 @@ final class TestHouse implements AutoCloseable {
     static final Path DEMO = Path.of("../../demo");
     static final PersonId ACTOR = new PersonId("op-05");
 
+    private final HomeFolder home;
     private final JournalFolder journal;
     private final H2Index index;
     private final MethodShelf shelf;
     private final BenchDoors doors;
 
     TestHouse(Path folder) {
-        HomeFolder home = new HomeFolder(folder);
+        home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView()));
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
@@ -85,6 +88,18 @@ final class TestHouse implements AutoCloseable {
 
     JournalFolder journal() {
         return journal;
+    }
+
+    /** The ports of the page of the methods, where nobody needs to sign in. */
+    MethodDoors methods() {
+        Roster roster = new Roster(home, journal, index);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        return new MethodDoors(
+                shelf,
+                site(),
+                doors.people().get(0),
+                new HouseAuthority(home, roster, signIn, at -> Optional.empty()),
+                signIn);
     }
 
     SiteFacts site() {
