@@ -67,8 +67,11 @@ final class Calls {
         return Wiring.of(line, caller.to(), caller.folder(), failed);
     }
 
-    /** Returns the one command that is called, or all of them when none is, as for help. */
+    /** Returns the one command that is called, none where the desktop is meant, and all of them for help. */
     private List<String> wanted(GlobalOptions options) {
+        if (options.rest().isEmpty()) {
+            return List.of();
+        }
         List<String> names = commands.names();
         Optional<String> called = called(options);
         called.filter(name -> !names.contains(name)).ifPresent(name -> {

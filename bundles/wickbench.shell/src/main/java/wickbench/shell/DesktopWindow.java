@@ -12,6 +12,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.command.Desktop;
 import wickbench.api.home.Home;
+import wickbench.api.index.Index;
 import wickbench.api.json.Json;
 
 /** Opens the window on the home of this program and keeps it until it is closed. */
@@ -34,14 +35,26 @@ public final class DesktopWindow implements Desktop {
 
     @Override
     public int open(Optional<String> page) {
-        Display display = Displays.open();
-        neighbours.index().ifPresent(index -> index.refuseOn(Thread.currentThread()));
         try (Workers workers = new Workers()) {
-            run(display, workers, page);
-        } finally {
-            display.dispose();
+            neighbours.index().ifPresent(index -> prepare(index, workers));
+            Display display = Displays.open();
+            try {
+                run(display, workers, page);
+            } finally {
+                display.dispose();
+            }
         }
         return 0;
+    }
+
+    /**
+     * Opens journal and index beside the window, which takes about as long.
+     *
+     * <p>What goes wrong here goes wrong again for whoever asks first, and is told there.
+     */
+    private static void prepare(Index index, Workers workers) {
+        index.refuseOn(Thread.currentThread());
+        workers.pool().submit(index::views);
     }
 
     @Override
