@@ -7,6 +7,7 @@ import static wickbench.bench.Sheets.HEADER;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,7 @@ import wickbench.api.check.BadInput;
 import wickbench.api.command.CommandSet;
 import wickbench.api.json.Json;
 import wickbench.testing.HeardTerminal;
+import wickbench.testing.Schemas;
 
 /** {@code judge} and {@code record}, called as the command line calls them. */
 class SheetCommandsTest {
@@ -51,6 +53,36 @@ class SheetCommandsTest {
         assertThat(texts(printed, "outcome")).containsExactly("negative", "invalid");
         assertThat(home.entries()).isZero();
         assertThat(folder.resolve("home/journal")).doesNotExist();
+    }
+
+    @Test
+    void machine_output_is_as_its_schema_says() throws IOException {
+        home.withMethods();
+        // one with a level open above and a sign, one below the limit, one void
+        Files.writeString(sheet, Files.readString(sheet) + GOOD_ROW.replace("control hook", "control hook ~test"));
+        run(home.judge, machine, "--sheet", sheet.toString());
+        run(home.record, machine, "--sheet", sheet.toString());
+
+        assertThat(machine.values())
+                .hasSize(2)
+                .allSatisfy(printed -> assertThat(Schemas.published().errors("judged.schema.json", printed.canonical()))
+                        .isEmpty());
+    }
+
+    @Test
+    void the_schema_sees_an_invalid_with_a_level_and_an_entry_without_its_id() throws IOException {
+        run(home.judge, machine, "--sheet", sheet.toString(), "--method", methodFile());
+        String negative = ((Json.Arr) machine.values().get(0)).items().get(0).canonical();
+
+        assertThat(schemaErrors(negative)).isEmpty();
+        assertThat(schemaErrors(negative.replace("\"negative\"", "\"invalid\"")))
+                .isNotEmpty();
+        assertThat(schemaErrors(negative.replaceFirst("\\{", "{\"added\":true,")))
+                .isNotEmpty();
+    }
+
+    private static List<String> schemaErrors(String strip) throws IOException {
+        return Schemas.published().errors("judged.schema.json", "[" + strip + "]");
     }
 
     @Test
