@@ -1,6 +1,7 @@
 package wickbench.attachments;
 
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import wickbench.api.attachment.Attachment;
@@ -44,6 +45,11 @@ public final class AttachmentView implements IndexView {
                         + " primary key (station, seq))",
                 "create index by_about on attachment (about_station, about_seq)",
                 "create index by_content on attachment (content)");
+    }
+
+    @Override
+    public Set<String> subjects(Entry entry) {
+        return Set.of();
     }
 
     @Override

@@ -2,9 +2,12 @@ package wickbench.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.osgi.service.component.annotations.Component;
 import wickbench.api.authority.Signature;
+import wickbench.api.clash.Decision;
+import wickbench.api.clash.Settlement;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
@@ -12,7 +15,6 @@ import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.reading.CorrectedReading;
 import wickbench.api.reading.RecordedReading;
-import wickbench.reading.CorrectedReadingJson;
 import wickbench.reading.RecordedReadingJson;
 
 /** The bench's tables: methods in force, and which readings have ever held. */
@@ -27,7 +29,7 @@ public final class BenchView implements IndexView {
 
     @Override
     public int version() {
-        return 3;
+        return 4;
     }
 
     @Override
@@ -44,10 +46,40 @@ public final class BenchView implements IndexView {
                     withdrawn_by VARCHAR(32),
                     withdrawn_why CHARACTER VARYING,
                     withdrawal_signed BOOLEAN NOT NULL DEFAULT FALSE,
-                    PRIMARY KEY (id, version))""", """
+                    station VARCHAR(32) NOT NULL,
+                    seq BIGINT NOT NULL,
+                    PRIMARY KEY (id, version, station, seq))""", """
                 CREATE TABLE reading (
                     id UUID NOT NULL PRIMARY KEY,
                     held BOOLEAN NOT NULL)""");
+    }
+
+    @Override
+    public Set<String> subjects(Entry entry) {
+        return BenchSubjects.of(entry).map(Set::of).orElse(Set.of());
+    }
+
+    @Override
+    public void forget(String subject, Rows rows) {
+        if (subject.startsWith(BenchSubjects.METHOD)) {
+            rows.write("DELETE FROM method_version WHERE id = ?", subject.substring(BenchSubjects.METHOD.length()));
+        } else {
+            rows.write(
+                    "DELETE FROM reading WHERE id = ?",
+                    UUID.fromString(subject.substring(BenchSubjects.READING.length())));
+        }
+    }
+
+    @Override
+    public Set<UUID> names(Entry entry) {
+        return entry.is(CorrectedReading.KIND, CorrectedReading.VERSION)
+                ? Set.of(BenchSubjects.correction(entry).corrects())
+                : Set.of();
+    }
+
+    @Override
+    public Optional<Decision> decision(Entry entry) {
+        return BenchSubjects.decision(entry);
     }
 
     @Override
@@ -61,12 +93,14 @@ public final class BenchView implements IndexView {
                     .orRefuse()
                     .verdict()
                     .holds();
-            rows.write("INSERT INTO reading (id, held) VALUES (?, ?)", entry.id(), holds);
+            hold(entry.id(), holds, rows);
         } else if (entry.is(CorrectedReading.KIND, CorrectedReading.VERSION)) {
-            corrected(
-                    CorrectedReadingJson.read(entry.ref().toString(), entry.body())
-                            .orRefuse(),
-                    rows);
+            CorrectedReading corrected = BenchSubjects.correction(entry);
+            hold(corrected.corrects(), corrected.now().verdict().holds(), rows);
+        } else {
+            Settlement.of(entry)
+                    .filter(settled -> settled.subject().startsWith(BenchSubjects.METHOD))
+                    .ifPresent(settled -> settle(settled, entry, rows));
         }
     }
 
@@ -74,18 +108,43 @@ public final class BenchView implements IndexView {
         Json.Obj method = MethodEntries.issuedMethod(entry);
         Fields fields = Fields.of(entry.ref().toString(), method);
         String id = fields.text("id");
+        if (inForce(id, method.canonical(), rows)) {
+            // two stations issued the same
+            return;
+        }
         end(id, entry, rows);
         rows.write(
                 """
-                INSERT INTO method_version (id, version, from_at, until_at, issued_by, signed, body)
-                VALUES (?, ?, ?, ?, ?, ?, ?)""",
+                INSERT INTO method_version (id, version, from_at, until_at, issued_by, signed, body, station, seq)
+                VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)""",
                 id,
                 fields.whole("version"),
                 entry.at(),
                 Optional.empty(),
                 entry.by().value(),
                 Signature.under(entry).signed(),
-                method.canonical());
+                method.canonical(),
+                entry.ref().station().value(),
+                entry.ref().seq());
+    }
+
+    private static boolean inForce(String id, String body, Rows rows) {
+        return rows.first(
+                        "SELECT version FROM method_version WHERE id = ? AND until_at IS NULL AND body = ?",
+                        row -> true,
+                        id,
+                        body)
+                .isPresent();
+    }
+
+    /** Lets the chosen version be the one in force, or none where a withdrawal was chosen. */
+    private static void settle(Settlement settled, Entry entry, Rows rows) {
+        String id = settled.subject().substring(BenchSubjects.METHOD.length());
+        end(id, entry, rows);
+        rows.write("""
+                UPDATE method_version
+                SET until_at = NULL, withdrawn_by = NULL, withdrawn_why = NULL, withdrawal_signed = FALSE
+                WHERE id = ? AND station = ? AND seq = ?""", id, settled.stands().station().value(), settled.stands().seq());
     }
 
     private static void end(String id, Entry entry, Rows rows) {
@@ -105,12 +164,12 @@ public final class BenchView implements IndexView {
                 fields.text("method"));
     }
 
-    private static void corrected(CorrectedReading corrected, Rows rows) {
+    private static void hold(UUID reading, boolean holds, Rows rows) {
         // what once held holds on, whatever a correction says
-        rows.write(
-                "UPDATE reading SET held = held OR ? WHERE id = ?",
-                corrected.now().verdict().holds(),
-                corrected.corrects());
+        int known = rows.write("UPDATE reading SET held = held OR ? WHERE id = ?", holds, reading);
+        if (known == 0) {
+            rows.write("INSERT INTO reading (id, held) VALUES (?, ?)", reading, holds);
+        }
     }
 
     /** Tells whether any statement of this reading ever held line and product. */

@@ -2,6 +2,7 @@ package wickbench.bench;
 
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
+import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
@@ -35,5 +36,13 @@ final class MethodEntries {
                 .filter(Json.Obj.class::isInstance)
                 .map(Json.Obj.class::cast)
                 .orElseThrow(() -> new IllegalStateException(entry.ref() + " issues no method"));
+    }
+
+    static String issuedId(Entry entry) {
+        return Fields.of(entry.ref().toString(), issuedMethod(entry)).text("id");
+    }
+
+    static String withdrawnId(Entry entry) {
+        return Fields.of(entry.ref().toString(), entry.body()).text("method");
     }
 }

@@ -41,7 +41,7 @@ public final class MethodShelf implements Methods, MethodSource {
 
     @Override
     public List<IssuedMethod> all() {
-        Map<MethodId, IssuedMethod> newest = read("ORDER BY id, version").stream()
+        Map<MethodId, IssuedMethod> newest = read("ORDER BY id, version, from_at, station, seq").stream()
                 .collect(Collectors.toMap(
                         issued -> issued.method().ref().id(), issued -> issued, (older, newer) -> newer));
         return newest.values().stream()
@@ -51,15 +51,25 @@ public final class MethodShelf implements Methods, MethodSource {
 
     @Override
     public List<IssuedMethod> versions(MethodId id) {
-        return read("WHERE id = ? ORDER BY version", id.value());
+        return read("WHERE id = ? ORDER BY version, from_at, station, seq", id.value());
     }
 
+    /** Nothing is in force from where two stations decided otherwise and until a person has settled it. */
     @Override
     public Optional<Method> inForce(MethodId id, Instant at) {
-        return versions(id).stream()
-                .filter(issued -> holds(issued, at))
-                .findFirst()
-                .map(IssuedMethod::method);
+        return doubtful(id, at)
+                ? Optional.empty()
+                : versions(id).stream()
+                        .filter(issued -> holds(issued, at))
+                        .findFirst()
+                        .map(IssuedMethod::method);
+    }
+
+    private boolean doubtful(MethodId id, Instant at) {
+        return index.clash(BenchSubjects.METHOD + id).stream()
+                .flatMap(clash -> clash.decisions().stream())
+                .flatMap(decision -> journal.entry(decision).stream())
+                .anyMatch(decision -> !decision.at().isAfter(at));
     }
 
     /** Returns the version in force at the start; failing that, the one nearest before, or the first ever issued. */
@@ -86,7 +96,10 @@ public final class MethodShelf implements Methods, MethodSource {
             refuseWrongVersion(method);
             journal.append(List.of(draft));
         }
-        IssuedMethod issued = versions(method.ref().id()).get(method.ref().version() - 1);
+        IssuedMethod issued = versions(method.ref().id()).stream()
+                .filter(each -> each.method().ref().equals(method.ref()))
+                .reduce((older, newer) -> newer)
+                .orElseThrow();
         if (passphrase.isPresent() && !issued.signed()) {
             throw new Refusal("method.stands-unsigned", BenchWords.get("method.stands-unsigned", method.ref()));
         }
@@ -104,7 +117,11 @@ public final class MethodShelf implements Methods, MethodSource {
     }
 
     private void refuseWrongVersion(Method method) {
-        int next = versions(method.ref().id()).size() + 1;
+        int next = 1
+                + versions(method.ref().id()).stream()
+                        .mapToInt(issued -> issued.method().ref().version())
+                        .max()
+                        .orElse(0);
         if (method.ref().version() != next) {
             throw new Refusal(
                     "method.version",

@@ -10,6 +10,7 @@ import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import wickbench.api.clash.Clash;
 import wickbench.api.index.Index;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
@@ -69,6 +70,16 @@ public final class H2Index implements Index, AutoCloseable {
     @Override
     public Optional<EntryRef> find(UUID id) {
         return read(EntryIds.NAME, rows -> EntryIds.find(rows, id));
+    }
+
+    @Override
+    public List<Clash> clashes() {
+        return read(EntryIds.NAME, Sight::clashes);
+    }
+
+    @Override
+    public Optional<Clash> clash(String subject) {
+        return read(EntryIds.NAME, rows -> Sight.clash(subject, rows));
     }
 
     @Override

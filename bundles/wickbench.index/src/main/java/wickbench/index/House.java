@@ -48,7 +48,7 @@ final class House implements AutoCloseable {
     }
 
     private ViewTables open(IndexView view) {
-        ViewTables opened = new ViewTables(file, view);
+        ViewTables opened = new ViewTables(file, view, journal);
         try {
             Tampering.refuse(journal, opened);
             return opened;
@@ -60,6 +60,7 @@ final class House implements AutoCloseable {
 
     /** Brings every view up to date; those that failed before are left out. */
     void catchUp(Progress progress) {
+        new Telling(journal, tables.values()).run();
         List<ViewTables> sound = tables.values().stream()
                 .filter(view -> view.failure().isEmpty())
                 .toList();

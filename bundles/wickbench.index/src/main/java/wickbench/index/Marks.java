@@ -35,6 +35,7 @@ final class Marks {
 
     static void make(Session session) {
         TABLES.forEach(session::run);
+        Told.TABLES.forEach(session::run);
         session.commit();
     }
 

@@ -12,6 +12,7 @@ import wickbench.api.check.Refusal;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
+import wickbench.api.journal.Journal;
 import wickbench.api.journal.StationId;
 import wickbench.api.words.Words;
 import wickbench.index.Marks.Mark;
@@ -32,20 +33,27 @@ final class ViewTables implements AutoCloseable {
     private final String schema;
     private final Session writer;
     private final Marks store;
+    private final Told told;
+    private final Journal journal;
     private final Map<StationId, Mark> marks = new TreeMap<>();
     private final ConcurrentLinkedDeque<Session> idle = new ConcurrentLinkedDeque<>();
     private Optional<String> failure = Optional.empty();
+    /** Entries of several stations are taken, so what was told on each subject is kept. */
+    private boolean several;
+
     private volatile boolean closed;
 
-    ViewTables(H2File file, IndexView view) {
+    ViewTables(H2File file, IndexView view, Journal journal) {
         if (!NAME.matcher(view.name()).matches()) {
             throw new IllegalStateException("a view is named with lower-case letters and underscores: " + view.name());
         }
         this.file = file;
         this.view = view;
+        this.journal = journal;
         schema = '"' + view.name() + '"';
         writer = file.session("house", true);
         store = new Marks(writer, view);
+        told = new Told(writer, view);
         attempt("tables", this::open);
     }
 
@@ -82,13 +90,50 @@ final class ViewTables implements AutoCloseable {
     void take(List<Entry> entries) {
         Entry[] at = {entries.get(0)};
         attempt(() -> at[0].ref().toString(), () -> {
+            Folding folding = new Folding(view, told, journal, writer);
             for (Entry entry : entries) {
                 at[0] = entry;
-                view.apply(entry, writer);
+                if (several) {
+                    folding.take(entry);
+                } else {
+                    view.apply(entry, writer);
+                }
             }
+            folding.finish();
             Mark mark = store.move(at[0]);
             writer.commit();
             marks.put(at[0].ref().station(), mark);
+        });
+    }
+
+    /** Tells whether the view is ready for entries of several stations. */
+    boolean several() {
+        return several;
+    }
+
+    /** Begins to keep what was told on each subject, from nothing. */
+    void beginTelling() {
+        attempt("subjects", () -> {
+            told.forget();
+            writer.commit();
+        });
+    }
+
+    /** Keeps what entries already taken have told. */
+    void tell(List<Entry> entries) {
+        attempt("subjects", () -> {
+            for (Entry entry : entries) {
+                told.add(entry, view.subjects(entry));
+            }
+            writer.commit();
+        });
+    }
+
+    void endTelling() {
+        attempt("subjects", () -> {
+            told.complete();
+            writer.commit();
+            several = true;
         });
     }
 
@@ -133,11 +178,13 @@ final class ViewTables implements AutoCloseable {
         writer.run("set schema " + schema);
         marks.clear();
         marks.putAll(store.read());
+        several = told.kept();
     }
 
     /** Makes the tables anew; they count as made only once all of them stand, since H2 commits each by itself. */
     private void makeTables() {
         store.forget();
+        told.forget();
         writer.run("drop schema if exists " + schema + " cascade");
         writer.run("create schema " + schema);
         writer.run("set schema " + schema);

@@ -3,6 +3,7 @@ package wickbench.index;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
@@ -24,11 +25,25 @@ record Tallies(String name, int version, Optional<String> chokesOn) implements I
     }
 
     @Override
+    public Set<String> subjects(Entry entry) {
+        return entry.is(Said.KIND, 1) ? Set.of(word(entry)) : Set.of();
+    }
+
+    @Override
+    public void forget(String subject, Rows rows) {
+        rows.write("delete from tally where word = ?", subject);
+    }
+
+    private static String word(Entry entry) {
+        return ((Json.Text) entry.body().get("word").orElseThrow()).value();
+    }
+
+    @Override
     public void apply(Entry entry, Rows rows) {
         if (!entry.is(Said.KIND, 1)) {
             return;
         }
-        String word = ((Json.Text) entry.body().get("word").orElseThrow()).value();
+        String word = word(entry);
         if (chokesOn.filter(word::equals).isPresent()) {
             // after a first statement, so that a roll-back has something to undo
             rows.write("delete from tally");

@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import wickbench.api.authority.SignIn.Secret;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Hash;
@@ -29,6 +31,13 @@ record Known(
 
     Set<Role> roles() {
         return given.keySet();
+    }
+
+    Known only(Predicate<Role> which) {
+        Map<Role, EntryRef> left = given.entrySet().stream()
+                .filter(role -> which.test(role.getKey()))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        return new Known(id, file, fileFrom, left, secret, secretAt, keyed, forgotten);
     }
 
     boolean is(Role role) {

@@ -3,13 +3,18 @@ package wickbench.people;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import wickbench.api.authority.SignIn.Secret;
+import wickbench.api.clash.Decision;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Hash;
+import wickbench.api.json.Fields;
+import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 
@@ -17,6 +22,9 @@ import wickbench.api.person.Role;
 @Component
 public final class PeopleView implements IndexView {
     static final String NAME = "people";
+
+    /** A subject is a person by their id. */
+    static final String PERSON = "person:";
 
     /** Whom failures of ids are counted for that nobody has. */
     static final String NOBODY = "?";
@@ -31,7 +39,7 @@ public final class PeopleView implements IndexView {
 
     @Override
     public int version() {
-        return 2;
+        return 3;
     }
 
     @Override
@@ -47,6 +55,48 @@ public final class PeopleView implements IndexView {
                 "create table failure (person varchar(32) not null, shown varchar(16) not null,"
                         + " failures integer not null, last_at timestamp(3) with time zone not null,"
                         + " primary key (person, shown))");
+    }
+
+    @Override
+    public Set<String> subjects(Entry entry) {
+        return about(entry).map(person -> Set.of(PERSON + person)).orElse(Set.of());
+    }
+
+    private static Optional<String> about(Entry entry) {
+        if (!entry.kind().startsWith("person.") || entry.v() != 1) {
+            return Optional.empty();
+        }
+        Optional<String> person =
+                Fields.of(entry.ref().toString(), entry.body()).optionalText("person");
+        return entry.kind().equals(Attempted.FAILED) || entry.kind().equals(Attempted.GOOD)
+                ? Optional.of(person.orElse(NOBODY))
+                : person;
+    }
+
+    @Override
+    public void forget(String subject, Rows rows) {
+        String person = subject.substring(PERSON.length());
+        rows.write("delete from person where id = ?", person);
+        rows.write("delete from person_role where person = ?", person);
+        rows.write("delete from failure where person = ?", person);
+    }
+
+    /** Who somebody is and what they may do, said here and there. */
+    @Override
+    public Optional<Decision> decision(Entry entry) {
+        boolean decides = entry.v() == 1
+                && Set.of(Enrolled.KIND, Assigned.KIND, Forgotten.KIND).contains(entry.kind());
+        return decides
+                ? about(entry).map(person -> new Decision(PERSON + person, entry.kind() + claim(entry)))
+                : Optional.empty();
+    }
+
+    /** Returns what is said, without who signed it. */
+    private static String claim(Entry entry) {
+        return Stream.of("roles", "file")
+                .flatMap(member -> entry.body().get(member).stream())
+                .map(Json::canonical)
+                .collect(Collectors.joining(" ", " ", ""));
     }
 
     @Override
@@ -79,6 +129,14 @@ public final class PeopleView implements IndexView {
     }
 
     private static void enrol(Enrolled enrolled, Entry entry, Rows rows) {
+        boolean known = rows.first("select id from person where id = ?", row -> true, enrolled.person().value())
+                .isPresent();
+        if (known) {
+            // another station enrolled somebody by the same id
+            file(enrolled.person(), enrolled.file(), entry, rows);
+            assign(enrolled.person(), enrolled.roles(), entry, rows);
+            return;
+        }
         rows.write(
                 "insert into person (id, file, file_station, file_seq, secret, secret_at, keyed, forgotten)"
                         + " values (?, ?, ?, ?, ?, ?, ?, ?)",

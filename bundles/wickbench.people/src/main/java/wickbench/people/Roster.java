@@ -4,11 +4,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.authority.SignIn.Secret;
 import wickbench.api.check.Refusal;
+import wickbench.api.clash.Clash;
 import wickbench.api.home.Home;
 import wickbench.api.index.Index;
 import wickbench.api.index.Row;
@@ -47,8 +49,27 @@ public final class Roster {
             Map<PersonId, Map<Role, EntryRef>> given = given(rows);
             return rows.read("select * from person order by id", row -> known(row, given));
         });
+        all = undoubted(all);
         all.stream().filter(Known::forgotten).forEach(known -> files().remove(known.id()));
         return all;
+    }
+
+    /** Leaves those of whom two stations said otherwise the roles that both gave, until a person has settled it. */
+    private List<Known> undoubted(List<Known> all) {
+        Map<String, Clash> clashes = index.clashes().stream()
+                .collect(Collectors.toMap(Clash::subject, clash -> clash));
+        return all.stream()
+                .map(known -> Optional.ofNullable(clashes.get(PeopleView.PERSON + known.id()))
+                        .map(clash -> known.only(role -> givenByAll(clash, role)))
+                        .orElse(known))
+                .toList();
+    }
+
+    private boolean givenByAll(Clash clash, Role role) {
+        return clash.decisions().stream()
+                .allMatch(decision -> journal.entry(decision)
+                        .filter(entry -> gives(entry, role))
+                        .isPresent());
     }
 
     /** Returns a person, unless forgotten. */

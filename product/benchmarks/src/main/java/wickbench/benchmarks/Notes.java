@@ -1,6 +1,7 @@
 package wickbench.benchmarks;
 
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.random.RandomGenerator;
 import wickbench.api.index.IndexView;
@@ -35,6 +36,11 @@ final class Notes implements IndexView {
     public List<String> tables() {
         return List.of("create table note (station varchar(32) not null, seq bigint not null, id uuid not null,"
                 + " number bigint not null, text varchar(255) not null, primary key (station, seq))");
+    }
+
+    @Override
+    public Set<String> subjects(Entry entry) {
+        return Set.of();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.clash.Clash;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.progress.Progress;
 
@@ -29,6 +30,12 @@ public interface Index {
 
     /** Returns where the entry with this id stands, if it is here. */
     Optional<EntryRef> find(UUID id);
+
+    /** Returns the decisions that stand against one another and that nobody has settled, by subject. */
+    List<Clash> clashes();
+
+    /** Returns the clash on a subject, if there is one. */
+    Optional<Clash> clash(String subject);
 
     /** Takes in everything the journal has, telling how far it is. */
     void catchUp(Progress progress);

@@ -11,6 +11,7 @@ import org.osgi.service.component.annotations.Deactivate;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicy;
+import wickbench.api.clash.Clash;
 import wickbench.api.home.Home;
 import wickbench.api.index.Index;
 import wickbench.api.index.IndexView;
@@ -57,6 +58,16 @@ public final class HouseIndex implements Index {
     @Override
     public Optional<EntryRef> find(UUID id) {
         return index.find(id);
+    }
+
+    @Override
+    public List<Clash> clashes() {
+        return index.clashes();
+    }
+
+    @Override
+    public Optional<Clash> clash(String subject) {
+        return index.clash(subject);
     }
 
     @Override

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -49,7 +50,7 @@ class IndexCommandTest {
         assertThat(lines.printed()).containsExactly("view | taken | of | state", "entry_ids | 2 | 2 | complete");
         HeardTerminal again = HeardTerminal.ofNobody(true);
         assertThat(run(again, "rebuild")).isZero();
-        assertThat(again.printed()).containsExactly("[{\"of\":2,\"taken\":2,\"version\":1,\"view\":\"entry_ids\"}]");
+        assertThat(again.printed()).containsExactly("[{\"of\":2,\"taken\":2,\"version\":2,\"view\":\"entry_ids\"}]");
     }
 
     @Test
@@ -81,6 +82,11 @@ class IndexCommandTest {
         @Override
         public List<String> tables() {
             return List.of();
+        }
+
+        @Override
+        public Set<String> subjects(Entry entry) {
+            return Set.of();
         }
 
         @Override

@@ -4,13 +4,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
+import wickbench.api.clash.Decision;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
+import wickbench.api.reading.CorrectedReading;
 
 /**
  * Every statement of every result; the one by which a result stands is marked.
@@ -72,6 +76,21 @@ public final class LedgerView implements IndexView {
         made.add("create table unread (kind varchar(64) not null, v integer not null, entries bigint not null,"
                 + " primary key (kind, v))");
         return made;
+    }
+
+    @Override
+    public Set<String> subjects(Entry entry) {
+        // statements are weighed by their order as it stands in the table
+        return Set.of();
+    }
+
+    @Override
+    public Optional<Decision> decision(Entry entry) {
+        return entry.kind().equals(CorrectedReading.KIND)
+                ? Said.of(entry)
+                        .map(said -> new Decision(
+                                "result:" + said.result(), entry.body().canonical()))
+                : Optional.empty();
     }
 
     @Override

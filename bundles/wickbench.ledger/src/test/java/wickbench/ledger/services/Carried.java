@@ -2,6 +2,7 @@ package wickbench.ledger.services;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
@@ -36,6 +37,11 @@ record Carried(LedgerView view) implements IndexView {
     @Override
     public List<String> tables() {
         return view.tables();
+    }
+
+    @Override
+    public Set<String> subjects(Entry entry) {
+        return Set.of();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package wickbench.people.profile;
 
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import wickbench.api.authority.Signature;
@@ -39,6 +40,11 @@ public final class ProfileView implements IndexView {
         return List.of("create table profile (station varchar(32) not null, seq bigint not null,"
                 + " from_at timestamp(3) with time zone not null, issued_by varchar(32) not null, signed boolean not null,"
                 + " body character varying not null, primary key (station, seq))");
+    }
+
+    @Override
+    public Set<String> subjects(Entry entry) {
+        return Set.of();
     }
 
     @Override
