@@ -1,0 +1,92 @@
+package wickbench.reading.plan;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * The strips as numbers, in milliseconds, put into classes of equal strips.
+ *
+ * <p>Equal strips need no order but one: whichever was started first is read first, for an exchange of two looks that are in the
+ * other order keeps every sum and every window. So a plan is an order of classes, not of strips.
+ */
+final class Jobs {
+    /** The start of a strip that waits for its start. */
+    static final long NOT_STARTED = Long.MIN_VALUE;
+
+    final int count;
+    final long[] hands;
+    final long[] develop;
+    final long[] look;
+    final long[] slack;
+    final long[] started;
+    /** The jobs of each class: running ones by their start, then the others; longest tail first among classes. */
+    final int[][] classes;
+    /** How many of each class run already. */
+    final int[] running;
+
+    final long freeFrom;
+
+    private Jobs(List<StartedStrip> kept, PlanRequest request) {
+        List<PlanStrip> strips = new ArrayList<>();
+        kept.forEach(strip -> strips.add(strip.strip()));
+        strips.addAll(request.toStart());
+        count = strips.size();
+        hands = millis(strips, PlanStrip::handsOn);
+        develop = millis(strips, PlanStrip::develop);
+        look = millis(strips, PlanStrip::look);
+        slack = millis(strips, request.rule()::slack);
+        started = new long[count];
+        for (int job = 0; job < count; job++) {
+            started[job] = job < kept.size() ? kept.get(job).startedAt().toMillis() : NOT_STARTED;
+        }
+        freeFrom = request.freeFrom().toMillis();
+        classes = classes();
+        running = new int[classes.length];
+        for (int c = 0; c < classes.length; c++) {
+            for (int job : classes[c]) {
+                running[c] += isRunning(job) ? 1 : 0;
+            }
+        }
+    }
+
+    /** Takes the running strips that are kept and all that wait. */
+    static Jobs of(List<StartedStrip> kept, PlanRequest request) {
+        return new Jobs(kept, request);
+    }
+
+    boolean isRunning(int job) {
+        return started[job] != NOT_STARTED;
+    }
+
+    /** Returns the time from the end of hands-on work to the end of the earliest look. */
+    long tail(int job) {
+        return develop[job] + look[job];
+    }
+
+    private record Kind(long hands, long develop, long look, long slack) {}
+
+    private int[][] classes() {
+        Map<Kind, List<Integer>> kinds = new LinkedHashMap<>();
+        for (int job = 0; job < count; job++) {
+            Kind kind = new Kind(hands[job], develop[job], look[job], slack[job]);
+            kinds.computeIfAbsent(kind, key -> new ArrayList<>()).add(job);
+        }
+        // what runs comes first, in order of start; the others keep their order
+        Comparator<Integer> order = Comparator.comparing((Integer job) -> !isRunning(job))
+                .thenComparing(job -> isRunning(job) ? started[job] : 0);
+        return kinds.values().stream()
+                .sorted(Comparator.comparing((List<Integer> jobs) -> -tail(jobs.get(0))))
+                .map(jobs ->
+                        jobs.stream().sorted(order).mapToInt(Integer::intValue).toArray())
+                .toArray(int[][]::new);
+    }
+
+    private static long[] millis(List<PlanStrip> strips, Function<PlanStrip, Duration> of) {
+        return strips.stream().map(of).mapToLong(Duration::toMillis).toArray();
+    }
+}

@@ -1,0 +1,32 @@
+package wickbench.reading.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static wickbench.reading.plan.Strips.seconds;
+
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import wickbench.api.words.Coded;
+
+/** Optima found by a constraint solver and proved again by exhaustive search. */
+class PublishedPlansTest {
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "runplan.csv", numLinesToSkip = 1)
+    @DisplayName("The planner finds and proves the shortest total time of every known case")
+    void shortest(
+            String mix, String variant, int n, int hands, int look, String develop, int window, int total, int bound) {
+        List<PlanStrip> strips = mix.equals("identical")
+                ? Strips.equal(n, hands, 300, window, look)
+                : Strips.and(Strips.equal((n + 1) / 2, hands, 300, window, look), n / 2, hands, 600, window, look);
+        PlanRequest request = Strips.request(strips, Coded.of(WindowRule.class, variant));
+
+        RunPlan plan = RunPlanner.plan(request);
+
+        assertThat(plan.total()).isEqualTo(seconds(total));
+        assertThat(plan.optimal()).isTrue();
+        assertThat(plan.bound()).isEqualTo(plan.total());
+        assertThat(PlanCheck.faults(request, plan)).isEmpty();
+    }
+}
