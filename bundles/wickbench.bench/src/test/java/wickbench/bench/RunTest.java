@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -422,6 +423,21 @@ class RunTest {
                 .isEmpty();
         assertThat(lastBody()).contains("\"fate\":\"skipped\"").contains("\"fate\":\"read\"");
         refused(() -> happened(new RunEvent.Started(2)));
+    }
+
+    @Test
+    void shaking_is_timed_and_tells_when_the_extract_was_made() {
+        begin(strip(1));
+        refused(() -> happened(new RunEvent.Shaken(1)));
+        happened(new RunEvent.Shaking(1));
+        time.seconds(61);
+        happened(new RunEvent.Shaken(1));
+        happened(new RunEvent.Started(1));
+        time.seconds(310);
+        read(1, NEGATIVE);
+
+        assertThat(recorded().get(0).reading().times().shaken()).contains(Duration.ofSeconds(61));
+        assertThat(recorded().get(0).reading().times().extracted()).contains(Instant.parse("2026-03-02T06:00:00Z"));
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.UUID;
 import wickbench.api.check.Refusal;
 import wickbench.api.method.LineRole;
 import wickbench.bench.run.StripState.Answers;
+import wickbench.bench.run.StripState.Preparation;
 
 /** What a run becomes by what happens; a move that the rules do not know is refused and changes nothing. */
 final class Moves {
@@ -56,6 +57,14 @@ final class Moves {
 
     private static StripState move(StripState strip, Moment at, RunEvent.OfStrip event) {
         Phase phase = strip.phase(at);
+        if (event instanceof RunEvent.Shaking) {
+            only(strip, phase, Phase.WAITING);
+            return prepared(strip, new Preparation(Optional.of(at), Optional.empty()));
+        }
+        if (event instanceof RunEvent.Shaken) {
+            only(strip, phase, Phase.WAITING);
+            return shaken(strip, at);
+        }
         if (event instanceof RunEvent.Started) {
             only(strip, phase, Phase.WAITING);
             return started(strip, Optional.of(at), strip.undone());
@@ -102,6 +111,32 @@ final class Moves {
         throw new IllegalStateException("not known: " + event);
     }
 
+    private static StripState shaken(StripState strip, Moment at) {
+        Preparation begun = strip.preparation();
+        if (!begun.underWay()) {
+            throw new Refusal("run.not-now", RunWords.get("refused.not-shaking", strip.number()));
+        }
+        return prepared(
+                strip,
+                new Preparation(
+                        begun.from(), begun.from().map(from -> at.after(from).span())));
+    }
+
+    private static StripState prepared(StripState strip, Preparation preparation) {
+        return new StripState(
+                strip.strip(),
+                preparation,
+                strip.started(),
+                strip.undone(),
+                strip.looked(),
+                strip.kept(),
+                strip.second(),
+                strip.alone(),
+                strip.lost(),
+                strip.skipped(),
+                strip.recorded());
+    }
+
     private static StripState second(StripState strip, RunEvent.Second second) {
         whole(strip, second.lines().keySet());
         if (strip.second().isPresent() || strip.kept().isEmpty()) {
@@ -112,6 +147,7 @@ final class Moves {
         }
         return new StripState(
                 strip.strip(),
+                strip.preparation(),
                 strip.started(),
                 strip.undone(),
                 strip.looked(),
@@ -140,6 +176,7 @@ final class Moves {
     private static StripState started(StripState strip, Optional<Moment> at, List<Moment> undone) {
         return new StripState(
                 strip.strip(),
+                strip.preparation(),
                 at,
                 undone,
                 strip.looked(),
@@ -154,6 +191,7 @@ final class Moves {
     private static StripState looked(StripState strip, Moment at) {
         return new StripState(
                 strip.strip(),
+                strip.preparation(),
                 strip.started(),
                 strip.undone(),
                 Optional.of(at),
@@ -168,6 +206,7 @@ final class Moves {
     private static StripState kept(StripState strip, Answers answers) {
         return new StripState(
                 strip.strip(),
+                strip.preparation(),
                 strip.started(),
                 strip.undone(),
                 strip.looked(),
@@ -183,6 +222,7 @@ final class Moves {
             StripState strip, boolean alone, boolean lost, boolean skipped, Optional<UUID> recorded) {
         return new StripState(
                 strip.strip(),
+                strip.preparation(),
                 strip.started(),
                 strip.undone(),
                 strip.looked(),

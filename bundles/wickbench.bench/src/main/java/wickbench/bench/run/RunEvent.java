@@ -26,6 +26,12 @@ public sealed interface RunEvent {
     /** One more strip. */
     record Added(RunStrip more) implements RunEvent {}
 
+    /** Sample and liquid have met, and shaking begins. */
+    record Shaking(int strip) implements OfStrip {}
+
+    /** Shaking has ended. */
+    record Shaken(int strip) implements OfStrip {}
+
     /** Liquid is in the window of the strip. */
     record Started(int strip) implements OfStrip {}
 

@@ -64,6 +64,8 @@ final class RunJson {
 
     /** What happens to a strip and says no more than that. */
     enum Plain implements wickbench.api.words.Coded {
+        SHAKING,
+        SHAKEN,
         STARTED,
         UNDONE,
         LOOKED,
@@ -78,6 +80,8 @@ final class RunJson {
 
         RunEvent on(int strip) {
             return switch (this) {
+                case SHAKING -> new RunEvent.Shaking(strip);
+                case SHAKEN -> new RunEvent.Shaken(strip);
                 case STARTED -> new RunEvent.Started(strip);
                 case UNDONE -> new RunEvent.Undone(strip);
                 case LOOKED -> new RunEvent.Looked(strip);

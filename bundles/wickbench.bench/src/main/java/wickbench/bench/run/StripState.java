@@ -18,6 +18,7 @@ import wickbench.api.reading.Times;
 /**
  * What has happened to one strip so far.
  *
+ * @param preparation how its extract was shaken
  * @param undone the starts that were taken back
  * @param looked when the first line was answered
  * @param kept the answers of the first reader
@@ -28,6 +29,7 @@ import wickbench.api.reading.Times;
  */
 public record StripState(
         RunStrip strip,
+        Preparation preparation,
         Optional<Moment> started,
         List<Moment> undone,
         Optional<Moment> looked,
@@ -45,9 +47,25 @@ public record StripState(
         }
     }
 
+    /**
+     * The shaking of the extract, as timed here.
+     *
+     * @param from when sample and liquid met and shaking began
+     * @param lasted how long it was shaken, once it was ended
+     */
+    public record Preparation(Optional<Moment> from, Optional<Duration> lasted) {
+        static final Preparation NONE = new Preparation(Optional.empty(), Optional.empty());
+
+        /** Tells whether it is being shaken now. */
+        public boolean underWay() {
+            return from.isPresent() && lasted.isEmpty();
+        }
+    }
+
     static StripState of(RunStrip strip) {
         return new StripState(
                 strip,
+                Preparation.NONE,
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
@@ -155,6 +173,12 @@ public record StripState(
         Optional<Instant> read = looked.flatMap(this::elapsed)
                 .filter(span -> !span.span().isNegative())
                 .flatMap(span -> start.map(at -> at.plusMillis(span.span().toMillis())));
-        return new Times(known.outOfFridge(), known.extracted(), known.shaken(), start, read);
+        return new Times(
+                known.outOfFridge(),
+                known.extracted()
+                        .or(() -> preparation.from().map(at -> at.wall().truncatedTo(ChronoUnit.MILLIS))),
+                known.shaken().or(preparation::lasted),
+                start,
+                read);
     }
 }

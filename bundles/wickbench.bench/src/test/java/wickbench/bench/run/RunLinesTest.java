@@ -38,6 +38,8 @@ class RunLinesTest {
         return Stream.of(
                 new RunEvent.Begun(new UUID(7, 9), ANA, List.of(plain, cleaned)),
                 new RunEvent.Added(cleaned),
+                new RunEvent.Shaking(1),
+                new RunEvent.Shaken(1),
                 new RunEvent.Started(1),
                 new RunEvent.Undone(1),
                 new RunEvent.Looked(1),
