@@ -20,6 +20,7 @@ import wickbench.api.journal.Founding;
 import wickbench.api.journal.Hash;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
+import wickbench.api.journal.Proofs;
 import wickbench.api.journal.StationId;
 import wickbench.api.journal.Verification;
 import wickbench.api.progress.Progress;
@@ -37,6 +38,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
     private final OwnStation stations;
     private final List<String> notices = new CopyOnWriteArrayList<>();
     private final ReentrantLock writing = new ReentrantLock();
+    private final Proving proving;
     private final QuietSeal quiet = new QuietSeal(this::sealQuietly);
     private volatile Own own;
 
@@ -47,6 +49,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
         notices.addAll(hold.notices());
         stations = new OwnStation(disk, home, hold.readOnly().isEmpty(), notices::add);
         own = stations.open();
+        proving = new Proving(new Layout(home.folder()), hold.readOnly().isEmpty(), this::of, this::sealQuietly);
     }
 
     /**
@@ -240,6 +243,11 @@ public final class JournalFolder implements Journal, AutoCloseable {
         }
     }
 
+    /** Returns what proves the entries of this home, for as long as it is open. */
+    public Proofs proofs() {
+        return proving;
+    }
+
     @Override
     public Verification verify(Progress progress) {
         Layout layout = new Layout(home.folder());
@@ -289,6 +297,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
                 }
                 writer.close();
             }
+            proving.close();
             hold.close();
         } catch (IOException e) {
             throw Say.failed(Say.words("failed.close", home.folder(), EntryFiles.reason(e)));

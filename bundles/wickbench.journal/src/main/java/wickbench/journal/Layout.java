@@ -22,6 +22,11 @@ record Layout(Path home) {
         return new StationFolder(station, stations().resolve(station.value()));
     }
 
+    /** Hashes that can be thrown away at any time. */
+    Path tree(StationId station) {
+        return home.resolve("tree").resolve(station.value());
+    }
+
     Path key(StationId station) {
         return home.resolve("keys").resolve(station + ".pem");
     }

@@ -1,5 +1,6 @@
 package wickbench.journal;
 
+import java.util.Optional;
 import wickbench.api.journal.StationId;
 
 /** What a station calls itself in its checkpoints. */
@@ -11,5 +12,16 @@ final class Origin {
 
     static String of(StationId station) {
         return PREFIX + station;
+    }
+
+    /** Returns whose origin this is; empty when it is none of ours. */
+    static Optional<StationId> station(String origin) {
+        try {
+            return origin.startsWith(PREFIX)
+                    ? Optional.of(new StationId(origin.substring(PREFIX.length())))
+                    : Optional.empty();
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 }

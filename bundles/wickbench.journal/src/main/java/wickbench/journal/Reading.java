@@ -54,6 +54,31 @@ final class Reading {
         });
     }
 
+    /** Takes one line after the other. */
+    @FunctionalInterface
+    interface LineTaker {
+        /** Returns false when it has enough. */
+        boolean line(Lines line) throws IOException;
+    }
+
+    /** Walks over the lines of a stretch of entries, without a look at what they say. */
+    void lines(Kept kept, long from, long to, LineTaker taker) throws IOException {
+        long place = from;
+        while (place < to) {
+            long end = Math.min(to, (StationFolder.segmentOf(place) + 1) * StationFolder.SEGMENT);
+            try (Lines lines = from(kept, place)) {
+                for (; place < end; place++) {
+                    if (!lines.next()) {
+                        throw Say.tampered("entry.missing", place);
+                    }
+                    if (!taker.line(lines)) {
+                        return;
+                    }
+                }
+            }
+        }
+    }
+
     private Lines from(Kept kept, long place) throws IOException {
         long segment = StationFolder.segmentOf(place);
         long end = segment == kept.segment() ? kept.length() : Long.MAX_VALUE;

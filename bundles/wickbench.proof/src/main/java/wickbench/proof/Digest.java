@@ -1,7 +1,6 @@
 package wickbench.proof;
 
 import java.util.HexFormat;
-import java.util.regex.Pattern;
 
 /**
  * A SHA-256 hash: of a leaf, of a node, or of a key.
@@ -9,11 +8,11 @@ import java.util.regex.Pattern;
  * @param hex 64 lower-case hexadecimal digits
  */
 public record Digest(String hex) {
-    static final int BYTES = 32;
-    private static final Pattern FORM = Pattern.compile("[0-9a-f]{64}");
+    /** Bytes of a hash. */
+    public static final int SIZE = 32;
 
     public Digest {
-        if (!FORM.matcher(hex).matches()) {
+        if (hex.length() != 2 * SIZE || !hex.chars().allMatch(c -> c >= '0' && c <= '9' || c >= 'a' && c <= 'f')) {
             throw new IllegalArgumentException("expected 64 lower-case hexadecimal digits, found '" + hex + "'");
         }
     }

@@ -1,27 +1,34 @@
 package wickbench.journal.services;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
+import wickbench.api.journal.Proofs;
 import wickbench.api.journal.Verification;
 import wickbench.api.words.Words;
 
-/** {@code journal}: how it stands, whether it holds, and a checkpoint of now. */
+/** {@code journal}: how it stands, whether it holds, a checkpoint of now, and proofs for others. */
 @Component(property = CommandSet.NAME + "=journal")
 public final class JournalCommand implements CommandSet {
     private final Journal journal;
+    private final Proofs proofs;
     private final Words words = Words.of(JournalCommand.class, "journal");
 
     @Activate
-    public JournalCommand(@Reference Journal journal) {
+    public JournalCommand(@Reference Journal journal, @Reference Proofs proofs) {
         this.journal = journal;
+        this.proofs = proofs;
     }
 
     @Override
@@ -68,6 +75,31 @@ public final class JournalCommand implements CommandSet {
                 new JournalPrint(words, terminal).checkpoint(checkpoint);
             }
             return 0;
+        }
+
+        @Command(name = "proof")
+        int proof(
+                @Parameters(paramLabel = "ID") String id,
+                @Option(names = "--against", paramLabel = "SIZE") Optional<Long> against) {
+            return proving().prove(id, against);
+        }
+
+        @Command(name = "compare")
+        int compare(
+                @Parameters(paramLabel = "CHECKPOINT", index = "0..*", arity = "1..*") List<String> checkpoint,
+                @Parameters(paramLabel = "FILE", index = "0", hidden = true) Path file) {
+            return proving().compare(checkpoint, file);
+        }
+
+        @Command(name = "export-tiles")
+        int exportTiles(
+                @Parameters(paramLabel = "DIR") Path folder,
+                @Option(names = "--station", paramLabel = "STATION") Optional<String> station) {
+            return proving().export(folder, station);
+        }
+
+        private ProofCommands proving() {
+            return new ProofCommands(journal, proofs, words, terminal);
         }
     }
 }

@@ -26,6 +26,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.words.Words;
 import wickbench.journal.JournalFolder;
 import wickbench.testing.HeardTerminal;
+import wickbench.testing.Schemas;
 
 class JournalCommandTest {
     @TempDir
@@ -110,6 +111,80 @@ class JournalCommandTest {
         assertThat(heard.printed()).first().asString().startsWith("Stopped after 5 entries");
     }
 
+    @Test
+    void an_entry_is_proved_by_place_or_id_as_the_published_schema_says() throws IOException {
+        record(new HomeFolder(folder));
+        assertThat(run(true, "proof", "station-1:1")).isZero();
+        assertThat(Schemas.published()
+                        .errors("proof-1.schema.json", heard.printed().get(0)))
+                .isEmpty();
+        String byPlace = heard.printed().get(0);
+        assertThat(run(true, "proof", new UUID(1, 1).toString())).isZero();
+        assertThat(heard.printed()).containsExactly(byPlace);
+        assertThat(run(true, "proof", "station-1:0", "--against", "1")).isZero();
+        assertThat(Schemas.published()
+                        .errors("proof-1.schema.json", heard.printed().get(0)))
+                .isEmpty();
+        assertThat(printed().get("consistency")).get().asString().isNotEqualTo("[]");
+        assertThat(run(false, "proof", "station-1:0", "--against", "1")).isZero();
+        assertThat(heard.printed())
+                .anyMatch(line -> line.startsWith("Entry station-1:0, leaf "))
+                .anyMatch(line -> line.startsWith("The checkpoint covers 2 entries"))
+                .contains("wickbench.invalid/station-1");
+    }
+
+    @Test
+    void an_entry_that_is_not_there_or_not_named_is_told() {
+        record(new HomeFolder(folder));
+        assertThat(complaint("proof", "seven"))
+                .contains("expected an entry as STATION:NUMBER or its id, found 'seven'");
+        assertThat(complaint("proof", "station-1:x")).contains("found 'station-1:x'");
+        assertThat(complaint("proof", new UUID(3, 3).toString())).contains("there is no entry with the id");
+        assertThat(complaint("proof", "station-1:7")).isEqualTo("There is no station-1:7 here.");
+    }
+
+    @Test
+    void a_checkpoint_is_compared_from_a_file_or_from_what_was_typed() throws IOException {
+        record(new HomeFolder(folder));
+        Path note = folder.resolve("journal/station-1/checkpoint");
+        assertThat(run(false, "compare", note.toString())).isZero();
+        assertThat(heard.printed())
+                .containsExactly(
+                        "The journal of station-1 holds all 2 entries of the checkpoint unchanged, and 0 since.");
+        assertThat(run(true, "compare", Files.readString(note))).isZero();
+        assertThat(heard.printed().get(0)).contains("\"result\":\"consistent\"", "\"signed\":true");
+        assertThat(run(
+                        true,
+                        "compare",
+                        "station-1",
+                        "2",
+                        Hash.ofContent("other").hex()))
+                .isEqualTo(1);
+        assertThat(heard.printed().get(0)).contains("\"result\":\"forked\"", "\"holds\":false", "\"signed\":false");
+        assertThat(complaint("compare", folder.resolve("nothing").toString())).contains("expected a file");
+    }
+
+    @Test
+    void a_journal_is_exported_as_tiles() {
+        record(new HomeFolder(folder));
+        Path tiles = folder.resolve("tiles");
+        assertThat(run(false, "export-tiles", tiles.toString())).isZero();
+        assertThat(heard.printed()).containsExactly("2 entries were exported to " + tiles + ".");
+        assertThat(tiles.resolve("tile/entries/000.p/2")).exists();
+        assertThat(run(true, "export-tiles", tiles + "-2", "--station", "station-1"))
+                .isZero();
+        assertThat(printed().get("folder")).isPresent();
+        assertThat(complaint("export-tiles", tiles + "-3", "--station", "No")).contains("station name");
+        assertThat(complaint("export-tiles", tiles + "-3", "--station", "other"))
+                .isEqualTo("There is no other here.");
+    }
+
+    @Test
+    void nothing_is_exported_of_a_home_that_was_never_founded() {
+        assertThat(complaint("export-tiles", folder.resolve("tiles").toString()))
+                .contains("No station yet");
+    }
+
     private static void record(HomeFolder home) {
         try (JournalFolder journal = JournalFolder.open(home, entries -> {})) {
             journal.found(new Founding(new StationId("station-1"), ZoneId.of("Europe/Madrid"), OptionalLong.empty()));
@@ -122,14 +197,29 @@ class JournalCommandTest {
         }
     }
 
-    private int run(boolean json, String command) {
+    private int run(boolean json, String... command) {
         heard = HeardTerminal.of(new PersonId("rivera"), json);
         try (JournalFolder journal = JournalFolder.open(new HomeFolder(folder), entries -> {})) {
-            return new CommandLine(new JournalCommand(journal).commands(heard)).execute(command);
+            return new CommandLine(new JournalCommand(journal, journal.proofs()).commands(heard)).execute(command);
         }
     }
 
     private Json.Obj printed() {
         return JsonReader.readObject("printed", heard.printed().get(0)).orRefuse();
+    }
+
+    /** Runs a command that is refused, and returns what it says. */
+    private String complaint(String... command) {
+        heard = HeardTerminal.of(new PersonId("rivera"), false);
+        String[] said = new String[1];
+        try (JournalFolder journal = JournalFolder.open(new HomeFolder(folder), entries -> {})) {
+            new CommandLine(new JournalCommand(journal, journal.proofs()).commands(heard))
+                    .setExecutionExceptionHandler((failure, line, parsed) -> {
+                        said[0] = failure.getMessage();
+                        return 2;
+                    })
+                    .execute(command);
+        }
+        return said[0];
     }
 }

@@ -1,0 +1,140 @@
+package wickbench.journal.services;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Complaint;
+import wickbench.api.command.Terminal;
+import wickbench.api.journal.Checkpoint;
+import wickbench.api.journal.Comparison;
+import wickbench.api.journal.EntryProof;
+import wickbench.api.journal.Hash;
+import wickbench.api.journal.Journal;
+import wickbench.api.journal.Proofs;
+import wickbench.api.journal.StationId;
+import wickbench.api.json.Json;
+import wickbench.api.words.Words;
+
+/** Proving, comparing and exporting on the command line. */
+final class ProofCommands {
+    private static final int LONGEST_CHECKPOINT = 100_000;
+
+    private final Journal journal;
+    private final Proofs proofs;
+    private final Words words;
+    private final Terminal terminal;
+
+    ProofCommands(Journal journal, Proofs proofs, Words words, Terminal terminal) {
+        this.journal = journal;
+        this.proofs = proofs;
+        this.words = words;
+        this.terminal = terminal;
+    }
+
+    int prove(String name, Optional<Long> against) {
+        EntryProof proof = proofs.prove(
+                new EntryName(journal, words).find(name),
+                against.map(OptionalLong::of).orElse(OptionalLong.empty()));
+        if (terminal.json()) {
+            terminal.json(json(proof));
+        } else {
+            print(proof);
+        }
+        return 0;
+    }
+
+    static Json.Obj json(EntryProof proof) {
+        return Json.object()
+                .with("entry", proof.entry().toString())
+                .with("line", proof.line())
+                .with("index", proof.entry().seq())
+                .with("leaf", proof.leaf().hex())
+                .with("size", proof.size())
+                .with("root", proof.root().hex())
+                .with("inclusion", hashes(proof.inclusion()))
+                .with("consistency", hashes(proof.consistency()))
+                .with("checkpoint", JournalJson.checkpoint(Optional.of(proof.checkpoint())))
+                .with("public_key", proof.publicKey());
+    }
+
+    private static Json hashes(List<Hash> hashes) {
+        return Json.texts(hashes.stream().map(Hash::hex).toList());
+    }
+
+    private void print(EntryProof proof) {
+        line("proof.entry", proof.entry(), proof.leaf());
+        terminal.line(proof.line());
+        line("proof.tree", proof.size(), proof.root());
+        proof.inclusion().forEach(hash -> terminal.line("  " + hash));
+        if (proof.size() < proof.checkpoint().size()) {
+            line("proof.newer", proof.checkpoint().size(), proof.checkpoint().root());
+            proof.consistency().forEach(hash -> terminal.line("  " + hash));
+        }
+        line("proof.key", proof.publicKey());
+        proof.checkpoint().note().lines().forEach(terminal::line);
+    }
+
+    /**
+     * @param given the words of the command line
+     * @param file the first of them as a file
+     */
+    int compare(List<String> given, Path file) {
+        Comparison comparison = proofs.compare(text(given, file));
+        if (terminal.json()) {
+            terminal.json(Json.object()
+                    .with("result", comparison.result().code())
+                    .with("holds", comparison.holds())
+                    .with("signed", comparison.signed())
+                    .with("text", comparison.text()));
+        } else {
+            terminal.line(comparison.text());
+        }
+        return comparison.holds() ? 0 : 1;
+    }
+
+    /** Returns what a file holds where one is named, else the words themselves. */
+    private String text(List<String> given, Path file) {
+        String text = String.join(" ", given);
+        if (given.size() > 1 || text.contains("\n")) {
+            return text;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return new String(in.readNBytes(LONGEST_CHECKPOINT), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new BadInput(Complaint.of(text, words.get("compare.file")));
+        }
+    }
+
+    int export(Path folder, Optional<String> named) {
+        StationId station = named.map(ProofCommands::station)
+                .or(() -> journal.stations().stream().findFirst())
+                .orElseThrow(() -> new BadInput(Complaint.of("DIR", words.get("status.unfounded"))));
+        Checkpoint checkpoint = proofs.exportTiles(station, folder, terminal.progress(words.get("export.progress")));
+        if (terminal.json()) {
+            terminal.json(Json.object()
+                    .with("folder", folder.toString())
+                    .with("checkpoint", JournalJson.checkpoint(Optional.of(checkpoint))));
+        } else {
+            line("export.done", checkpoint.size(), folder);
+        }
+        return 0;
+    }
+
+    private static StationId station(String name) {
+        try {
+            return new StationId(name);
+        } catch (IllegalArgumentException e) {
+            throw new BadInput(Complaint.of("--station", e.getMessage()));
+        }
+    }
+
+    private void line(String key, Object... values) {
+        terminal.line(words.get(key, values));
+    }
+}
