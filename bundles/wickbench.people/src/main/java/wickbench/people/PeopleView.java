@@ -129,7 +129,10 @@ public final class PeopleView implements IndexView {
     }
 
     private static void enrol(Enrolled enrolled, Entry entry, Rows rows) {
-        boolean known = rows.first("select id from person where id = ?", row -> true, enrolled.person().value())
+        boolean known = rows.first(
+                        "select id from person where id = ?",
+                        row -> true,
+                        enrolled.person().value())
                 .isPresent();
         if (known) {
             // another station enrolled somebody by the same id

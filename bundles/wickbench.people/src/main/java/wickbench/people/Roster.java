@@ -56,8 +56,7 @@ public final class Roster {
 
     /** Leaves those of whom two stations said otherwise the roles that both gave, until a person has settled it. */
     private List<Known> undoubted(List<Known> all) {
-        Map<String, Clash> clashes = index.clashes().stream()
-                .collect(Collectors.toMap(Clash::subject, clash -> clash));
+        Map<String, Clash> clashes = index.clashes().stream().collect(Collectors.toMap(Clash::subject, clash -> clash));
         return all.stream()
                 .map(known -> Optional.ofNullable(clashes.get(PeopleView.PERSON + known.id()))
                         .map(clash -> known.only(role -> givenByAll(clash, role)))

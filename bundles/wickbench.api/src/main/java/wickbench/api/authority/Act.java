@@ -21,6 +21,8 @@ public enum Act implements Coded {
     WITHDRAW_METHOD(false, Role.REVIEWER, Role.ADMINISTRATOR),
     CORRECT_READING(false, Role.REVIEWER),
     CORRECT_OWN_READING(true),
+    /** Release a hold, or end anything else that is owed, by decision. */
+    SETTLE_OWED(true, Role.REVIEWER, Role.RELEASER),
     /** Receive, count, quarantine and destroy lots; define kits; keep fridges and equipment. */
     KEEP_STOCK(false, Role.STOCK_KEEPER),
     /** Open a pouch, or take parts out of stock. */
