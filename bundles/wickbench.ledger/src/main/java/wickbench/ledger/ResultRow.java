@@ -30,6 +30,8 @@ import wickbench.api.reading.Severity;
  * @param dilution beyond the method's own steps; 1 is undiluted
  * @param sheet the file from which it was typed
  * @param corrections how many statements followed the first
+ * @param corrected whether it stands by one of them, which asks for a signature
+ * @param signed who signed the statement by which it stands; empty when nobody did
  */
 public record ResultRow(
         UUID id,
@@ -57,4 +59,6 @@ public record ResultRow(
         Optional<RunControl> control,
         BigDecimal dilution,
         Optional<String> sheet,
-        long corrections) {}
+        long corrections,
+        boolean corrected,
+        Optional<Signed> signed) {}

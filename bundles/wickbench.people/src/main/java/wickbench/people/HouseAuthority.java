@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.authority.Act;
+import wickbench.api.authority.ActWords;
 import wickbench.api.authority.Authority;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.authority.Permission;
@@ -82,7 +83,7 @@ public final class HouseAuthority implements Authority, Permissions {
             return denied("people.unknown", by);
         }
         boolean has = act.roles().isEmpty() || act.roles().stream().anyMatch(role -> roster.has(known.get(), role));
-        return has ? new Allowed() : denied("people.role", by, PeopleWords.get("act." + act.code()), words(act));
+        return has ? new Allowed() : denied("people.role", by, ActWords.text(act), words(act));
     }
 
     private Permission proof(PersonId by) {
@@ -94,7 +95,7 @@ public final class HouseAuthority implements Authority, Permissions {
                 .filter(held -> held.requiredSignatures().contains(kind))
                 .isPresent();
         if (profileAsks || act.signed() && signIn.asked()) {
-            throw new Refusal("sign.needed", PeopleWords.get("sign.needed", PeopleWords.get("act." + act.code())));
+            throw new Refusal("sign.needed", PeopleWords.get("sign.needed", ActWords.text(act)));
         }
     }
 

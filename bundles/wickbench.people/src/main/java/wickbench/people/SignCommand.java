@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import wickbench.api.authority.ActWords;
 import wickbench.api.authority.Signature;
 import wickbench.api.authority.Signature.Standing;
 import wickbench.api.check.BadInput;
@@ -69,7 +70,7 @@ public final class SignCommand implements CommandSet {
                 terminal.line(PeopleWords.get("verify.foreign", entry.ref(), entry.kind()));
             } else if (checked.signature() instanceof Standing.Signed signed) {
                 Signature by = signed.signature();
-                String meaning = PeopleWords.get("act." + by.meaning().code());
+                String meaning = ActWords.text(by.meaning());
                 terminal.line(PeopleWords.get("verify.signed", entry.ref(), entry.kind(), by.by(), by.at(), meaning));
             } else {
                 terminal.line(PeopleWords.get("verify.unsigned", entry.ref(), entry.kind()));

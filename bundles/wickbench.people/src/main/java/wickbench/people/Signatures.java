@@ -2,7 +2,6 @@ package wickbench.people;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import wickbench.api.authority.Signature;
 import wickbench.api.authority.Signature.Standing;
 import wickbench.api.journal.Entry;
@@ -12,10 +11,6 @@ import wickbench.api.progress.Progress;
 
 /** Reads the whole journal for signatures. */
 final class Signatures {
-    /** Kinds of entry that ask for a signature; without one they are marked unsigned for ever. */
-    static final Set<String> ASKED =
-            Set.of("method.issued", "method.withdrawn", "reading.corrected", "profile.issued", Forgotten.KIND);
-
     private static final int OFTEN = 1000;
 
     private Signatures() {}
@@ -37,7 +32,7 @@ final class Signatures {
             long size = journal.size(station);
             journal.read(station, 0, entry -> {
                 Checked checked = of(entry);
-                if (ASKED.contains(entry.kind()) || concerns(checked)) {
+                if (Signature.asked(entry.kind()) || concerns(checked)) {
                     found.add(checked);
                 }
                 return entry.ref().seq() % OFTEN != 0 || progress.at(entry.ref().seq(), size);

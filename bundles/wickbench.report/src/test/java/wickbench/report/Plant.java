@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Signature;
 import wickbench.api.gate.Answer;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Draft;
@@ -69,6 +71,17 @@ public final class Plant implements AutoCloseable {
 
     public Entry correct(UUID first, String reason, RecordedReading now) {
         return append(CorrectedReading.KIND, CorrectedReadingJson.write(new CorrectedReading(first, reason, now)));
+    }
+
+    /** Corrects under Rivera's name. */
+    public Entry correctSigned(UUID first, String reason, RecordedReading now) {
+        Json.Obj body = CorrectedReadingJson.write(new CorrectedReading(first, reason, now));
+        Draft draft = new Draft(Draft.randomId(home.chance()), RIVERA, CorrectedReading.KIND, 1, body);
+        Json.Obj name =
+                Signature.of(draft, RIVERA, START, Act.CORRECT_OWN_READING).json();
+        return journal.append(List.of(
+                        new Draft(draft.id(), RIVERA, draft.kind(), draft.v(), body.with(Signature.MEMBER, name))))
+                .get(0);
     }
 
     public Entry append(String kind, Json.Obj body) {

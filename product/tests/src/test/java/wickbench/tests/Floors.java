@@ -17,7 +17,8 @@ import java.util.stream.Stream;
 final class Floors {
 
     private static final String PAGES = ".ui";
-    private static final Set<String> GROUND = Set.of("wickbench.api", "wickbench.proof", "wickbench.reading", "wickbench.figures");
+    private static final Set<String> GROUND =
+            Set.of("wickbench.api", "wickbench.proof", "wickbench.reading", "wickbench.figures");
     private static final Set<String> DESK = Set.of("wickbench.shell", "wickbench.widgets");
     private static final Set<String> PAGE =
             Set.of("wickbench.api", "wickbench.reading", "wickbench.figures", "wickbench.shell", "wickbench.widgets");

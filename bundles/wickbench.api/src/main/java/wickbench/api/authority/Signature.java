@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import wickbench.api.check.Checked;
 import wickbench.api.journal.Draft;
@@ -34,6 +35,9 @@ public record Signature(PersonId by, Instant at, Act meaning, Hash boundTo) {
     /** The member that holds a witness's. */
     public static final String WITNESS = "witness";
 
+    private static final Set<String> ASKING =
+            Set.of("method.issued", "method.withdrawn", "reading.corrected", "profile.issued", "person.forgotten");
+
     private static final DateTimeFormatter MILLIS =
             new DateTimeFormatterBuilder().appendInstant(3).toFormatter();
 
@@ -55,6 +59,11 @@ public record Signature(PersonId by, Instant at, Act meaning, Hash boundTo) {
     /** Tells whether it was given for this entry, as it is. */
     public boolean fits(Entry entry) {
         return boundTo.equals(bond(entry.id(), entry.kind(), entry.v(), entry.body(), by, at, meaning));
+    }
+
+    /** Tells whether entries of a kind ask for a signature; those without one are marked unsigned for ever. */
+    public static boolean asked(String kind) {
+        return ASKING.contains(kind);
     }
 
     /** Returns what stands under an entry. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
+import wickbench.api.authority.Signature;
 import wickbench.api.gate.Answer;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Entry;
@@ -12,12 +13,16 @@ import wickbench.api.profile.Site;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.Sample;
+import wickbench.ledger.Signed;
 import wickbench.ledger.Statement;
 import wickbench.reading.ReadingWords;
 import wickbench.widgets.Badge;
 import wickbench.widgets.Facts;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
+import wickbench.widgets.MarkedLine;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Shape;
 import wickbench.widgets.Spans;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
@@ -95,9 +100,27 @@ record FactCards(Theme theme, Site site, WhoIsWho people) {
                             statement.reading().verdict().outcome(),
                             statement.reading().reading().sample().dilution()));
             theme.controls().text(row, statement.counts() ? Type.STRONG : Type.BODY, said(statement));
+            if (Signature.asked(statement.entry().kind())) {
+                signature(card, statement.entry());
+            }
             origin(statement.reading().reading().origin())
                     .ifPresent(text -> theme.controls().text(card, Type.SMALL, text));
         }
+    }
+
+    private void signature(Composite card, Entry entry) {
+        Signed.under(entry)
+                .ifPresentOrElse(
+                        name -> theme.controls().text(card, Type.SMALL, SignatureWords.of(name, people, times())),
+                        () -> Fit.wide(new MarkedLine(
+                                card,
+                                theme,
+                                new Mark("", Shape.TRIANGLE, Meaning.CAUTION),
+                                LedgerUiWords.get("signature.none"))));
+    }
+
+    private SiteTimes times() {
+        return new SiteTimes(site.zone());
     }
 
     private String said(Statement statement) {
@@ -106,8 +129,7 @@ record FactCards(Theme theme, Site site, WhoIsWho people) {
                 .reason()
                 .map(reason -> LedgerUiWords.get("history.corrected", reason))
                 .orElseGet(() -> LedgerUiWords.get("history.recorded"));
-        return LedgerUiWords.get(
-                "history.line", how, new SiteTimes(site.zone()).second(entry.at()), people.full(entry.by()));
+        return LedgerUiWords.get("history.line", how, times().second(entry.at()), people.full(entry.by()));
     }
 
     private static Optional<String> origin(Reading.Origin origin) {

@@ -51,6 +51,8 @@ record ResultTable(SiteTimes times, WhoIsWho people) {
                         .hidden(),
                 said("corrections", 90, row -> row.corrections() == 0 ? "" : Long.toString(row.corrections()))
                         .rightAligned(),
+                said("signature", 200, row -> SignatureWords.under(row, people, times))
+                        .hidden(),
                 said("sheet", 140, row -> row.sheet().orElse("")).hidden(),
                 said("recorded", 132, row -> times.minute(row.recorded())).hidden(),
                 said("recorded-by", 150, row -> people.name(row.recordedBy())).hidden(),

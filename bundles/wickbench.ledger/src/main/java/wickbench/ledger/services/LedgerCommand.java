@@ -14,9 +14,7 @@ import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
 import wickbench.api.command.Terminal;
 import wickbench.api.journal.EntryRef;
-import wickbench.api.journal.Journal;
 import wickbench.api.person.PersonId;
-import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.ledger.Filter;
 import wickbench.ledger.ResultDetail;
@@ -36,12 +34,11 @@ final class LedgerCommand {
     private final Terminal terminal;
     private final Print print;
 
-    LedgerCommand(
-            Results results, Journal journal, SiteFacts site, Optional<Correcting> correcting, Terminal terminal) {
+    LedgerCommand(Results results, Optional<Correcting> correcting, Terminal terminal, Print print) {
         this.results = results;
         this.correcting = correcting;
         this.terminal = terminal;
-        print = new Print(terminal, journal, site);
+        this.print = print;
     }
 
     @Command(name = "list")

@@ -1,5 +1,6 @@
 package wickbench.ledger.services;
 
+import java.util.List;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -9,6 +10,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
 import wickbench.api.journal.Journal;
+import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.RunSheets;
@@ -20,6 +22,7 @@ public final class LedgerCommands implements CommandSet {
     private final Results results;
     private final Journal journal;
     private final SiteFacts site;
+    private final List<People> people;
     private final Optional<Correcting> correcting;
 
     @Activate
@@ -27,6 +30,8 @@ public final class LedgerCommands implements CommandSet {
             @Reference Results results,
             @Reference Journal journal,
             @Reference SiteFacts site,
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<People> people,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
                     Optional<ReadingDoor> door,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
@@ -34,11 +39,12 @@ public final class LedgerCommands implements CommandSet {
         this.results = results;
         this.journal = journal;
         this.site = site;
+        this.people = people;
         correcting = door.flatMap(found -> sheets.map(reader -> new Correcting(found, reader)));
     }
 
     @Override
     public Object commands(Terminal terminal) {
-        return new LedgerCommand(results, journal, site, correcting, terminal);
+        return new LedgerCommand(results, correcting, terminal, new Print(terminal, journal, site, people));
     }
 }

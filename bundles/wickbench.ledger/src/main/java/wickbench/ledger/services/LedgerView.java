@@ -15,6 +15,7 @@ import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
 import wickbench.api.reading.CorrectedReading;
+import wickbench.ledger.Signed;
 
 /**
  * Every statement of every result; the one by which a result stands is marked.
@@ -46,7 +47,10 @@ public final class LedgerView implements IndexView {
             "first_station varchar(32) not null",
             "first_seq bigint not null",
             "first_at timestamp(3) with time zone not null",
-            "first_by varchar(32) not null");
+            "first_by varchar(32) not null",
+            "signed_by varchar(32) not null",
+            "signed_at timestamp(3) with time zone",
+            "signed_for varchar(32) not null");
 
     private static final String INSERT = insert();
 
@@ -60,7 +64,7 @@ public final class LedgerView implements IndexView {
 
     @Override
     public int version() {
-        return 2;
+        return 3;
     }
 
     @Override
@@ -129,8 +133,16 @@ public final class LedgerView implements IndexView {
         values.put("first_seq", entry.ref().seq());
         values.put("first_at", entry.at());
         values.put("first_by", entry.by().value());
+        sign(values, entry);
         values.putAll(facts);
         return names().map(values::get).toList();
+    }
+
+    private static void sign(Map<String, Object> values, Entry entry) {
+        Optional<Signed> signed = Signed.under(entry);
+        values.put("signed_by", signed.map(name -> name.by().value()).orElse(""));
+        values.put("signed_at", signed.map(Signed::at));
+        values.put("signed_for", signed.map(name -> name.meaning().code()).orElse(""));
     }
 
     private static void countUnread(Entry entry, Rows rows) {

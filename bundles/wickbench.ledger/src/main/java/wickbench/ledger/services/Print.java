@@ -6,6 +6,8 @@ import wickbench.api.command.Terminal;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
+import wickbench.api.person.People;
+import wickbench.api.person.PersonId;
 import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
@@ -17,11 +19,14 @@ final class Print {
     private final Terminal terminal;
     private final Journal journal;
     private final SiteFacts site;
+    private final List<People> people;
 
-    Print(Terminal terminal, Journal journal, SiteFacts site) {
+    /** @param people one, or none where people are not kept */
+    Print(Terminal terminal, Journal journal, SiteFacts site, List<People> people) {
         this.terminal = terminal;
         this.journal = journal;
         this.site = site;
+        this.people = people;
     }
 
     void list(List<ResultRow> rows, long all) {
@@ -44,8 +49,20 @@ final class Print {
             terminal.json(ResultJson.detail(detail));
             return;
         }
-        new DetailText(site.now(), journal.status().checkpoint()).lines(detail).forEach(terminal::line);
+        new DetailText(site.now(), journal.status().checkpoint(), this::name)
+                .lines(detail)
+                .forEach(terminal::line);
         cautions();
+    }
+
+    /** Returns name and id, as a signature shows them. */
+    private String name(PersonId id) {
+        return people.stream()
+                .flatMap(port -> port.find(id).stream())
+                .flatMap(person -> person.name().stream())
+                .findFirst()
+                .map(name -> LedgerWords.get("person", name, id))
+                .orElse(id.value());
     }
 
     /** Says what a newer program wrote, so that nobody takes the list for whole. */
@@ -95,7 +112,8 @@ final class Print {
 
     private static String outcome(ResultRow row) {
         String marks = (row.sign() ? LedgerWords.get("mark.sign") : "")
-                + (row.corrections() > 0 ? LedgerWords.get("mark.corrected") : "");
+                + (row.corrections() > 0 ? LedgerWords.get("mark.corrected") : "")
+                + (row.corrected() && row.signed().isEmpty() ? LedgerWords.get("mark.unsigned") : "");
         return OutcomeWords.text(row.outcome(), row.dilution()) + marks;
     }
 }

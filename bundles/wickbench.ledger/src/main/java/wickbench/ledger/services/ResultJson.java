@@ -6,6 +6,7 @@ import wickbench.api.json.Json;
 import wickbench.api.words.Coded;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
+import wickbench.ledger.Signed;
 import wickbench.ledger.Statement;
 import wickbench.reading.RecordedReadingJson;
 
@@ -41,7 +42,16 @@ final class ResultJson {
                 .withText("control", row.control().map(Coded::code))
                 .with("dilution", row.dilution())
                 .withText("sheet", row.sheet())
-                .with("corrections", row.corrections());
+                .with("corrections", row.corrections())
+                .with("corrected", row.corrected())
+                .withOptional("signed", row.signed().map(ResultJson::signed));
+    }
+
+    private static Json signed(Signed signed) {
+        return Json.object()
+                .with("by", signed.by().value())
+                .with("at", signed.at().toString())
+                .with("meaning", signed.meaning().code());
     }
 
     static Json.Obj detail(ResultDetail detail) {
@@ -66,6 +76,7 @@ final class ResultJson {
                 .with("outcome", statement.reading().verdict().outcome().code())
                 .with("sign", statement.reading().verdict().sign())
                 .with("counts", statement.counts())
+                .withOptional("signed", Signed.under(statement.entry()).map(ResultJson::signed))
                 .with("leaf", statement.entry().leaf().hex());
     }
 }

@@ -1,6 +1,7 @@
 package wickbench.ledger.services;
 
 import java.util.Optional;
+import wickbench.api.authority.Act;
 import wickbench.api.index.Row;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.StationId;
@@ -15,6 +16,7 @@ import wickbench.api.reading.RunControl;
 import wickbench.api.reading.Severity;
 import wickbench.api.words.Coded;
 import wickbench.ledger.ResultRow;
+import wickbench.ledger.Signed;
 
 /** Turns a row of the table into a result. */
 final class Shape {
@@ -47,7 +49,15 @@ final class Shape {
                 choice(row, "control", RunControl.class),
                 row.decimal("dilution").stripTrailingZeros(),
                 stated(row, "sheet"),
-                row.whole("corrections"));
+                row.whole("corrections"),
+                !row.flag("recording"),
+                signed(row));
+    }
+
+    private static Optional<Signed> signed(Row row) {
+        return stated(row, "signed_by")
+                .map(by -> new Signed(
+                        new PersonId(by), row.instant("signed_at"), Coded.of(Act.class, row.text("signed_for"))));
     }
 
     private static Optional<String> stated(Row row, String column) {

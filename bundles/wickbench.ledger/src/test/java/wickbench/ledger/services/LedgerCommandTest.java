@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
+import wickbench.api.authority.Signature;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.Draft;
@@ -141,10 +142,33 @@ class LedgerCommandTest {
         assertThat(printed.printed())
                 .contains("  Outcome: Positive – Detected.", "  T test line: faint", "  batch: B-7")
                 .anyMatch(line -> line.endsWith(" recorded by op-01: Negative"))
+                .containsOnlyOnce("    not signed")
                 .anyMatch(line -> line.endsWith(
                         " corrected by op-01: Positive – the faint line was overlooked  (the result stands by this)"));
         run("list", "--held");
-        assertThat(printed.printed()).anyMatch(line -> line.contains("Positive, corrected"));
+        assertThat(printed.printed()).anyMatch(line -> line.contains("Positive, corrected (not signed)"));
+    }
+
+    @Test
+    void whoSignedACorrectionWhenAndWhatForIsShownWhereverItIs() {
+        Signature name = site.correctSigned(
+                negative.id(), Plain.negative("S-1").seen(Seen.SEEN, Seen.FAINT).judged());
+        run("show", negative.id().toString());
+        assertThat(printed.printed())
+                .containsOnlyOnce("    signed by op-01 at " + new SiteClock(TestSite.ZONE).second(name.at())
+                        + " to correct their own reading");
+        run("list");
+        assertThat(printed.printed())
+                .anyMatch(line -> line.contains("Positive, corrected"))
+                .noneMatch(line -> line.contains("not signed"));
+        String signed =
+                "\"signed\":{\"at\":\"" + name.at() + "\",\"by\":\"op-01\",\"meaning\":\"correct-own-reading\"}";
+        runJson("show", negative.id().toString());
+        assertThat(printed.printed().get(0).split(java.util.regex.Pattern.quote(signed), -1))
+                // of the result and of the statement
+                .hasSize(3);
+        runJson("list");
+        assertThat(printed.printed().get(0)).contains("\"corrected\":true", signed);
     }
 
     @Test
@@ -158,7 +182,8 @@ class LedgerCommandTest {
     @Test
     void withoutTheBenchNothingIsCorrected() {
         HeardTerminal lines = HeardTerminal.of(TestSite.WRITER, false);
-        Object command = new LedgerCommands(site.results, site.journal, site.site, Optional.empty(), Optional.empty())
+        Object command = new LedgerCommands(
+                        site.results, site.journal, site.site, List.of(), Optional.empty(), Optional.empty())
                 .commands(lines);
         assertThat(execute(command, lines, "correct", "bench-1:2", "--reason", "x", "--batch", "B-7"))
                 .isEqualTo(3);
@@ -205,8 +230,11 @@ class LedgerCommandTest {
 
     private int run(boolean json, String... arguments) {
         printed = HeardTerminal.of(TestSite.WRITER, json);
-        Object command =
-                new LedgerCommand(site.results, site.journal, site.site, Optional.of(site.correcting), printed);
+        Object command = new LedgerCommand(
+                site.results,
+                Optional.of(site.correcting),
+                printed,
+                new Print(printed, site.journal, site.site, List.of()));
         return execute(command, printed, arguments);
     }
 

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
 import java.util.stream.Stream;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Signature;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.index.IndexView;
 import wickbench.api.journal.Draft;
@@ -105,6 +107,20 @@ final class TestSite implements AutoCloseable {
                         CorrectedReading.VERSION,
                         CorrectedReadingJson.write(body))))
                 .get(0);
+    }
+
+    /** Corrects under the writer's name. */
+    Signature correctSigned(UUID corrects, RecordedReading now) {
+        Draft draft = new Draft(
+                Draft.randomId(home.chance()),
+                WRITER,
+                CorrectedReading.KIND,
+                CorrectedReading.VERSION,
+                CorrectedReadingJson.write(new CorrectedReading(corrects, "mistyped", now)));
+        Signature name = Signature.of(draft, WRITER, home.clock().instant(), Act.CORRECT_OWN_READING);
+        journal.append(List.of(new Draft(
+                draft.id(), WRITER, draft.kind(), draft.v(), draft.body().with(Signature.MEMBER, name.json()))));
+        return name;
     }
 
     @Override

@@ -9,8 +9,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wickbench.api.gate.Answer;
-import wickbench.api.journal.Entry;
-import wickbench.api.journal.EntryRef;
 import wickbench.api.profile.Site;
 import wickbench.api.reading.Finding;
 import wickbench.api.reading.Outcome;
@@ -43,10 +41,12 @@ record ResultReport(ResultFile file, Site site, Names names) {
         part(sections, "method", parts.procedure());
         part(sections, "then", answers(now.answers()));
         part(sections, "people", parts.people());
-        part(sections, "history", history());
-        part(sections, "seal", seal(file.first().entry()));
+        ResultHistory history = new ResultHistory(file, clock(), names);
+        part(sections, "history", history.acts());
+        part(sections, "seal", history.seal());
         sections.add(new Section.Paragraph(ReportWords.get("result.verify")));
-        return new Report(ReportWords.get("result.title", now.reading().sample().code()), sections, drawnFrom());
+        return new Report(
+                ReportWords.get("result.title", now.reading().sample().code()), sections, history.drawnFrom());
     }
 
     private static void part(List<Section> sections, String heading, Section section) {
@@ -60,10 +60,14 @@ record ResultReport(ResultFile file, Site site, Names names) {
                     Tone.NOTICE,
                     ReportWords.get("result.corrected"),
                     ReportWords.get(
-                            "result.corrected.text",
-                            file.first().entry().ref(),
-                            file.last().entry().ref(),
-                            file.last().reason().orElse(""))));
+                                    "result.corrected.text",
+                                    file.first().entry().ref(),
+                                    file.last().entry().ref(),
+                                    file.last().reason().orElse(""))
+                            + new SignatureLine(clock(), names)
+                                    .under(file.last().entry())
+                                    .map(line -> "\n" + line)
+                                    .orElse("")));
         }
     }
 
@@ -167,45 +171,8 @@ record ResultReport(ResultFile file, Site site, Names names) {
                         .collect(Collectors.joining("\n"));
     }
 
-    private Section history() {
-        Stream<List<String>> statements = file.statements().stream()
-                .map(statement -> act(
-                        statement.entry(),
-                        OutcomeWords.text(
-                                        statement.reading().verdict().outcome(),
-                                        statement.reading().reading().sample().dilution())
-                                + statement
-                                        .reason()
-                                        .map(reason -> " — " + reason)
-                                        .orElse("")));
-        Stream<List<String>> others = file.others().stream().map(entry -> act(entry, ""));
-        return Section.Table.of(
-                words("table.written", "table.entry", "table.act", "table.by", "table.what"),
-                Stream.concat(statements, others).toList());
-    }
-
-    private List<String> act(Entry entry, String what) {
-        return List.of(clock().seconds(entry.at()), entry.ref().toString(), entry.kind(), names.of(entry.by()), what);
-    }
-
     private SiteClock clock() {
         return new SiteClock(site.zone());
-    }
-
-    private Section seal(Entry entry) {
-        return new FactList()
-                .add("entry", entry.ref())
-                .add("id", entry.id())
-                .add("written", entry.at())
-                .add("leaf", entry.leaf())
-                .add("prev", entry.prev())
-                .facts();
-    }
-
-    private List<EntryRef> drawnFrom() {
-        return Stream.concat(file.statements().stream().map(Statement::entry), file.others().stream())
-                .map(Entry::ref)
-                .toList();
     }
 
     private static List<String> words(String... keys) {

@@ -103,6 +103,23 @@ class ReportCommandTest {
     }
 
     @Test
+    void a_signature_prints_with_name_time_and_meaning_and_a_missing_one_is_marked() throws Exception {
+        try (Plant plant = new Plant(folder.resolve("home"), false)) {
+            Entry signed = plant.record(Plant.reading("W-0126", Seen.NOT_SEEN, Seen.SEEN, 6));
+            plant.correctSigned(signed.id(), "Misread.", Plant.reading("W-0126", Seen.FAINT, Seen.SEEN, 6));
+            // 21 CFR 11.50(a), (b): printed name, date and time, meaning, in every form that people can read
+            assertThat(printed(plant, signed.id().toString(), "signed.pdf").text())
+                    .contains("Signed by rivera, 2026-03-31 08:05:00 +02:00, to correct their own reading")
+                    .doesNotContain("Not signed");
+            Entry unsigned = plant.record(Plant.reading("W-0127", Seen.NOT_SEEN, Seen.SEEN, 6));
+            plant.correct(unsigned.id(), "Misread.", Plant.reading("W-0127", Seen.FAINT, Seen.SEEN, 6));
+            assertThat(printed(plant, unsigned.id().toString(), "unsigned.pdf").text())
+                    .contains("Not signed")
+                    .doesNotContain("Signed by");
+        }
+    }
+
+    @Test
     void a_simulated_home_says_so_on_every_page() throws Exception {
         try (Plant plant = new Plant(folder.resolve("home"), true)) {
             Entry entry = plant.record(Plant.reading("W-0121", Seen.NOT_SEEN, Seen.SEEN, 9));
