@@ -13,6 +13,7 @@ import picocli.CommandLine;
 import wickbench.api.command.Desktop;
 import wickbench.api.home.Home;
 import wickbench.api.home.HomeFolder;
+import wickbench.api.person.PersonId;
 import wickbench.api.words.Words;
 import wickbench.console.door.Knock;
 
@@ -53,7 +54,8 @@ public final class FrontDoor implements ToIntFunction<String[]> {
         try {
             Keyboard keyboard = options.keyboard();
             Knock knock = new Knock(folder.folder(), to.out(), to.err(), keyboard);
-            Calls.Caller caller = new Calls.Caller(to, keyboard, Path.of(""), () -> openDesktop(to, knock));
+            Calls.Caller caller =
+                    new Calls.Caller(to, keyboard, Path.of(""), () -> openDesktop(to, knock, options.named()));
             return new SecondProgram(calls, knock, keyboard, words).run(options, List.of(arguments), caller);
         } finally {
             // before the home goes, so that callers who are inside get their answers
@@ -62,13 +64,13 @@ public final class FrontDoor implements ToIntFunction<String[]> {
         }
     }
 
-    private int openDesktop(Streams to, Knock knock) {
+    private int openDesktop(Streams to, Knock knock, Optional<PersonId> actor) {
         Optional<Desktop> desktop =
                 Optional.ofNullable(context.getServiceReference(Desktop.class)).map(context::getService);
         if (desktop.isEmpty()) {
             to.err().println(words.get("desktop.absent"));
             return ExitCode.BAD_INPUT;
         }
-        return knock.comeForward() ? 0 : desktop.get().open(Optional.empty());
+        return new DesktopStart(desktop.get(), knock).run(actor);
     }
 }

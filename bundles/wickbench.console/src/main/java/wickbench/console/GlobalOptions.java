@@ -45,9 +45,14 @@ final class GlobalOptions {
         return home == null ? DefaultFolder.ofThisSystem() : home;
     }
 
+    /** Returns the person named, if one was. */
+    Optional<PersonId> named() {
+        return Optional.ofNullable(actor);
+    }
+
     /** Returns who acts: the person named, or the account that runs the program. */
     Optional<PersonId> actor() {
-        return Optional.ofNullable(actor).or(() -> SystemAccount.person(System.getProperty("user.name")));
+        return named().or(() -> SystemAccount.person(System.getProperty("user.name")));
     }
 
     boolean json() {

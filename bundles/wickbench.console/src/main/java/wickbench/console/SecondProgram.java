@@ -40,22 +40,12 @@ final class SecondProgram {
                 caller.to().err().println(words.get("holder.lost"));
                 return ExitCode.BROKEN;
             }
-            if (attempt == ATTEMPTS || !paused()) {
+            if (attempt == ATTEMPTS || !Pause.of(PAUSE_MILLIS)) {
                 break;
             }
             keyboard.again();
             ending = calls.run(options, caller);
         }
         return ExitCode.of(ending, caller.to(), options.trace());
-    }
-
-    private static boolean paused() {
-        try {
-            Thread.sleep(PAUSE_MILLIS);
-            return true;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
     }
 }

@@ -4,16 +4,21 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.osgi.framework.BundleContext;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.check.Refusal;
 import wickbench.api.command.Desktop;
 import wickbench.api.home.Home;
 import wickbench.api.index.Index;
+import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
+import wickbench.api.person.PersonId;
 
 /** Opens the window on the home of this program and keeps it until it is closed. */
 @Component
@@ -34,17 +39,36 @@ public final class DesktopWindow implements Desktop {
     }
 
     @Override
-    public int open(Optional<String> page) {
+    public int open(Optional<String> page, Optional<PersonId> actor) {
         try (Workers workers = new Workers()) {
+            Future<?> hold = workers.pool().submit(this::takeHome);
             neighbours.index().ifPresent(index -> prepare(index, workers));
             Display display = Displays.open();
             try {
-                run(display, workers, page);
+                run(display, workers, page, actor, hold);
             } finally {
                 display.dispose();
             }
         }
         return 0;
+    }
+
+    /** Takes the home; what else may be wrong with it is told by whoever asks first. */
+    private Object takeHome() {
+        return neighbours.journal().map(Journal::founding);
+    }
+
+    /** Two desktops may be started at once: the one that does not get the home must not show a window. */
+    private static void refuseWithout(Future<?> hold) {
+        try {
+            hold.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof Refusal refusal && refusal.code().equals("home.held")) {
+                throw refusal;
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /**
@@ -71,10 +95,11 @@ public final class DesktopWindow implements Desktop {
         }
     }
 
-    private void run(Display display, Workers workers, Optional<String> page) {
+    private void run(
+            Display display, Workers workers, Optional<String> page, Optional<PersonId> actor, Future<?> hold) {
         List<String> notices = Collections.synchronizedList(new ArrayList<>());
         LayoutFile layout = new LayoutFile(home.folder().resolve("desk"), workers.writer(), notices::add);
-        Supplies supplies = new Supplies(places, neighbours, workers, new Session(Optional.empty()), layout);
+        Supplies supplies = new Supplies(places, neighbours, workers, new Session(actor), layout);
         Shell shell = new Shell(display);
         Looks looks = layout.recall(Window.LOOKS).map(Looks::of).orElse(Looks.FIRST);
         Window window = new Window(shell, supplies, looks, layout::reset);
@@ -82,6 +107,7 @@ public final class DesktopWindow implements Desktop {
         Keys.listen(display, new WindowKeys(window));
         new IdleLock(window, supplies).watch(shell);
         WindowBounds.follow(shell, layout);
+        refuseWithout(hold);
         front = Optional.of(shell);
         shell.addDisposeListener(event -> front = Optional.empty());
         shell.open();

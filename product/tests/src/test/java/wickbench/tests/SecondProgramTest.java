@@ -135,6 +135,41 @@ class SecondProgramTest {
         }
     }
 
+    @Test
+    void of_desktops_started_at_once_exactly_one_opens_and_the_others_bring_it_forward() throws Exception {
+        List<Process> started = new ArrayList<>();
+        try {
+            for (int n = 0; n < 3; n++) {
+                started.add(program.process("--home", home.toString(), "--as", "op-01")
+                        .redirectErrorStream(true)
+                        .redirectOutput(temporary.resolve("desktop-" + n).toFile())
+                        .start());
+            }
+            List<Process> ended = new ArrayList<>();
+            while (ended.size() < 2) {
+                CompletableFuture.anyOf(started.stream()
+                                .filter(each -> !ended.contains(each))
+                                .map(Process::onExit)
+                                .toArray(CompletableFuture[]::new))
+                        .orTimeout(60, java.util.concurrent.TimeUnit.SECONDS)
+                        .join();
+                started.stream()
+                        .filter(each -> !each.isAlive() && !ended.contains(each))
+                        .forEach(ended::add);
+            }
+            assertThat(ended).hasSize(2).allMatch(each -> each.exitValue() == 0);
+            for (int n = 0; n < 3; n++) {
+                assertThat(temporary.resolve("desktop-" + n)).isEmptyFile();
+            }
+            // the one that is left holds the home and answers for it
+            assertThat(program.call("--home", home.toString()).code()).isZero();
+            assertThat(started.stream().filter(Process::isAlive)).hasSize(1);
+        } finally {
+            started.forEach(Process::destroy);
+            started.forEach(each -> each.onExit().join());
+        }
+    }
+
     private String[] methodIssue() throws IOException {
         var arguments = new ArrayList<>(List.of("method", "issue"));
         arguments.addAll(methods());

@@ -58,6 +58,14 @@ public interface Journal {
     /** Signs what is there now; returns the newest checkpoint, empty before the first entry. */
     Optional<Checkpoint> checkpoint();
 
+    /**
+     * Returns a checkpoint over what is here of a station: of this station one signed now, of another the newest that came with
+     * its entries; empty where there is none.
+     */
+    default Optional<Checkpoint> checkpoint(StationId station) {
+        return stations().stream().limit(1).anyMatch(station::equals) ? checkpoint() : Optional.empty();
+    }
+
     /** Returns what a person wants to know of the journal at a glance. */
     JournalStatus status();
 

@@ -75,7 +75,9 @@ public final class Door implements AutoCloseable {
 
     private void receive(Wire caller) {
         try (caller) {
-            new Visit(caller, key.token(), answering).answer();
+            if (caller.isThisUsers()) {
+                new Visit(caller, key.token(), answering).answer();
+            }
         } catch (IOException gone) {
             // the caller went away: what it asked for was done or not begun, and nobody is left to be told
         } finally {

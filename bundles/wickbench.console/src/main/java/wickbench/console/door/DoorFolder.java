@@ -95,7 +95,8 @@ final class DoorFolder {
                 && found.owner().getName().equals(user());
     }
 
-    private static String user() {
+    /** Returns the name of the user who runs this program. */
+    static String user() {
         return ProcessHandle.current().info().user().orElseGet(() -> System.getProperty("user.name"));
     }
 

@@ -43,6 +43,11 @@ final class Wire implements AutoCloseable {
         this.channel = channel;
     }
 
+    /** Tells whether the other end is a program of the same user. */
+    boolean isThisUsers() throws IOException {
+        return Peer.isThisUser(channel);
+    }
+
     void send(Kind kind, byte... content) throws IOException {
         send(kind, content, 0, content.length);
     }

@@ -4,15 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.LongSummaryStatistics;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.StationId;
 
-/** Seals what a report draws from: this station signs a checkpoint of now; of another none is at hand. */
+/** Seals what a report draws from: a checkpoint of each station, this one's signed now, the others' as they came. */
 record Seals(Journal journal) {
 
     List<StationSeal> of(List<EntryRef> drawnFrom) {
@@ -20,12 +18,8 @@ record Seals(Journal journal) {
                 .collect(Collectors.groupingBy(
                         EntryRef::station, TreeMap::new, Collectors.summarizingLong(EntryRef::seq)));
         List<StationSeal> seals = new ArrayList<>();
-        ranges.forEach((station, range) ->
-                seals.add(new StationSeal(station, range.getMin(), range.getMax(), checkpoint(station))));
+        ranges.forEach((station, range) -> seals.add(
+                new StationSeal(station, range.getMin(), range.getMax(), journal.checkpoint(station))));
         return seals;
-    }
-
-    private Optional<Checkpoint> checkpoint(StationId station) {
-        return journal.stations().stream().limit(1).anyMatch(station::equals) ? journal.checkpoint() : Optional.empty();
     }
 }
