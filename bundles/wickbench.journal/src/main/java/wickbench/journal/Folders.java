@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -26,6 +27,31 @@ final class Folders {
         }
     }
 
+    /** Refuses a home that holds more than the lock of a program that has ended. */
+    static void needEmptyHome(Path home) throws IOException {
+        if (!Files.isDirectory(home.resolve("lock")) && only(home, "lock")) {
+            Files.delete(home.resolve("lock"));
+        }
+        needEmpty(home, "restore.folder");
+    }
+
+    private static boolean only(Path folder, String name) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.map(path -> path.getFileName().toString()).toList().equals(List.of(name));
+        }
+    }
+
+    /** Lets nobody but its owner into a folder, where the file system knows owners. */
+    static Path ownersOnly(Path folder) throws IOException {
+        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+        }
+        return folder;
+    }
+
     private static boolean holdsSomething(Path folder) throws IOException {
         try (Stream<Path> inside = Files.list(folder)) {
             return inside.findAny().isPresent();
@@ -35,7 +61,10 @@ final class Folders {
     /** Makes an empty folder in the same file system, so that it can be renamed. */
     static Path beside(Path folder) throws IOException {
         Files.createDirectories(folder.getParent());
-        return Files.createTempDirectory(folder.getParent(), folder.getFileName() + ".part-");
+        long program = ProcessHandle.current().pid();
+        Path beside = folder.resolveSibling(folder.getFileName() + ".part-" + program);
+        remove(beside);
+        return Files.createDirectory(beside);
     }
 
     /** Forces everything to the disk, then gives the folder its name. */

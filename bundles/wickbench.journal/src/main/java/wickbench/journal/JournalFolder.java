@@ -1,11 +1,13 @@
 package wickbench.journal;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
@@ -41,6 +43,8 @@ public final class JournalFolder implements Journal, AutoCloseable {
     private final Proving proving;
     private final QuietSeal quiet = new QuietSeal(this::sealQuietly);
     private volatile Own own;
+    /** That this home was made from a back-up, until that is recorded; touched by whoever may write. */
+    private Optional<RestoredMark> restored;
 
     private JournalFolder(Home home, Disk disk, Consumer<List<Entry>> listener) throws IOException {
         this.home = home;
@@ -49,6 +53,8 @@ public final class JournalFolder implements Journal, AutoCloseable {
         notices.addAll(hold.notices());
         stations = new OwnStation(disk, home, hold.readOnly().isEmpty(), notices::add);
         own = stations.open();
+        restored = RestoredMark.read(home.folder());
+        restored.map(RestoredMark::notice).ifPresent(notices::add);
         proving = new Proving(new Layout(home.folder()), hold.readOnly().isEmpty(), this::of, this::sealQuietly);
     }
 
@@ -114,6 +120,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
         writing.lock();
         try {
             StationWriter writer = writer(news);
+            recordRestored(writer, news);
             List<Entry> entries = writer.append(drafts, home.clock().instant());
             news.addAll(entries);
             if (writer.due()) {
@@ -122,6 +129,27 @@ public final class JournalFolder implements Journal, AutoCloseable {
             return entries;
         } finally {
             writing.unlock();
+        }
+    }
+
+    /** Records before anything else that this home was made from a back-up. */
+    private void recordRestored(StationWriter writer, List<Entry> news) {
+        if (restored.isEmpty()) {
+            return;
+        }
+        UUID id = Draft.randomId(home.chance());
+        Draft draft = new Draft(
+                id,
+                OwnStation.JOURNAL,
+                RestoredMark.KIND,
+                RestoredMark.V,
+                restored.get().body());
+        news.addAll(writer.append(List.of(draft), home.clock().instant()));
+        restored = Optional.empty();
+        try {
+            Files.delete(home.folder().resolve(RestoredMark.FILE));
+        } catch (IOException e) {
+            notices.add(Say.words("failed.write", home.folder(), EntryFiles.reason(e)));
         }
     }
 
@@ -238,6 +266,22 @@ public final class JournalFolder implements Journal, AutoCloseable {
                     station.flatMap(Station::checkpoint),
                     notices,
                     hold.readOnly().or(() -> open.flatMap(Own.Open::writer).flatMap(StationWriter::broken)));
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /** Signs what is kept and returns how far the files go that hold it. */
+    Cut cut() throws IOException {
+        writing.lock();
+        try {
+            Own.Open open =
+                    own.open().orElseThrow(() -> new Refusal("backup.unfounded", Say.words("backup.unfounded")));
+            open.writer().ifPresent(StationWriter::seal);
+            Station station = open.station();
+            Checkpoint over = station.checkpoint()
+                    .orElseThrow(() -> new Refusal("backup.unfounded", Say.words("backup.unfounded")));
+            return new Cut(station.folder(), Verifier.Bounds.of(station.folder(), Optional.of(station)), over);
         } finally {
             writing.unlock();
         }

@@ -9,8 +9,10 @@ import org.osgi.service.component.annotations.Reference;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wickbench.api.backup.Backups;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
+import wickbench.api.home.Home;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
@@ -18,17 +20,22 @@ import wickbench.api.journal.Proofs;
 import wickbench.api.journal.Verification;
 import wickbench.api.words.Words;
 
-/** {@code journal}: how it stands, whether it holds, a checkpoint of now, and proofs for others. */
+/** {@code journal}: how it stands, whether it holds, a checkpoint of now, and proofs for others, and back-ups. */
 @Component(property = CommandSet.NAME + "=journal")
 public final class JournalCommand implements CommandSet {
     private final Journal journal;
     private final Proofs proofs;
+    private final Home home;
+    private final Backups backups;
     private final Words words = Words.of(JournalCommand.class, "journal");
 
     @Activate
-    public JournalCommand(@Reference Journal journal, @Reference Proofs proofs) {
+    public JournalCommand(
+            @Reference Journal journal, @Reference Proofs proofs, @Reference Home home, @Reference Backups backups) {
         this.journal = journal;
         this.proofs = proofs;
+        this.home = home;
+        this.backups = backups;
     }
 
     @Override
@@ -96,6 +103,31 @@ public final class JournalCommand implements CommandSet {
                 @Parameters(paramLabel = "DIR") Path folder,
                 @Option(names = "--station", paramLabel = "STATION") Optional<String> station) {
             return proving().export(folder, station);
+        }
+
+        @Command(name = "backup")
+        int backUp(@Parameters(paramLabel = "DIR", arity = "0..1") Optional<Path> folder) {
+            return keeping().backUp(folder);
+        }
+
+        @Command(name = "backups")
+        int backups(
+                @Option(names = "--plan", paramLabel = "DIR") Optional<Path> plan,
+                @Option(names = "--days", paramLabel = "DAYS", defaultValue = "1") int days,
+                @Option(names = "--keep", paramLabel = "NUMBER", defaultValue = "14") int keep,
+                @Option(names = "--no-plan") boolean none) {
+            return keeping().state(plan, days, keep, none);
+        }
+
+        @Command(name = "restore")
+        int restore(
+                @Parameters(paramLabel = "DIR", index = "0") Path backup,
+                @Option(names = "--known", paramLabel = "FILE") Optional<Path> known) {
+            return keeping().restore(backup, known);
+        }
+
+        private BackupCommands keeping() {
+            return new BackupCommands(home, backups, words, terminal);
         }
 
         private ProofCommands proving() {

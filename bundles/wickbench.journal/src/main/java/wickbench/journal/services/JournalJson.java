@@ -2,6 +2,7 @@ package wickbench.journal.services;
 
 import java.util.Optional;
 import wickbench.api.journal.Checkpoint;
+import wickbench.api.journal.Comparison;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.Hash;
 import wickbench.api.journal.JournalStatus;
@@ -42,6 +43,14 @@ final class JournalJson {
                         .with("root", made.root().hex())
                         .with("note", made.note()))
                 .orElse(Json.Null.NULL);
+    }
+
+    static Json comparison(Comparison comparison) {
+        return Json.object()
+                .with("result", comparison.result().code())
+                .with("holds", comparison.holds())
+                .with("signed", comparison.signed())
+                .with("text", comparison.text());
     }
 
     static Json verification(Verification verification) {

@@ -1,9 +1,5 @@
 package wickbench.journal.services;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -23,8 +19,6 @@ import wickbench.api.words.Words;
 
 /** Proving, comparing and exporting on the command line. */
 final class ProofCommands {
-    private static final int LONGEST_CHECKPOINT = 100_000;
-
     private final Journal journal;
     private final Proofs proofs;
     private final Words words;
@@ -85,30 +79,13 @@ final class ProofCommands {
      * @param file the first of them as a file
      */
     int compare(List<String> given, Path file) {
-        Comparison comparison = proofs.compare(text(given, file));
+        Comparison comparison = proofs.compare(new CheckpointText(words).read(given, file));
         if (terminal.json()) {
-            terminal.json(Json.object()
-                    .with("result", comparison.result().code())
-                    .with("holds", comparison.holds())
-                    .with("signed", comparison.signed())
-                    .with("text", comparison.text()));
+            terminal.json(JournalJson.comparison(comparison));
         } else {
             terminal.line(comparison.text());
         }
         return comparison.holds() ? 0 : 1;
-    }
-
-    /** Returns what a file holds where one is named, else the words themselves. */
-    private String text(List<String> given, Path file) {
-        String text = String.join(" ", given);
-        if (given.size() > 1 || text.contains("\n")) {
-            return text;
-        }
-        try (InputStream in = Files.newInputStream(file)) {
-            return new String(in.readNBytes(LONGEST_CHECKPOINT), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new BadInput(Complaint.of(text, words.get("compare.file")));
-        }
     }
 
     int export(Path folder, Optional<String> named) {

@@ -24,6 +24,7 @@ import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
 import wickbench.api.person.PersonId;
 import wickbench.api.words.Words;
+import wickbench.journal.HomeBackups;
 import wickbench.journal.JournalFolder;
 import wickbench.testing.HeardTerminal;
 import wickbench.testing.Schemas;
@@ -185,6 +186,10 @@ class JournalCommandTest {
                 .contains("No station yet");
     }
 
+    private static JournalCommand command(HomeFolder home, JournalFolder journal) {
+        return new JournalCommand(journal, journal.proofs(), home, new HomeBackups(home, () -> journal));
+    }
+
     private static void record(HomeFolder home) {
         try (JournalFolder journal = JournalFolder.open(home, entries -> {})) {
             journal.found(new Founding(new StationId("station-1"), ZoneId.of("Europe/Madrid"), OptionalLong.empty()));
@@ -200,7 +205,7 @@ class JournalCommandTest {
     private int run(boolean json, String... command) {
         heard = HeardTerminal.of(new PersonId("rivera"), json);
         try (JournalFolder journal = JournalFolder.open(new HomeFolder(folder), entries -> {})) {
-            return new CommandLine(new JournalCommand(journal, journal.proofs()).commands(heard)).execute(command);
+            return new CommandLine(command(new HomeFolder(folder), journal).commands(heard)).execute(command);
         }
     }
 
@@ -213,7 +218,7 @@ class JournalCommandTest {
         heard = HeardTerminal.of(new PersonId("rivera"), false);
         String[] said = new String[1];
         try (JournalFolder journal = JournalFolder.open(new HomeFolder(folder), entries -> {})) {
-            new CommandLine(new JournalCommand(journal, journal.proofs()).commands(heard))
+            new CommandLine(command(new HomeFolder(folder), journal).commands(heard))
                     .setExecutionExceptionHandler((failure, line, parsed) -> {
                         said[0] = failure.getMessage();
                         return 2;
