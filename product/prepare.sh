@@ -33,6 +33,8 @@ prepare() {
         # other programs read back what was printed
         have_command pdftotext || missing="$missing poppler-utils"
         have_command soffice || missing="$missing libreoffice-calc-nogui"
+        have_command python3 || missing="$missing python3"
+        have_command openssl || missing="$missing openssl"
         ;;
     esac
   done
