@@ -25,23 +25,28 @@ final class EntryFiles implements Closeable {
         this.folder = folder;
     }
 
-    /** Appends lines, each with its leaf hash, after what is kept. */
+    /**
+     * Appends lines, each with its leaf hash, after what is kept.
+     *
+     * <p>What is needed once the lines are forced is made before, so that want of memory cannot fall between the disk and the answer.
+     */
     Written<Kept> append(Kept kept, List<Leaf> lines) {
         SortedMap<Long, byte[]> pieces = pieces(kept.size(), lines);
+        Written<Kept> done = new Written.Forced<>(after(kept, lines, pieces));
         try {
             if (!endsAsKept(kept, pieces.keySet())) {
                 return new Written.Broken<>(Say.words("failed.foreign", folder.folder()));
             }
             write(pieces);
-        } catch (IOException e) {
+        } catch (IOException | OutOfMemoryError e) {
             return undo(kept, e);
         }
         try {
             force(kept, pieces);
-        } catch (IOException e) {
+        } catch (IOException | OutOfMemoryError e) {
             return new Written.Broken<>(Say.words("failed.force", folder.folder(), reason(e)));
         }
-        return new Written.Forced<>(after(kept, lines, pieces));
+        return done;
     }
 
     /** Opens the segments to be written and tells whether each ends where this journal left it. */
@@ -100,18 +105,20 @@ final class EntryFiles implements Closeable {
                 keptLength(kept, last) + pieces.get(last).length);
     }
 
-    private Written<Kept> undo(Kept kept, IOException failure) {
+    private Written<Kept> undo(Kept kept, Throwable failure) {
         try {
             for (var file : open.entrySet()) {
                 file.getValue().truncate(keptLength(kept, file.getKey()));
+                // else what was refused could come back after a power cut, or mix with what is written there next
+                file.getValue().force();
             }
             return new Written.Undone<>(Say.words("failed.write", folder.folder(), reason(failure)));
-        } catch (IOException e) {
+        } catch (IOException | OutOfMemoryError e) {
             return new Written.Broken<>(Say.words("failed.undo", folder.folder(), reason(failure), reason(e)));
         }
     }
 
-    static String reason(IOException e) {
+    static String reason(Throwable e) {
         return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }
 

@@ -81,7 +81,7 @@ final class HomeHold implements AutoCloseable {
         try {
             disk.makeFolder(layout.home());
             file = disk.lockable(layout.lock());
-        } catch (IOException e) {
+        } catch (IOException | OutOfMemoryError e) {
             String why = Say.words("read-only", layout.home(), EntryFiles.reason(e));
             return new HomeHold(layout, List.of(), List.of(), why);
         }
@@ -97,7 +97,7 @@ final class HomeHold implements AutoCloseable {
         try {
             disk.place(layout.holder(), Holder.self().line().getBytes(StandardCharsets.UTF_8));
             return List.of();
-        } catch (IOException e) {
+        } catch (IOException | OutOfMemoryError e) {
             return List.of(Say.words("failed.write", layout.holder(), EntryFiles.reason(e)));
         }
     }

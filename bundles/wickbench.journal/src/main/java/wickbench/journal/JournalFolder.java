@@ -46,10 +46,10 @@ public final class JournalFolder implements Journal, AutoCloseable {
     /** That this home was made from a back-up, until that is recorded; touched by whoever may write. */
     private Optional<RestoredMark> restored;
 
-    private JournalFolder(Home home, Disk disk, Consumer<List<Entry>> listener) throws IOException {
+    private JournalFolder(Home home, Disk disk, HomeHold hold, Consumer<List<Entry>> listener) throws IOException {
         this.home = home;
         this.listener = listener;
-        hold = HomeHold.take(disk, new Layout(home.folder()));
+        this.hold = hold;
         notices.addAll(hold.notices());
         stations = new OwnStation(disk, home, hold.readOnly().isEmpty(), notices::add);
         own = stations.open();
@@ -70,8 +70,15 @@ public final class JournalFolder implements Journal, AutoCloseable {
 
     static JournalFolder open(Home home, Disk disk, Consumer<List<Entry>> listener) {
         try {
-            return new JournalFolder(home, disk, listener);
-        } catch (IOException e) {
+            HomeHold hold = HomeHold.take(disk, new Layout(home.folder()));
+            try {
+                return new JournalFolder(home, disk, hold, listener);
+            } catch (IOException | RuntimeException | Error e) {
+                // else the next try in this program would find the home held by itself
+                hold.close();
+                throw e;
+            }
+        } catch (IOException | OutOfMemoryError e) {
             throw Say.failed(Say.words("failed.open", home.folder(), EntryFiles.reason(e)));
         }
     }
@@ -169,20 +176,27 @@ public final class JournalFolder implements Journal, AutoCloseable {
     }
 
     private void found(Founding wanted, List<Entry> news) {
-        hold.readOnly().ifPresent(why -> {
-            throw Say.failed(why);
-        });
+        refuseUnwritable();
         OptionalLong seed = home.simulatedSeed();
         if (wanted.simulated() && !wanted.simulatedSeed().equals(seed)) {
             throw new Refusal("journal.clock", Say.words("clock.wanted", home.folder()));
         }
         try {
-            Own.Open open = stations.found(new Founding(wanted.station(), wanted.zone(), seed));
-            own = open;
-            open.station().reading().entry(open.station().kept(), 0).ifPresent(news::add);
-        } catch (IOException e) {
+            own = stations.found(new Founding(wanted.station(), wanted.zone(), seed));
+            refuseUnwritable();
+            own.open()
+                    .flatMap(open ->
+                            open.station().reading().entry(open.station().kept(), 0))
+                    .ifPresent(news::add);
+        } catch (IOException | OutOfMemoryError e) {
             throw Say.failed(Say.words("failed.write", home.folder(), EntryFiles.reason(e)));
         }
+    }
+
+    private void refuseUnwritable() {
+        hold.readOnly().or(own::failed).ifPresent(why -> {
+            throw Say.failed(why);
+        });
     }
 
     /** Tells the listener, whose failure cannot undo what is on the disk. */
@@ -265,7 +279,9 @@ public final class JournalFolder implements Journal, AutoCloseable {
                             new Hash(found.founded().key().fingerprint().hex())),
                     station.flatMap(Station::checkpoint),
                     notices,
-                    hold.readOnly().or(() -> open.flatMap(Own.Open::writer).flatMap(StationWriter::broken)));
+                    hold.readOnly()
+                            .or(own::failed)
+                            .or(() -> open.flatMap(Own.Open::writer).flatMap(StationWriter::broken)));
         } finally {
             writing.unlock();
         }

@@ -140,6 +140,12 @@ final class Opening {
         if (!Files.exists(folder.segment(segment))) {
             return;
         }
+        if (kept.size() < segment * StationFolder.SEGMENT
+                && folder.segment(segment).toFile().length() > 0) {
+            // of one append over two files the first never reached the disk, so the second was never acknowledged
+            // either
+            tear(segment, 0);
+        }
         try (Lines lines = new Lines(folder.segment(segment), start, Long.MAX_VALUE)) {
             long position = start;
             while (setAside.stream().noneMatch(this::isEntries) && lines.next()) {
@@ -150,10 +156,14 @@ final class Opening {
                 accept(segment, lines);
                 position = lines.position();
             }
-            if (lines.left() > 0) {
+            if (lines.left() > 0 && !torn(segment)) {
                 tear(segment, position);
             }
         }
+    }
+
+    private boolean torn(long segment) {
+        return setAside.stream().anyMatch(torn -> torn.file().equals(folder.segment(segment)));
     }
 
     private boolean isEntries(SetAside torn) {

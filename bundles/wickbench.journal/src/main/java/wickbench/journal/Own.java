@@ -19,6 +19,16 @@ sealed interface Own {
      */
     record Open(Station station, Optional<StationWriter> writer) implements Own {}
 
+    /**
+     * The disk failed under its first entry, so nobody knows whether that is kept; nothing is tried again before it is opened anew.
+     */
+    record Failed(String why) implements Own {}
+
+    /** Returns why nothing can be recorded, where the first entry failed. */
+    default Optional<String> failed() {
+        return this instanceof Failed failed ? Optional.of(failed.why()) : Optional.empty();
+    }
+
     /** It contradicts its seal and must not be used; it may be verified. */
     record Tampered(StationId station, String text) implements Own {
         Refusal refusal() {

@@ -139,17 +139,24 @@ final class OwnStation {
     }
 
     /** Makes key and folder and writes the first entry. */
-    Own.Open found(Founding founding) throws IOException {
+    Own found(Founding founding) throws IOException {
         StationFolder folder = layout.station(founding.station());
         disk.makeFolder(folder.folder());
         StationKey key = newKey(layout.key(founding.station()));
         Founded founded = new Founded(founding, key.open());
         Opened nothing = new Opened(Optional.of(founded), Kept.NOTHING, new Frontier(), Optional.empty(), List.of());
         Own.Open open = write(folder, nothing, founded, key);
-        open.writer()
-                .orElseThrow()
-                .append(List.of(firstEntry(founded)), home.clock().instant());
-        return open;
+        StationWriter writer = open.writer().orElseThrow();
+        try {
+            writer.append(List.of(firstEntry(founded)), home.clock().instant());
+            return open;
+        } catch (Refusal e) {
+            writer.close();
+            if (writer.broken().isPresent()) {
+                return new Own.Failed(e.getMessage());
+            }
+            throw e;
+        }
     }
 
     private StationKey newKey(Path path) throws IOException {

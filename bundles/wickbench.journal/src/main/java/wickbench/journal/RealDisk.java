@@ -15,11 +15,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 final class RealDisk implements Disk {
 
     @Override
-    public void makeFolder(Path folder) throws IOException {
-        if (Files.isDirectory(folder)) {
-            return;
-        }
-        makeFolder(folder.getParent());
+    public void createFolder(Path folder) throws IOException {
         try {
             Files.createDirectory(folder);
         } catch (FileAlreadyExistsException e) {
@@ -27,7 +23,6 @@ final class RealDisk implements Disk {
                 throw e;
             }
         }
-        forceFolder(folder.getParent());
     }
 
     @Override
@@ -67,34 +62,21 @@ final class RealDisk implements Disk {
     }
 
     @Override
-    public void place(Path file, byte[] content) throws IOException {
-        Path beside = beside(file);
-        Files.deleteIfExists(beside);
-        fillAndMove(beside, file, content);
+    public Growing growSecret(Path file) throws IOException {
+        if (knowsOwners(file.getParent())) {
+            Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+        }
+        return new End(file);
     }
 
     @Override
-    public void placeSecret(Path file, byte[] content) throws IOException {
-        Path beside = beside(file);
-        Files.deleteIfExists(beside);
-        if (knowsOwners(file.getParent())) {
-            Files.createFile(
-                    beside, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-        }
-        fillAndMove(beside, file, content);
+    public void remove(Path file) throws IOException {
+        Files.deleteIfExists(file);
     }
 
-    private void fillAndMove(Path beside, Path file, byte[] content) throws IOException {
-        try (End end = new End(beside)) {
-            end.write(content);
-            end.force();
-        }
-        Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        forceFolder(file.getParent());
-    }
-
-    private static Path beside(Path file) {
-        return file.resolveSibling(file.getFileName() + ".new");
+    @Override
+    public void rename(Path from, Path to) throws IOException {
+        Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
     private static boolean knowsOwners(Path path) {

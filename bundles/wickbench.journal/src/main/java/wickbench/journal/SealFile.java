@@ -20,27 +20,34 @@ final class SealFile implements Closeable {
         long before;
         try {
             before = file.length();
-            write(before, seal);
-        } catch (IOException e) {
+        } catch (IOException | OutOfMemoryError e) {
             return new Written.Undone<>(Say.words("failed.write", folder.folder(), EntryFiles.reason(e)));
+        }
+        try {
+            file.write((seal.line() + "\n").getBytes(StandardCharsets.UTF_8));
+        } catch (IOException | OutOfMemoryError e) {
+            return undo(before, e);
         }
         try {
             file.force();
             if (before == 0) {
                 disk.forceFolder(folder.folder());
             }
-        } catch (IOException e) {
+        } catch (IOException | OutOfMemoryError e) {
             return new Written.Broken<>(Say.words("failed.force", folder.folder(), EntryFiles.reason(e)));
         }
         return placeNote(seal);
     }
 
-    private void write(long before, Seal seal) throws IOException {
+    /** Cuts off what was begun; while half a line stands there, no other may follow it. */
+    private Written<Seal> undo(long before, Throwable failure) {
+        String reason = EntryFiles.reason(failure);
         try {
-            file.write((seal.line() + "\n").getBytes(StandardCharsets.UTF_8));
-        } catch (IOException e) {
             file.truncate(before);
-            throw e;
+            file.force();
+            return new Written.Undone<>(Say.words("failed.write", folder.folder(), reason));
+        } catch (IOException | OutOfMemoryError e) {
+            return new Written.Broken<>(Say.words("failed.undo", folder.folder(), reason, EntryFiles.reason(e)));
         }
     }
 
@@ -49,7 +56,7 @@ final class SealFile implements Closeable {
         try {
             disk.place(folder.note(), seal.note().getBytes(StandardCharsets.UTF_8));
             return new Written.Forced<>(seal);
-        } catch (IOException e) {
+        } catch (IOException | OutOfMemoryError e) {
             return new Written.Undone<>(Say.words("failed.write", folder.note(), EntryFiles.reason(e)));
         }
     }

@@ -13,7 +13,7 @@ final class Station {
     private final StationFolder folder;
     private final Founded founded;
     private final Reading reading;
-    private final Frontier frontier;
+    private Frontier frontier;
     private volatile Newest fresh = Newest.NOTHING;
     private volatile Kept kept;
     private volatile List<Seal> newest;
@@ -66,9 +66,18 @@ final class Station {
         return new Hash(frontier.root().hex());
     }
 
-    void keep(Kept more, List<Leaf> lines, List<Entry> entries) {
-        lines.forEach(line -> frontier.add(line.hash().bytes()));
-        fresh = Newest.of(entries);
+    /** What is kept once lines are on the disk, made before they are. */
+    record Next(List<Leaf> lines, List<Entry> entries, Frontier frontier, Newest newest) {}
+
+    Next next(List<Leaf> lines, List<Entry> entries) {
+        Frontier grown = frontier.copy();
+        lines.forEach(line -> grown.add(line.hash().bytes()));
+        return new Next(lines, entries, grown, Newest.of(entries));
+    }
+
+    void keep(Next next, Kept more) {
+        frontier = next.frontier();
+        fresh = next.newest();
         kept = more;
     }
 

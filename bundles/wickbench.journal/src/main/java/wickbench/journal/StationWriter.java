@@ -43,10 +43,20 @@ final class StationWriter implements Closeable {
      */
     List<Entry> append(List<Draft> drafts, Instant now) {
         refuseBroken();
+        Station.Next next;
+        try {
+            next = next(drafts, now.truncatedTo(ChronoUnit.MILLIS));
+        } catch (OutOfMemoryError e) {
+            throw Say.failed(Say.words("failed.memory"));
+        }
+        station.keep(next, forced(files.append(station.kept(), next.lines())));
+        return next.entries();
+    }
+
+    private Station.Next next(List<Draft> drafts, Instant at) {
         List<Leaf> lines = new ArrayList<>();
-        List<Entry> entries = entries(drafts, now.truncatedTo(ChronoUnit.MILLIS), lines);
-        station.keep(forced(files.append(station.kept(), lines)), lines, entries);
-        return entries;
+        List<Entry> entries = entries(drafts, at, lines);
+        return station.next(lines, entries);
     }
 
     private List<Entry> entries(List<Draft> drafts, Instant at, List<Leaf> lines) {

@@ -171,7 +171,8 @@ final class Verifier {
             findings.at(frontier.size(), "tail.torn", file.left(), name);
         }
         boolean full = lines == StationFolder.SEGMENT;
-        if (lines > StationFolder.SEGMENT || !full && Files.exists(folder.segment(segment + 1))) {
+        // an empty file is what a program leaves that died before its first line there was on the disk
+        if (lines > StationFolder.SEGMENT || !full && bounds.end(folder, segment + 1) > 0) {
             findings.in(name.toString(), "segment", name, lines, StationFolder.SEGMENT);
         }
         done += file.position();

@@ -3,7 +3,6 @@ package wickbench.journal;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 
@@ -50,8 +49,8 @@ final class FaultyDisk implements Disk {
     }
 
     @Override
-    public void makeFolder(Path folder) throws IOException {
-        real.makeFolder(folder);
+    public void createFolder(Path folder) throws IOException {
+        real.createFolder(folder);
     }
 
     @Override
@@ -75,19 +74,18 @@ final class FaultyDisk implements Disk {
     }
 
     @Override
-    public void place(Path file, byte[] content) throws IOException {
-        countWrite();
-        if (countForce()) {
-            real.place(file, content);
-        } else {
-            Files.write(file, content);
-        }
+    public Growing growSecret(Path file) throws IOException {
+        return new Faulty(real.growSecret(file));
     }
 
     @Override
-    public void placeSecret(Path file, byte[] content) throws IOException {
-        countWrite();
-        real.placeSecret(file, content);
+    public void remove(Path file) throws IOException {
+        real.remove(file);
+    }
+
+    @Override
+    public void rename(Path from, Path to) throws IOException {
+        real.rename(from, to);
     }
 
     private void countWrite() throws IOException {

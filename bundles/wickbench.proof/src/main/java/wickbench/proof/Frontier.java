@@ -11,9 +11,25 @@ import java.util.Optional;
  * too). For one thread.
  */
 public final class Frontier {
-    private final TreeHash hash = new TreeHash();
-    private final byte[][] peaks = new byte[Long.SIZE][];
+    private final TreeHash hash;
+    private final byte[][] peaks;
     private long size;
+
+    /** Begins with the empty tree. */
+    public Frontier() {
+        this(new TreeHash(), new byte[Long.SIZE][], 0);
+    }
+
+    private Frontier(TreeHash hash, byte[][] peaks, long size) {
+        this.hash = hash;
+        this.peaks = peaks;
+        this.size = size;
+    }
+
+    /** Returns one that grows by itself; both are for the same thread. */
+    public Frontier copy() {
+        return new Frontier(hash, peaks.clone(), size);
+    }
 
     public long size() {
         return size;
