@@ -17,7 +17,7 @@ final class ChainCheck {
     /** From here on no checkpoint vouches for the form of a line. */
     private final long unsealed;
 
-    private byte[] before = Kept.NOTHING.leaf().bytes();
+    private byte[] before;
     private long place;
     /** The line before is known to be wrong, so the link to it says nothing. */
     private boolean explained;
@@ -25,9 +25,16 @@ final class ChainCheck {
     private boolean doubted;
 
     ChainCheck(StationId station, long unsealed, Findings findings) {
+        this(station, unsealed, findings, 0, Kept.NOTHING.leaf().bytes());
+    }
+
+    /** Begins at a place, after the line with this leaf hash. */
+    ChainCheck(StationId station, long unsealed, Findings findings, long place, byte[] before) {
         this.station = station;
         this.findings = findings;
         this.unsealed = unsealed;
+        this.place = place;
+        this.before = before;
         form = new TailForm(station);
     }
 

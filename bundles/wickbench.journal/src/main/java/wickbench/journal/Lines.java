@@ -9,6 +9,7 @@ import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Walks over the lines of a stretch of a file without copying them; for one thread.
@@ -23,7 +24,7 @@ final class Lines implements Closeable {
     private static final VarHandle EIGHT = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
     private static final long ONES = 0x0101_0101_0101_0101L;
     private static final long EIGHT_LINE_ENDS = '\n' * ONES;
-    private final RandomAccessFile file;
+    private final Optional<RandomAccessFile> file;
     private final long end;
     private byte[] buffer;
     /** Place of the buffer's first byte in the file. */
@@ -38,11 +39,21 @@ final class Lines implements Closeable {
      * @param end where the stretch ends; a file that is shorter ends it earlier
      */
     Lines(Path path, long start, long end) throws IOException {
-        file = new RandomAccessFile(path.toFile(), "r");
-        file.seek(start);
+        RandomAccessFile opened = new RandomAccessFile(path.toFile(), "r");
+        opened.seek(start);
+        file = Optional.of(opened);
         base = start;
-        this.end = Math.min(end, file.length());
+        this.end = Math.min(end, opened.length());
         buffer = new byte[(int) Math.max(Long.BYTES, Math.min(BUFFER, this.end - start))];
+        to = -1;
+    }
+
+    /** Walks over lines that are in memory already. */
+    Lines(byte[] bytes) {
+        file = Optional.empty();
+        end = bytes.length;
+        buffer = bytes;
+        filled = bytes.length;
         to = -1;
     }
 
@@ -96,7 +107,7 @@ final class Lines implements Closeable {
         base += from;
         from = 0;
         filled = waiting;
-        int read = file.read(buffer, filled, Math.min(more, buffer.length - filled));
+        int read = file.orElseThrow().read(buffer, filled, Math.min(more, buffer.length - filled));
         if (read < 0) {
             throw new EOFException("shorter than a moment ago");
         }
@@ -134,6 +145,8 @@ final class Lines implements Closeable {
 
     @Override
     public void close() throws IOException {
-        file.close();
+        if (file.isPresent()) {
+            file.get().close();
+        }
     }
 }

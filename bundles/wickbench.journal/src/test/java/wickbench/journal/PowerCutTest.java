@@ -24,7 +24,7 @@ import wickbench.api.progress.Progress;
  */
 class PowerCutTest {
     /** What chance may leave of what was not forced, besides all of it and nothing. */
-    private static final int CHANCES = 12;
+    private static final int CHANCES = 8;
 
     @TempDir
     Path folder;
