@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import wickbench.api.clash.Clash;
 import wickbench.api.index.Index;
+import wickbench.api.index.IndexVerification;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.index.ViewState;
@@ -106,6 +107,28 @@ public final class H2Index implements Index, AutoCloseable {
     }
 
     @Override
+    public IndexVerification verify(Progress progress) {
+        refuseHere();
+        return mending(() -> {
+            changing(this::furnished);
+            try (Scratch scratch = new Scratch(folder.resolve(Scratch.FOLDER), journal, current())) {
+                if (!scratch.catchUp(progress)) {
+                    return new IndexVerification(List.of(), false);
+                }
+                return changing(() -> {
+                    House open = furnished();
+                    open.catchUp(Progress.NONE);
+                    return new IndexVerification(scratch.compare(open), true);
+                });
+            }
+        });
+    }
+
+    private List<IndexView> current() {
+        return Stream.concat(Stream.of(entryIds), views.get().stream()).toList();
+    }
+
+    @Override
     public List<ViewState> views() {
         refuseHere();
         return mending(() -> changing(() -> furnished().states()));
@@ -163,7 +186,7 @@ public final class H2Index implements Index, AutoCloseable {
             house = Optional.of(opened);
             return opened;
         });
-        open.furnish(Stream.concat(Stream.of(entryIds), views.get().stream()).toList());
+        open.furnish(current());
         return open;
     }
 

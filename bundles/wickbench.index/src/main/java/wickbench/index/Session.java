@@ -13,12 +13,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import wickbench.api.index.Row;
 import wickbench.api.index.Rows;
 
 /** One connection with its prepared statements, which are kept: taking in entries repeats few of them very often. */
 final class Session implements Rows, AutoCloseable {
+    static final String NOTHING = "";
+
     private static final int KEPT = 64;
 
     private final Connection connection;
@@ -64,6 +67,29 @@ final class Session implements Rows, AutoCloseable {
             columns.put(sql, known);
         }
         return known;
+    }
+
+    /** Hands over every row of a table, a text for each column: {@link #NOTHING}, or the value behind an equals sign. */
+    void each(String table, Consumer<String[]> reader) {
+        String sql = "select * from " + table;
+        // one row after another: a table may be larger than the memory
+        run("set lazy_query_execution 1");
+        try (PreparedStatement statement = connection.prepareStatement(sql);
+                ResultSet found = statement.executeQuery()) {
+            int width = found.getMetaData().getColumnCount();
+            while (found.next()) {
+                String[] row = new String[width];
+                for (int at = 0; at < width; at++) {
+                    String value = found.getString(at + 1);
+                    row[at] = value == null ? NOTHING : "=" + value;
+                }
+                reader.accept(row);
+            }
+        } catch (SQLException e) {
+            throw SqlFailure.of(sql, e);
+        } finally {
+            run("set lazy_query_execution 0");
+        }
     }
 
     /** Runs a statement that is needed once. */

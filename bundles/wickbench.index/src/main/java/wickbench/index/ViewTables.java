@@ -147,6 +147,13 @@ final class ViewTables implements AutoCloseable {
         }
     }
 
+    /** Hands over a session that reads the tables of this view. */
+    <T> T look(Function<Session, T> work) {
+        try (Session session = file.session(schema, false)) {
+            return work.apply(session);
+        }
+    }
+
     /** Refuses when the view could not take in all that there is: an answer must not leave out what was recorded. */
     void refuseIfBehind(long of) {
         failure.ifPresent(why -> {

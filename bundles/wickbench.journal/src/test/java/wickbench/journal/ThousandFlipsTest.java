@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Verification.Broken;
 import wickbench.api.progress.Progress;
+import wickbench.proof.TreeHash;
 
 /**
  * Each bit of the entries of a closed journal of 1,000 flipped, one at a time: every flip is found, and the entry named.

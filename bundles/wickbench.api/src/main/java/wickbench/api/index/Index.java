@@ -43,6 +43,13 @@ public interface Index {
     /** Throws all tables away and makes them again. */
     void rebuild(Progress progress);
 
+    /**
+     * Makes all tables once more beside those that are read, and tells every row that differs.
+     *
+     * <p>Changes nothing. Finds what was changed, added, taken out or swapped behind the index.
+     */
+    IndexVerification verify(Progress progress);
+
     /** Returns how far each view is. */
     List<ViewState> views();
 

@@ -14,6 +14,7 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 import wickbench.api.clash.Clash;
 import wickbench.api.home.Home;
 import wickbench.api.index.Index;
+import wickbench.api.index.IndexVerification;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.index.ViewState;
@@ -78,6 +79,11 @@ public final class HouseIndex implements Index {
     @Override
     public void rebuild(Progress progress) {
         index.rebuild(progress);
+    }
+
+    @Override
+    public IndexVerification verify(Progress progress) {
+        return index.verify(progress);
     }
 
     @Override

@@ -1,9 +1,12 @@
 package wickbench.index.services;
 
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine.Command;
 import wickbench.api.command.Terminal;
+import wickbench.api.index.Difference;
 import wickbench.api.index.Index;
+import wickbench.api.index.IndexVerification;
 import wickbench.api.index.ViewState;
 import wickbench.api.json.Json;
 import wickbench.api.words.Words;
@@ -12,6 +15,7 @@ import wickbench.api.words.Words;
 @Command(name = "index", synopsisSubcommandLabel = "COMMAND")
 final class IndexCommand {
     private static final int BEHIND = 1;
+    private static final int DIFFERS = 1;
     private final Index index;
     private final Terminal terminal;
     private final Words words = Words.of(IndexCommand.class, "index");
@@ -31,6 +35,51 @@ final class IndexCommand {
     int rebuild() {
         index.rebuild(terminal.progress(words.get("index.rebuilding")));
         return show();
+    }
+
+    @Command(name = "verify")
+    int verify() {
+        IndexVerification verification = index.verify(terminal.progress(words.get("index.verifying")));
+        if (terminal.json()) {
+            terminal.json(json(verification));
+        } else {
+            verification.differences().stream().map(this::line).forEach(terminal::line);
+            terminal.line(
+                    words.get(outcome(verification), verification.differences().size()));
+        }
+        index.notices().forEach(terminal::note);
+        return verification.holds() ? 0 : DIFFERS;
+    }
+
+    private static String outcome(IndexVerification verification) {
+        if (!verification.complete()) {
+            return "index.verify.stopped";
+        }
+        return verification.holds() ? "index.verify.holds" : "index.verify.differs";
+    }
+
+    private String line(Difference found) {
+        String key = switch (found.kind()) {
+            case CHANGED -> "index.row.changed";
+            case ADDED -> "index.row.added";
+            case MISSING -> "index.row.missing";
+        };
+        return words.get(key, found.view(), found.table(), found.row());
+    }
+
+    private static Json.Obj json(IndexVerification verification) {
+        return Json.object()
+                .with("holds", verification.holds())
+                .with("complete", verification.complete())
+                .with(
+                        "differences",
+                        Json.array(verification.differences().stream()
+                                .map(found -> Json.object()
+                                        .with("view", found.view())
+                                        .with("table", found.table())
+                                        .with("row", found.row())
+                                        .with("kind", found.kind().name().toLowerCase(Locale.ROOT)))
+                                .toList()));
     }
 
     private int show() {
