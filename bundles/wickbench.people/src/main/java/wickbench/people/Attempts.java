@@ -24,6 +24,7 @@ import wickbench.api.person.PersonId;
 final class Attempts {
     static final String PASSPHRASE = "passphrase";
     static final String PIN = "pin";
+    static final String CODE = "code";
 
     /** Wrong ones in a row that cost nothing but an entry (ASVS 5.0 V6.3.1 asks for a limit; the figure is common practice). */
     static final int FREE = 5;

@@ -14,7 +14,6 @@ import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
 import wickbench.api.home.Home;
-import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Hash;
 import wickbench.api.journal.Journal;
@@ -33,6 +32,7 @@ public final class HouseCredentials implements Credentials {
     private final HouseSignIn signIn;
     private final HouseAuthority authority;
     private final Keeping keeping;
+    private final SecretFiles files;
 
     @Activate
     public HouseCredentials(
@@ -41,13 +41,15 @@ public final class HouseCredentials implements Credentials {
             @Reference Roster roster,
             @Reference HouseSignIn signIn,
             @Reference HouseAuthority authority,
-            @Reference Keeping keeping) {
+            @Reference Keeping keeping,
+            @Reference SecretFiles files) {
         this.home = home;
         this.journal = journal;
         this.roster = roster;
         this.signIn = signIn;
         this.authority = authority;
         this.keeping = keeping;
+        this.files = files;
     }
 
     @Override
@@ -61,7 +63,7 @@ public final class HouseCredentials implements Credentials {
         } else {
             refuseUnproved(known);
         }
-        append(FileChanged.PASSPHRASE, changed(known, passphrase(known, fresh), false), who);
+        append(FileChanged.PASSPHRASE, new FileChanged(who, files.passphrase(known, fresh), false), who);
         signIn.close(who);
     }
 
@@ -89,26 +91,10 @@ public final class HouseCredentials implements Credentials {
         if (by.who().equals(who)) {
             throw new Refusal("people.witness", PeopleWords.get("people.own-reset"));
         }
-        Hash file = keep(known, passphrase(known, once));
+        Hash file = files.passphrase(known, once);
         Draft draft = draft(FileChanged.PASSPHRASE, new FileChanged(who, file, true).body(), by.who());
         Draft signed = authority.authorise(Act.RESET_PASSPHRASE, draft, Optional.of(by.passphrase()));
         journal.append(List.of(witness.map(second -> witnessed(signed, second)).orElse(signed)));
-        signIn.close(who);
-    }
-
-    @Override
-    public synchronized void recover(PersonId who, Passphrase once, Signing witness, String reason) {
-        Known known = roster.need(who);
-        refuseSame(witness.who(), who, who);
-        if (reason.isBlank()) {
-            throw new BadInput(Complaint.of("reason", PeopleWords.get("recover.reason")));
-        }
-        keeping.refuseWhileAdministratorsAct();
-        signIn.open(witness.who(), witness.passphrase());
-        Checkpoint checkpoint = journal.checkpoint().orElseThrow();
-        Hash file = keep(known, passphrase(known, once));
-        Json.Obj body = new Recovered(who, file, reason.strip(), checkpoint.note()).body();
-        journal.append(List.of(witnessed(draft(Recovered.KIND, body, witness.who()), witness)));
         signIn.close(who);
     }
 
@@ -117,8 +103,7 @@ public final class HouseCredentials implements Credentials {
         Known known = roster.need(who);
         Strength.refuseWeakPin(pin);
         refuseStranger(who, by);
-        PersonFile file = need(known).withPin(Argon2id.hash(pin, home.chance()));
-        append(FileChanged.PIN, changed(known, file, false), by);
+        append(FileChanged.PIN, new FileChanged(who, files.pin(known, pin), false), by);
     }
 
     @Override
@@ -131,10 +116,7 @@ public final class HouseCredentials implements Credentials {
         if (roster.here().stream().flatMap(each -> roster.file(each).stream()).anyMatch(file -> file.wears(badge))) {
             throw new Refusal("badge.taken", PeopleWords.get("badge.taken"));
         }
-        append(
-                FileChanged.BADGE,
-                changed(known, need(known).withBadge(badge, roster.files().salt()), false),
-                by);
+        append(FileChanged.BADGE, new FileChanged(who, files.badge(known, badge), false), by);
     }
 
     @Override
@@ -165,26 +147,6 @@ public final class HouseCredentials implements Credentials {
 
     private Draft witnessed(Draft draft, Signing witness) {
         return authority.signed(draft, Signature.WITNESS, witness.who(), Act.WITNESS, witness.passphrase());
-    }
-
-    private PersonFile passphrase(Known known, Passphrase fresh) {
-        PersonFile file = need(known);
-        Strength.refuseWeak(fresh, List.of(known.id().value(), file.name()));
-        return file.withPassphrase(Argon2id.hash(fresh, home.chance()));
-    }
-
-    private PersonFile need(Known known) {
-        return roster.file(known)
-                .orElseThrow(() -> new Refusal("people.file", PeopleWords.get("people.file", known.id())));
-    }
-
-    private FileChanged changed(Known known, PersonFile file, boolean once) {
-        return new FileChanged(known.id(), keep(known, file), once);
-    }
-
-    /** Keeps the file first: an entry must never name a file that is not there. */
-    private Hash keep(Known known, PersonFile file) {
-        return roster.files().keep(known.id(), file);
     }
 
     private void append(String kind, FileChanged body, PersonId by) {

@@ -4,13 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import wickbench.api.authority.Credentials;
 import wickbench.api.authority.Credentials.Signing;
 import wickbench.api.authority.Passphrase;
+import wickbench.api.authority.Recovery;
+import wickbench.api.authority.Recovery.Witness;
 import wickbench.api.authority.SignIn;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
@@ -29,14 +30,18 @@ final class PeopleCommand {
     private final SignIn signIn;
     private final Credentials credentials;
     private final Terminal terminal;
+    private final Recovery recovery;
     private final Prompts prompts;
+    private final PeoplePrint print;
 
-    PeopleCommand(People people, SignIn signIn, Credentials credentials, Terminal terminal) {
+    PeopleCommand(People people, SignIn signIn, Credentials credentials, Recovery recovery, Terminal terminal) {
         this.people = people;
         this.signIn = signIn;
         this.credentials = credentials;
+        this.recovery = recovery;
         this.terminal = terminal;
         prompts = new Prompts(terminal, signIn);
+        print = new PeoplePrint(terminal);
     }
 
     @Command(name = "add")
@@ -45,7 +50,7 @@ final class PeopleCommand {
             @Option(names = "--name", required = true, paramLabel = "NAME") String name,
             @Option(names = "--role", required = true, split = ",", paramLabel = "ROLE") List<String> roles) {
         Set<Role> given = roles(roles);
-        show(List.of(people.enrol(id, name, given, prompts.provenActor())));
+        print.show(List.of(people.enrol(id, name, given, prompts.provenActor())));
         return 0;
     }
 
@@ -54,14 +59,14 @@ final class PeopleCommand {
             @Parameters(paramLabel = "ID") PersonId id,
             @Option(names = "--role", required = true, split = ",", paramLabel = "ROLE") List<String> roles) {
         Set<Role> given = roles(roles);
-        show(List.of(people.assign(id, given, prompts.provenActor())));
+        print.show(List.of(people.assign(id, given, prompts.provenActor())));
         return 0;
     }
 
     @Command(name = "list")
     int list() {
         List<Person> all = people.all();
-        show(all);
+        print.show(all);
         if (!terminal.json() && !all.isEmpty() && !signIn.asked()) {
             terminal.note(PeopleWords.get("people.open"));
         }
@@ -74,6 +79,9 @@ final class PeopleCommand {
         Optional<Passphrase> now = prompts.now(who);
         credentials.set(who, now, prompts.fresh("ask.fresh", who));
         terminal.note(PeopleWords.get("people.passphrase-kept", who));
+        if (now.isEmpty()) {
+            terminal.note(PeopleWords.get("people.unsealed", who));
+        }
         return 0;
     }
 
@@ -91,12 +99,41 @@ final class PeopleCommand {
     @Command(name = "recover")
     int recover(
             @Parameters(paramLabel = "ID") PersonId id,
-            @Option(names = "--witness", required = true, paramLabel = "PERSON") PersonId witness,
+            @Option(names = "--witness", paramLabel = "PERSON") PersonId witness,
+            @Option(names = "--code") boolean code,
             @Option(names = "--reason", required = true, paramLabel = "TEXT") String reason) {
-        Signing second = prompts.signing(witness);
-        credentials.recover(id, prompts.fresh("ask.once", id), second, reason);
+        if (code) {
+            byCode(id, Optional.ofNullable(witness), reason);
+        } else {
+            byWitness(id, Optional.ofNullable(witness), reason);
+        }
         terminal.note(PeopleWords.get("people.recovered", id));
         terminal.note(PeopleWords.get("people.once-kept", id));
+        return 0;
+    }
+
+    private void byWitness(PersonId id, Optional<PersonId> witness, String reason) {
+        PersonId who =
+                witness.orElseThrow(() -> new BadInput(Complaint.of("--witness", PeopleWords.get("recover.how"))));
+        Signing second = prompts.signing(who);
+        recovery.byWitness(id, prompts.fresh("ask.once", id), second, reason);
+    }
+
+    private void byCode(PersonId id, Optional<PersonId> witness, String reason) {
+        Passphrase code = prompts.code();
+        Optional<Witness> second = witness.map(who -> new Witness(who, prompts.held(who)));
+        recovery.byCode(id, prompts.fresh("ask.once", id), code, second, reason);
+    }
+
+    @Command(name = "envelope")
+    int envelope() {
+        String code = recovery.seal(prompts.signing(terminal.actorOrRefuse()));
+        if (terminal.json()) {
+            terminal.json(Json.object().with("code", code));
+        } else {
+            terminal.line(code);
+            terminal.note(PeopleWords.get("people.sealed"));
+        }
         return 0;
     }
 
@@ -135,38 +172,5 @@ final class PeopleCommand {
             }
         }
         return roles;
-    }
-
-    private void show(List<Person> shown) {
-        if (terminal.json()) {
-            terminal.json(Json.array(shown.stream().map(PeopleCommand::json).toList()));
-        } else if (shown.isEmpty()) {
-            terminal.line(PeopleWords.get("people.nobody"));
-        } else {
-            terminal.table(
-                    List.of(
-                            PeopleWords.get("people.id"),
-                            PeopleWords.get("people.name-column"),
-                            PeopleWords.get("people.roles")),
-                    shown.stream().map(this::row).toList());
-        }
-    }
-
-    private List<String> row(Person person) {
-        String roles = codes(person).stream()
-                .map(code -> PeopleWords.get("role." + code))
-                .collect(Collectors.joining(", "));
-        return List.of(person.id().value(), person.name().orElseGet(() -> PeopleWords.get("people.nameless")), roles);
-    }
-
-    private static Json.Obj json(Person person) {
-        return Json.object()
-                .with("id", person.id().value())
-                .withText("name", person.name())
-                .with("roles", Json.texts(codes(person)));
-    }
-
-    private static List<String> codes(Person person) {
-        return new TreeSet<>(person.roles()).stream().map(Role::code).toList();
     }
 }

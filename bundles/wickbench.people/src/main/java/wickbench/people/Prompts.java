@@ -45,6 +45,15 @@ final class Prompts {
                 : Optional.of(asked(PeopleWords.get("ask.now", who)));
     }
 
+    /** Asks for the passphrase of somebody who has an own one. */
+    Optional<Passphrase> held(PersonId who) {
+        return signIn.secretOf(who) == Secret.PASSPHRASE ? Optional.of(asked(who.value())) : Optional.empty();
+    }
+
+    Passphrase code() {
+        return asked(PeopleWords.get("ask.code"));
+    }
+
     /** Asks for a new secret twice, since nobody sees what they type. */
     Passphrase fresh(String key, PersonId who) {
         Passphrase fresh = asked(PeopleWords.get(key, who));

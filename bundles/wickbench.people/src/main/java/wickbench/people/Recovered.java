@@ -2,6 +2,7 @@ package wickbench.people;
 
 import java.util.Optional;
 import wickbench.api.check.Checked;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Hash;
 import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
@@ -11,8 +12,16 @@ import wickbench.api.person.PersonId;
  * The body of {@code person.recovered}: a new administrator where the last one was lost.
  *
  * @param checkpoint signed with the station's key just before, which shows that the station itself was at hand
+ * @param code the entry that sealed the code by which it was done
+ * @param watchedBy a witness who has no passphrase to sign with
  */
-record Recovered(PersonId person, Hash file, String reason, String checkpoint) {
+record Recovered(
+        PersonId person,
+        Hash file,
+        String reason,
+        String checkpoint,
+        Optional<EntryRef> code,
+        Optional<PersonId> watchedBy) {
     static final String KIND = "person.recovered";
     static final int VERSION = 1;
 
@@ -21,7 +30,9 @@ record Recovered(PersonId person, Hash file, String reason, String checkpoint) {
                 .with("person", person.value())
                 .with("file", file.hex())
                 .with("reason", reason)
-                .with("checkpoint", checkpoint);
+                .with("checkpoint", checkpoint)
+                .withText("code", code.map(EntryRef::toString))
+                .withText("watched_by", watchedBy.map(PersonId::value));
     }
 
     static Checked<Recovered> read(String source, Json.Obj body) {
@@ -30,7 +41,10 @@ record Recovered(PersonId person, Hash file, String reason, String checkpoint) {
         Optional<Hash> file = Enrolled.needed(fields, "file", Hash::new);
         String reason = fields.text("reason");
         String checkpoint = fields.text("checkpoint");
+        Optional<EntryRef> code = fields.optional("code", EntryRef::parse);
+        Optional<PersonId> watchedBy = fields.optional("watched_by", PersonId::new);
         Enrolled.passSignatures(fields);
-        return fields.finish(() -> new Recovered(person.orElseThrow(), file.orElseThrow(), reason, checkpoint));
+        return fields.finish(
+                () -> new Recovered(person.orElseThrow(), file.orElseThrow(), reason, checkpoint, code, watchedBy));
     }
 }

@@ -98,14 +98,14 @@ class CredentialsTest {
     void aLostAdministratorIsReplacedBeforeAWitnessAndLoudly() {
         house.locked(Role.OPERATOR);
         house.people().enrol(CY, "Cy Ferran", Set.of(Role.REVIEWER), ADA);
-        refused("recover.acts", () -> house.credentials().recover(CY, typed(ONCE), bos(), "Ada left"));
+        refused("recover.acts", () -> house.recovery().byWitness(CY, typed(ONCE), bos(), "Ada left"));
         house.pass(Keeping.LOST.plusSeconds(1));
-        refused("people.witness", () -> house.credentials().recover(BO, typed(ONCE), bos(), "Ada left"));
+        refused("people.witness", () -> house.recovery().byWitness(BO, typed(ONCE), bos(), "Ada left"));
         refused(
                 "sign-in.wrong",
-                () -> house.credentials()
-                        .recover(CY, typed(ONCE), new Signing(BO, typed("not Bo's words")), "Ada left"));
-        house.credentials().recover(CY, typed(ONCE), bos(), "Ada left");
+                () -> house.recovery()
+                        .byWitness(CY, typed(ONCE), new Signing(BO, typed("not Bo's words")), "Ada left"));
+        house.recovery().byWitness(CY, typed(ONCE), bos(), "Ada left");
         Entry entry = house.last();
         assertThat(entry.kind()).isEqualTo(Recovered.KIND);
         assertThat(entry.body().canonical()).contains("Ada left", "station-1");

@@ -20,6 +20,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.authority.Recovery.Witness;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.Entry;
 import wickbench.api.person.Role;
@@ -39,7 +40,7 @@ class EntrySchemaTest {
             live(house);
             for (Entry entry : house.entries()) {
                 String file = entry.kind() + "-1.schema.json";
-                if (entry.kind().startsWith("person.") || entry.kind().startsWith("profile.")) {
+                if (Stream.of("person.", "profile.", "recovery.").anyMatch(entry.kind()::startsWith)) {
                     kinds.add(entry.kind());
                     assertThat(schemas.errors(file, entry.body().canonical()))
                             .as("%s %s", entry.ref(), entry.kind())
@@ -65,7 +66,8 @@ class EntrySchemaTest {
                         "person.recovered",
                         "person.sign-in-failed",
                         "person.signed-in",
-                        "profile.issued");
+                        "profile.issued",
+                        "recovery.sealed");
     }
 
     @Test
@@ -90,8 +92,16 @@ class EntrySchemaTest {
         house.credentials().reset(CY, typed(ONCE), adas(), Optional.empty());
         house.profiles().issue(Profiled.plain(), ADA, Optional.of(typed(ADAS)));
         house.pass(Duration.ofDays(1200));
-        house.credentials().recover(CY, typed(ONCE), bos(), "everybody else left");
+        house.recovery().byWitness(CY, typed(ONCE), bos(), "everybody else left");
         house.credentials().reset(CY, typed(ONCE), adas(), Optional.of(bos()));
+        String code = house.recovery().seal(adas());
+        house.recovery()
+                .byCode(
+                        CY,
+                        typed(ONCE),
+                        typed(code),
+                        Optional.of(new Witness(BO, Optional.of(bos().passphrase()))),
+                        "lost");
         house.pass(Duration.ofDays(1200));
         house.credentials().forget(CY, ADA, Optional.of(typed(ADAS)));
     }

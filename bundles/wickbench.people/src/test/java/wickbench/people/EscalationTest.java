@@ -170,6 +170,7 @@ class EscalationTest {
                 () -> house.credentials()
                         .reset(CY, typed("come in and choose"), new Signing(by, typed(BOS)), Optional.empty()));
         doors.put(Act.FORGET_PERSON, () -> house.credentials().forget(CY, by, passphrase));
+        doors.put(Act.SEAL_RECOVERY, () -> house.recovery().seal(new Signing(by, typed(BOS))));
         doors.put(Act.ISSUE_PROFILE, () -> house.profiles().issue(Profiled.plain(), by, passphrase));
         doors.put(Act.ISSUE_METHOD, () -> house.methods().issue(next, by, passphrase));
         doors.put(

@@ -62,7 +62,8 @@ class PeopleCommandTest {
     private List<String> run(boolean json, String... arguments) {
         HeardTerminal terminal = HeardTerminal.of(new PersonId("p-01"), json);
         CommandLine line = new CommandLine(
-                        new PeopleCommands(house.people(), house.signIn(), house.credentials()).commands(terminal))
+                        new PeopleCommands(house.people(), house.signIn(), house.credentials(), house.recovery())
+                                .commands(terminal))
                 .registerConverter(PersonId.class, PersonId::new)
                 .setExecutionExceptionHandler((e, command, result) -> {
                     assertThat(e).isInstanceOf(BadInput.class);

@@ -45,6 +45,7 @@ final class TestHouse implements AutoCloseable {
     private final HouseSignIn signIn;
     private final HouseAuthority authority;
     private final HouseCredentials credentials;
+    private final HouseRecovery recovery;
     private final PeopleService people;
     private final ProfileShelf profiles;
     private final MethodShelf methods;
@@ -61,13 +62,17 @@ final class TestHouse implements AutoCloseable {
         clock = simulated.time();
         journal = JournalFolder.open(simulated, entries -> {});
         index = H2Index.open(
-                folder.resolve("index"), journal, () -> List.of(new PeopleView(), new ProfileView(), new BenchView()));
+                folder.resolve("index"),
+                journal,
+                () -> List.of(new PeopleView(), new ProfileView(), new RecoveryView(), new BenchView()));
         roster = new Roster(simulated, journal, index);
         signIn = new HouseSignIn(simulated, journal, index, roster);
         ProfileInForce held = new ProfileInForce(simulated, index);
         authority = new HouseAuthority(simulated, roster, signIn, held);
         Keeping keeping = new Keeping(simulated, journal, roster, held);
-        credentials = new HouseCredentials(simulated, journal, roster, signIn, authority, keeping);
+        SecretFiles files = new SecretFiles(simulated, roster);
+        credentials = new HouseCredentials(simulated, journal, roster, signIn, authority, keeping, files);
+        recovery = new HouseRecovery(simulated, journal, index, roster, signIn, authority, keeping, files);
         people = new PeopleService(simulated, journal, roster, authority, keeping);
         profiles = new ProfileShelf(simulated, journal, held, authority);
         methods = new MethodShelf(journal, index, authority);
@@ -111,6 +116,10 @@ final class TestHouse implements AutoCloseable {
 
     Credentials credentials() {
         return credentials;
+    }
+
+    HouseRecovery recovery() {
+        return recovery;
     }
 
     HouseSignIn signIn() {

@@ -28,16 +28,6 @@ public interface Credentials {
      */
     void reset(PersonId who, Passphrase once, Signing by, Optional<Signing> witness);
 
-    /**
-     * Makes somebody an administrator with a phrase for once where the last one is lost.
-     *
-     * <p>Only where no administrator has recorded anything for three days; the checkpoint signed with this station's key goes into
-     * the entry.
-     *
-     * @param witness anybody else with a passphrase
-     */
-    void recover(PersonId who, Passphrase once, Signing witness, String reason);
-
     /** Sets the PIN that goes with the id at the bench: 4 to 12 digits. */
     void pin(PersonId who, Passphrase pin, PersonId by);
 

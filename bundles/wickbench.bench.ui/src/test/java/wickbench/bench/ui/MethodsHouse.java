@@ -21,6 +21,7 @@ import wickbench.people.Keeping;
 import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
 import wickbench.people.Roster;
+import wickbench.people.SecretFiles;
 
 /** A real home where people have passphrases, roles are asked, and methods are signed. */
 final class MethodsHouse implements AutoCloseable {
@@ -42,7 +43,8 @@ final class MethodsHouse implements AutoCloseable {
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
-        HouseCredentials credentials = new HouseCredentials(home, journal, roster, signIn, authority, keeping);
+        HouseCredentials credentials =
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster));
         people.enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR), ADA);
         credentials.set(ADA, Optional.empty(), typed(ADAS));
         signIn.open(ADA, typed(ADAS));

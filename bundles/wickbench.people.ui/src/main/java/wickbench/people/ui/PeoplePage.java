@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.authority.Credentials;
 import wickbench.api.authority.Permissions;
+import wickbench.api.authority.Recovery;
 import wickbench.api.authority.SignIn;
 import wickbench.api.journal.Journal;
 import wickbench.api.person.People;
@@ -24,9 +25,10 @@ public final class PeoplePage implements Page {
             @Reference People people,
             @Reference SignIn signIn,
             @Reference Credentials credentials,
+            @Reference Recovery recovery,
             @Reference Permissions permissions,
             @Reference Journal journal) {
-        doors = new PeopleDoors(people, signIn, credentials, permissions, journal);
+        doors = new PeopleDoors(people, signIn, credentials, recovery, permissions, journal);
     }
 
     @Override

@@ -32,7 +32,7 @@ final class PeoplePart implements PagePart {
     private Optional<Scroller> side = Optional.empty();
     private Optional<String> wanted = Optional.empty();
 
-    private record Known(List<PersonRow> everyone, boolean asked, boolean founded) {}
+    private record Known(List<PersonRow> everyone, boolean asked, boolean founded, boolean sealed) {}
 
     PeoplePart(Composite parent, PageContext context, PeopleDoors doors) {
         this.context = context;
@@ -51,7 +51,8 @@ final class PeoplePart implements PagePart {
                         progress -> new Known(
                                 doors.rows(),
                                 doors.signIn().asked(),
-                                doors.journal().founding().isPresent()),
+                                doors.journal().founding().isPresent(),
+                                doors.recovery().sealed()),
                         this::take);
     }
 
@@ -62,7 +63,7 @@ final class PeoplePart implements PagePart {
         if (everyone.isEmpty()) {
             firstStart(known.founded());
         } else {
-            list(known.asked());
+            list(known);
         }
         page.layout(true, true);
     }
@@ -75,11 +76,23 @@ final class PeoplePart implements PagePart {
         context.ready();
     }
 
-    private void list(boolean asked) {
-        ((GridLayout) heading.actions().getLayout()).numColumns = 1;
-        context.theme().controls().button(heading.actions(), PeopleUiWords.get("enrol.open"), this::enrol);
-        if (!asked) {
+    private void list(Known known) {
+        ((GridLayout) heading.actions().getLayout()).numColumns = known.asked() ? 2 : 1;
+        if (known.asked()) {
+            context.theme()
+                    .controls()
+                    .button(
+                            heading.actions(),
+                            PeopleUiWords.get("envelope.open"),
+                            () -> form(Act.SEAL_RECOVERY, this::envelope));
+        }
+        context.theme()
+                .controls()
+                .button(heading.actions(), PeopleUiWords.get("enrol.open"), () -> form(Act.ENROL_PERSON, this::enrol));
+        if (!known.asked()) {
             Fit.wide(new Note(body, context.theme(), Meaning.CAUTION, PeopleUiWords.get("page.open")));
+        } else if (!known.sealed()) {
+            Fit.wide(new Note(body, context.theme(), Meaning.CAUTION, PeopleUiWords.get("page.unsealed")));
         }
         SashForm sash = Fit.grow(new SashForm(body, SWT.HORIZONTAL));
         sash.setBackground(page.getBackground());
@@ -117,7 +130,12 @@ final class PeoplePart implements PagePart {
                                         .fill(content, facts)));
     }
 
-    private void enrol() {
+    /** Fills the side with what asks for a role. */
+    private interface Form {
+        void fill(PersonId actor, Permission may);
+    }
+
+    private void form(Act act, Form form) {
         Optional<PersonId> actor = context.actor();
         if (actor.isEmpty()) {
             context.say(PeopleUiWords.get("page.nobody"));
@@ -126,13 +144,30 @@ final class PeoplePart implements PagePart {
         context.jobs()
                 .run(
                         PeopleUiWords.get("page.reading"),
-                        progress -> doors.permissions().ask(actor.get(), Act.ENROL_PERSON),
-                        may -> enrol(actor.get(), may));
+                        progress -> doors.permissions().ask(actor.get(), act),
+                        may -> form.fill(actor.get(), may));
     }
 
     private void enrol(PersonId actor, Permission may) {
         aside(content ->
                 new EnrolForm(doors).fill(content, context, actor, may, side.orElseThrow()::measure, this::load));
+    }
+
+    private void envelope(PersonId actor, Permission may) {
+        Envelope envelope = new Envelope(doors, context);
+        aside(content -> envelope.fill(
+                content,
+                actor,
+                proved(may),
+                side.orElseThrow()::measure,
+                code -> aside(shown -> envelope.show(shown, code, this::load))));
+    }
+
+    /** Who has not signed in does so with the signature. */
+    private static Permission proved(Permission may) {
+        return may instanceof Permission.Denied denied && denied.code().equals("sign-in.needed")
+                ? new Permission.Allowed()
+                : may;
     }
 
     private void aside(java.util.function.Consumer<Composite> fill) {

@@ -7,11 +7,14 @@ import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseCredentials;
+import wickbench.people.HouseRecovery;
 import wickbench.people.HouseSignIn;
 import wickbench.people.Keeping;
 import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
+import wickbench.people.RecoveryView;
 import wickbench.people.Roster;
+import wickbench.people.SecretFiles;
 
 /** A real home with its people. */
 final class TestHouse implements AutoCloseable {
@@ -22,15 +25,17 @@ final class TestHouse implements AutoCloseable {
     TestHouse(Path folder) {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new PeopleView()));
+        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new PeopleView(), new RecoveryView()));
         Roster roster = new Roster(home, journal, index);
         HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> java.util.Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> java.util.Optional.empty());
+        SecretFiles files = new SecretFiles(home, roster);
         doors = new PeopleDoors(
                 new PeopleService(home, journal, roster, authority, keeping),
                 signIn,
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping),
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, files),
+                new HouseRecovery(home, journal, index, roster, signIn, authority, keeping, files),
                 authority,
                 journal);
     }
