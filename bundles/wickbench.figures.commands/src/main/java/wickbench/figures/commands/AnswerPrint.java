@@ -1,18 +1,15 @@
 package wickbench.figures.commands;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
+import wickbench.figures.sums.Answer;
+import wickbench.figures.sums.Remark;
 
 /** Prints an answer: as one value for machines, as tables with remarks for people. */
 final class AnswerPrint {
-    /** People read six digits; machines get them all. */
-    static final MathContext FOR_PEOPLE = new MathContext(6);
-
     private final Terminal terminal;
     private final List<List<String>> rows = new ArrayList<>();
 
@@ -20,12 +17,12 @@ final class AnswerPrint {
         this.terminal = terminal;
     }
 
-    void print(Answer answer) {
+    void print(Json.Obj figures, List<Remark> remarks) {
         if (terminal.json()) {
-            terminal.json(answer.figures());
+            terminal.json(figures);
             return;
         }
-        answer.figures().members().forEach((name, value) -> {
+        figures.members().forEach((name, value) -> {
             if (!isPoints(value)) {
                 add(name, value);
             }
@@ -33,12 +30,10 @@ final class AnswerPrint {
         if (!rows.isEmpty()) {
             terminal.table(List.of(FiguresWords.get("print.figure"), FiguresWords.get("print.value")), rows);
         }
-        answer.figures().members().values().stream()
-                .filter(AnswerPrint::isPoints)
-                .forEach(points -> points((Json.Arr) points));
-        if (!answer.remarks().isEmpty()) {
+        figures.members().values().stream().filter(AnswerPrint::isPoints).forEach(points -> points((Json.Arr) points));
+        if (!remarks.isEmpty()) {
             terminal.line("");
-            answer.remarks().forEach(terminal::line);
+            remarks.stream().map(Remark::text).forEach(terminal::line);
         }
     }
 
@@ -69,9 +64,9 @@ final class AnswerPrint {
                 && array.items().get(0) instanceof Json.Obj;
     }
 
-    private static String text(Json value) {
+    static String text(Json value) {
         if (value instanceof Json.Num number) {
-            return number(number.value());
+            return Answer.forPeople(number.value());
         }
         if (value instanceof Json.Arr array) {
             return array.items().stream().map(AnswerPrint::text).collect(Collectors.joining(" "));
@@ -80,12 +75,5 @@ final class AnswerPrint {
             return FiguresWords.get(choice.value() ? "print.yes" : "print.no");
         }
         return value instanceof Json.Text text ? text.value() : "–";
-    }
-
-    private static String number(BigDecimal value) {
-        // a whole number is a count and keeps all its digits
-        return value.stripTrailingZeros().scale() <= 0
-                ? value.toBigInteger().toString()
-                : value.round(FOR_PEOPLE).stripTrailingZeros().toString();
     }
 }

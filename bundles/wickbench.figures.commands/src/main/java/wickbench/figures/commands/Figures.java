@@ -1,70 +1,27 @@
 package wickbench.figures.commands;
 
-import java.util.OptionalInt;
-import java.util.function.Supplier;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import wickbench.api.check.BadInput;
-import wickbench.api.check.Complaint;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 import wickbench.api.command.Terminal;
-import wickbench.figures.NoAnswer;
+import wickbench.figures.sums.KeptSums;
+import wickbench.figures.sums.Sums;
 
-/** What all figures share: they answer on the terminal, or say in one line why there is no answer. */
-@Command(
-        name = "figures",
-        synopsisSubcommandLabel = "COMMAND",
-        subcommands = {
-            ProportionCommand.class,
-            DifferenceCommand.class,
-            PairedCommand.class,
-            LaboratoriesCommand.class,
-            DetectionCommand.class,
-            BlankCommand.class,
-            AgreementCommand.class,
-            RatersCommand.class,
-            AttributesCommand.class,
-            DiagnosticCommand.class,
-            SeeingCommand.class,
-            ActionLevelCommand.class,
-            DosesCommand.class,
-            CarryOverCommand.class,
-            SamplesCommand.class,
-            AcceptanceCommand.class,
-            ParticlesCommand.class,
-            TrendCommand.class,
-            WarmthCommand.class,
-            ReorderCommand.class,
-            DemandCommand.class
-        })
+/** One command for each sum, made from its description, and one for what was kept. */
+@Command(name = "figures", synopsisSubcommandLabel = "COMMAND")
 final class Figures {
+    private final KeptSums kept;
     private final Terminal terminal;
 
-    Figures(Terminal terminal) {
+    Figures(KeptSums kept, Terminal terminal) {
+        this.kept = kept;
         this.terminal = terminal;
     }
 
-    /** Answers from what was given on the command line. */
-    int answer(Supplier<Answer> computed) {
-        try {
-            new AnswerPrint(terminal).print(computed.get());
-            return 0;
-        } catch (NoAnswer none) {
-            throw new BadInput(
-                    none.field().isEmpty()
-                            ? Complaint.of(FiguresWords.get("input"), none.text())
-                            : Complaint.of(none.field(), none.text()));
-        }
-    }
-
-    /** Answers from a table; a complaint names the file and, where it concerns one row, the line. */
-    int answer(Table table, Supplier<Answer> computed) {
-        try {
-            new AnswerPrint(terminal).print(computed.get());
-            return 0;
-        } catch (NoAnswer none) {
-            OptionalInt line = none.row().isPresent()
-                    ? OptionalInt.of(table.lineOf(none.row().getAsInt()))
-                    : OptionalInt.empty();
-            throw new BadInput(new Complaint(table.source(), line, none.field(), none.text()));
-        }
+    @Spec
+    void spec(CommandSpec spec) {
+        Sums.all().forEach(sum -> spec.addSubcommand(sum.id(), new SumCommand(sum, kept, terminal).line()));
+        spec.addSubcommand("kept", new CommandLine(new KeptCommand(kept, terminal)));
     }
 }

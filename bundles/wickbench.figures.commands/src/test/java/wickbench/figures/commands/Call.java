@@ -1,5 +1,9 @@
 package wickbench.figures.commands;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import picocli.CommandLine;
@@ -17,18 +21,19 @@ import wickbench.testing.HeardTerminal;
  */
 record Call(int code, String complaint, List<String> lines, List<Json> json) {
 
+    private static final KeptService ANY_HOME = new TestHouse(folder()).kept();
+
     static Call of(String... arguments) {
-        return call(true, arguments);
+        return call(ANY_HOME, HeardTerminal.ofNobody(true), arguments);
     }
 
     static Call forPeople(String... arguments) {
-        return call(false, arguments);
+        return call(ANY_HOME, HeardTerminal.ofNobody(false), arguments);
     }
 
-    private static Call call(boolean json, String... arguments) {
-        HeardTerminal heard = HeardTerminal.ofNobody(json);
+    static Call call(KeptService kept, HeardTerminal heard, String... arguments) {
         AtomicReference<String> complaint = new AtomicReference<>("");
-        int code = new CommandLine(new FiguresCommand().commands(heard))
+        int code = new CommandLine(new FiguresCommand(kept).commands(heard))
                 .setParameterExceptionHandler((wrong, args) -> {
                     complaint.set(wrong.getMessage());
                     return 2;
@@ -42,6 +47,14 @@ record Call(int code, String complaint, List<String> lines, List<Json> json) {
                 })
                 .execute(arguments);
         return new Call(code, complaint.get(), heard.lines(), heard.values());
+    }
+
+    private static Path folder() {
+        try {
+            return Files.createTempDirectory(Path.of("target"), "home");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Returns the number at a path such as {@code lod50.value} or {@code se.0}. */
