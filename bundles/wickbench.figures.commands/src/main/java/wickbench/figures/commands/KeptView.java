@@ -1,6 +1,7 @@
 package wickbench.figures.commands;
 
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import wickbench.api.index.IndexView;
@@ -34,6 +35,11 @@ public final class KeptView implements IndexView {
                 "create table kept (station varchar(32) not null, seq bigint not null,"
                         + " at timestamp(3) with time zone not null, primary key (station, seq))",
                 "create index by_time on kept (at, station, seq)");
+    }
+
+    @Override
+    public Set<String> subjects(Entry entry) {
+        return Set.of();
     }
 
     @Override

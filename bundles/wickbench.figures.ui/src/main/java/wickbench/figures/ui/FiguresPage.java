@@ -8,6 +8,7 @@ import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.chart.ChartPainter;
+import wickbench.figures.sums.KeptSums;
 import wickbench.shell.Page;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -17,12 +18,15 @@ import wickbench.widgets.Glyph;
 @Component(property = {Page.ID + "=figures", Page.RANK + ":Integer=60"})
 public final class FiguresPage implements Page {
     private final List<ChartPainter> painters;
+    private final KeptSums kept;
 
     @Activate
     public FiguresPage(
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<ChartPainter> painters) {
+                    List<ChartPainter> painters,
+            @Reference KeptSums kept) {
         this.painters = painters;
+        this.kept = kept;
     }
 
     @Override
@@ -38,6 +42,6 @@ public final class FiguresPage implements Page {
 
     @Override
     public PagePart open(Composite parent, PageContext context) {
-        return new FiguresPart(parent, context, painters.stream().findFirst());
+        return new FiguresPart(parent, context, new Doors(painters.stream().findFirst(), kept));
     }
 }

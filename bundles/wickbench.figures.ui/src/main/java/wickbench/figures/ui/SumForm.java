@@ -1,50 +1,176 @@
 package wickbench.figures.ui;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Text;
-import wickbench.figures.NoAnswer;
+import org.eclipse.swt.widgets.Control;
+import wickbench.api.check.Complaint;
+import wickbench.figures.sums.Given;
+import wickbench.figures.sums.Input;
+import wickbench.figures.sums.Reckoned;
+import wickbench.figures.sums.Sum;
+import wickbench.figures.sums.TableText;
+import wickbench.shell.PageContext;
 import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Form;
 import wickbench.widgets.Theme;
 
-/** The fields of one sum. */
+/** The fields of one sum; those that a choice does not ask for are not there. */
 final class SumForm {
-    /** Numbers are short; wider fields would only lead the eye astray. */
-    private static final int WIDTH = 560;
+    private final Composite room;
+    private final PageContext context;
+    private final Theme theme;
+    private final Sum sum;
+    private final Runnable changed;
+    private final Runnable grown;
+    private final Map<String, String> texts;
+    private final Map<String, TableText> tables;
+    private final Map<String, Field<? extends Control>> fields = new LinkedHashMap<>();
+    private final Map<String, CellTable> cells = new LinkedHashMap<>();
 
-    private final Map<String, Field<Text>> fields = new LinkedHashMap<>();
-
-    SumForm(Composite parent, Theme theme, Sum sum, Map<String, String> typed, Runnable changed) {
-        Form form = new Form(parent, theme);
-        Fit.width(form.grid(), theme.px(WIDTH));
-        for (Sum.Input input : sum.inputs()) {
-            Field<Text> field = form.text(FiguresUiWords.get("input." + input.name()));
-            field.control().setText(typed.getOrDefault(input.name(), input.first()));
-            field.control().addListener(SWT.Modify, event -> changed.run());
-            fields.put(input.name(), field);
-        }
+    /**
+     * Makes the fields.
+     *
+     * @param changed hears that an answer may be another
+     * @param grown hears that fields were added or taken away
+     */
+    SumForm(Composite parent, PageContext context, Sum sum, Given first, Runnable changed, Runnable grown) {
+        room = Fit.wide(context.theme().controls().box(parent, 1));
+        this.context = context;
+        theme = context.theme();
+        this.sum = sum;
+        this.changed = changed;
+        this.grown = grown;
+        texts = new HashMap<>(first.texts());
+        tables = new HashMap<>(first.tables());
+        make();
     }
 
-    Map<String, String> typed() {
-        Map<String, String> texts = new LinkedHashMap<>();
-        fields.forEach((name, field) -> texts.put(name, field.control().getText()));
-        return texts;
+    /** Returns what stands in the fields that are there. */
+    Given given() {
+        return sum.asked(all());
+    }
+
+    private Given all() {
+        cells.forEach((name, table) -> tables.put(name, table.text()));
+        return new Given(texts, tables);
     }
 
     /** Says at its field what is wrong; returns whether there is such a field. */
-    boolean complain(NoAnswer none) {
-        Field<Text> field = fields.get(none.field());
+    boolean complain(Reckoned.Wrong wrong) {
+        String text = told(wrong.complaint());
+        if (cells.containsKey(wrong.input())) {
+            cells.get(wrong.input()).complain(text, wrong.complaint().line());
+            return true;
+        }
+        Field<? extends Control> field = fields.get(wrong.input());
         if (field != null) {
-            field.complain(none.text());
+            field.complain(wrong.complaint().text());
         }
         return field != null;
     }
 
+    private static String told(Complaint complaint) {
+        OptionalInt line = complaint.line();
+        String field = complaint.field().isEmpty() ? "" : complaint.field() + ": ";
+        return line.isPresent()
+                ? FiguresUiWords.get("table.row", line.getAsInt(), field + complaint.text())
+                : field + complaint.text();
+    }
+
     void clear() {
         fields.values().forEach(Field::clear);
+        cells.values().forEach(CellTable::clear);
+    }
+
+    private void make() {
+        Form form = new Form(room, theme);
+        for (Input input : sum.inputs()) {
+            if (input.isAsked(sum.completed(new Given(texts, tables)))) {
+                add(form, input);
+            }
+        }
+    }
+
+    private void add(Form form, Input input) {
+        String label = sum.label(input);
+        if (input.kind() instanceof Input.Kind.Rows rows) {
+            table(input, label, rows.columns());
+        } else if (input.kind() instanceof Input.Kind.Choice choice) {
+            choice(form, input, label, choice.codes());
+        } else if (input.kind() instanceof Input.Kind.Flag) {
+            flag(form, input, label);
+        } else {
+            var field = form.text(label);
+            field.control().setText(texts.getOrDefault(input.name(), ""));
+            field.control().addListener(SWT.Modify, event -> {
+                texts.put(input.name(), field.control().getText());
+                changed.run();
+            });
+            fields.put(input.name(), field);
+        }
+    }
+
+    private void table(Input input, String label, List<String> columns) {
+        CellTable table = new CellTable(room, context, label, columns, changed);
+        TableText first = tables.get(input.name());
+        if (first != null) {
+            table.fill(first);
+        }
+        cells.put(input.name(), table);
+    }
+
+    private void choice(Form form, Input input, String label, List<String> codes) {
+        List<String> words = codes.stream().map(code -> sum.choice(input, code)).toList();
+        Field<Combo> field = form.choice(label, words);
+        field.control().select(codes.indexOf(texts.getOrDefault(input.name(), "")));
+        field.control().addListener(SWT.Selection, event -> {
+            texts.put(input.name(), codes.get(field.control().getSelectionIndex()));
+            decided(input);
+        });
+        fields.put(input.name(), field);
+    }
+
+    private void flag(Form form, Input input, String label) {
+        Field<Button> field = form.field("", parent -> theme.controls().check(parent, label));
+        field.control().setSelection("yes".equals(texts.get(input.name())));
+        field.control().addListener(SWT.Selection, event -> {
+            texts.put(input.name(), field.control().getSelection() ? "yes" : "no");
+            decided(input);
+        });
+        fields.put(input.name(), field);
+    }
+
+    /** A choice that other inputs hang on makes the fields anew, once its own event is over. */
+    private void decided(Input input) {
+        boolean asks = sum.inputs().stream()
+                .anyMatch(each -> each.only()
+                        .filter(only -> only.input().equals(input.name()))
+                        .isPresent());
+        if (asks) {
+            context.update(() -> again(input.name()));
+        } else {
+            changed.run();
+        }
+    }
+
+    private void again(String focus) {
+        all();
+        for (Control child : room.getChildren()) {
+            child.dispose();
+        }
+        fields.clear();
+        cells.clear();
+        make();
+        fields.get(focus).control().setFocus();
+        grown.run();
+        changed.run();
     }
 }

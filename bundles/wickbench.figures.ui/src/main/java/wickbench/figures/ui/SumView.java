@@ -1,15 +1,20 @@
 package wickbench.figures.ui;
 
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import wickbench.api.chart.ChartPainter;
-import wickbench.figures.NoAnswer;
+import wickbench.api.chart.Chart;
+import wickbench.figures.sums.Given;
+import wickbench.figures.sums.KeptSums;
+import wickbench.figures.sums.Reckoned;
+import wickbench.figures.sums.Sum;
 import wickbench.shell.PageContext;
 import wickbench.widgets.ChartView;
-import wickbench.widgets.Facts;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
@@ -17,32 +22,48 @@ import wickbench.widgets.Scroller;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
-/** One sum: its form, the answer, the formula with its source, and the plot. */
+/** One sum: what it asks beside what it answers, one above the other where the room is narrow. */
 final class SumView {
+    private static final int BOTH = 860;
+    private static final int ASKED = 400;
+
     private final PageContext context;
     private final Theme theme;
     private final Sum sum;
     private final Scroller scroller;
+    private final Composite halves;
     private final SumForm form;
     private final Composite answer;
     private final ChartView plot;
+    private final KeepBar keep;
     private int asked;
 
-    SumView(Composite parent, PageContext context, Optional<ChartPainter> painter, Sum sum, Map<String, String> typed) {
+    SumView(
+            Composite parent,
+            PageContext context,
+            Doors doors,
+            Sum sum,
+            Optional<Given> typed,
+            Consumer<KeptSums.Kept> reopen) {
         this.context = context;
         this.sum = sum;
         theme = context.theme();
         scroller = new Scroller(parent, theme);
         Fit.grow(scroller.control());
         Composite content = scroller.content();
-        theme.controls().label(content, Type.HEADING, words(""));
-        Fit.wide(theme.controls().text(content, Type.BODY, words(".line")));
-        form = new SumForm(content, theme, sum, typed, this::compute);
-        answer = Fit.wide(theme.controls().card(content, 1));
-        Fit.wide(theme.controls().text(content, Type.BODY, words(".formula")));
-        Fit.wide(theme.controls().text(content, Type.SMALL, words(".source")));
-        plot = new ChartView(content, context, painter);
-        Fit.wide(plot);
+        theme.controls().label(content, Type.HEADING, sum.title());
+        Fit.wide(theme.controls().text(content, Type.BODY, sum.line()));
+        halves = Fit.wide(theme.controls().box(content, 2));
+        ((GridLayout) halves.getLayout()).horizontalSpacing = theme.metrics().grid(3);
+        Composite left = theme.controls().box(halves, 1);
+        Composite right = theme.controls().box(halves, 1);
+        form = new SumForm(left, context, sum, typed.orElseGet(sum::example), this::compute, scroller::measure);
+        left.setVisible(!sum.inputs().isEmpty());
+        answer = Fit.wide(theme.controls().card(right, 1));
+        plot = Fit.wide(new ChartView(right, context, doors.painter()));
+        keep = new KeepBar(content, context, doors.kept(), sum, reopen, scroller::measure);
+        scroller.control().addListener(SWT.Resize, event -> arrange(left, right));
+        arrange(left, right);
         compute();
     }
 
@@ -54,59 +75,78 @@ final class SumView {
         return sum;
     }
 
-    Map<String, String> typed() {
-        return form.typed();
+    Given typed() {
+        return form.given();
+    }
+
+    /** Hears that somebody signed in or out. */
+    void actor() {
+        keep.actor();
+    }
+
+    /** Beside one another where there is room for both. */
+    private void arrange(Composite left, Composite right) {
+        boolean both = !sum.inputs().isEmpty() && scroller.control().getClientArea().width >= theme.px(BOTH);
+        GridData asks = new GridData(SWT.FILL, SWT.BEGINNING, !both, false);
+        asks.exclude = sum.inputs().isEmpty();
+        asks.widthHint = both ? theme.px(ASKED) : SWT.DEFAULT;
+        left.setLayoutData(asks);
+        right.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
+        ((GridLayout) halves.getLayout()).numColumns = both ? 2 : 1;
+        scroller.measure();
+    }
+
+    /** What was reckoned, and its plot; both are worked out behind the screen. */
+    private record Worked(Reckoned reckoned, Optional<Chart> chart) {
+        static Worked of(Reckoned reckoned) {
+            return new Worked(
+                    reckoned,
+                    reckoned instanceof Reckoned.Done done
+                            ? done.answer().plot().map(Supplier::get)
+                            : Optional.empty());
+        }
     }
 
     /** Only the newest question is answered; one that is still under way no longer matters. */
     private void compute() {
         int mine = ++asked;
-        Given given = new Given(form.typed());
-        context.jobs()
-                .run(
-                        words(""),
-                        progress -> sum.compute().apply(given),
-                        found -> ifNewest(mine, () -> show(found)),
-                        failure -> ifNewest(mine, () -> refuse(failure)));
-    }
-
-    private void ifNewest(int mine, Runnable change) {
-        if (mine == asked && !scroller.control().isDisposed()) {
-            form.clear();
-            for (Control child : answer.getChildren()) {
-                child.dispose();
+        Given given = form.given();
+        context.jobs().run(sum.title(), progress -> Worked.of(sum.reckon(given)), worked -> {
+            if (mine == asked && !scroller.control().isDisposed()) {
+                show(worked);
             }
-            change.run();
-            scroller.measure();
-            context.ready();
+        });
+    }
+
+    private void show(Worked worked) {
+        scroller.control().setRedraw(false);
+        form.clear();
+        for (Control child : answer.getChildren()) {
+            child.dispose();
         }
-    }
-
-    private void show(Answer found) {
-        Answer.Figure first = found.figures().get(0);
-        theme.controls().label(answer, Type.LARGE, first.text());
-        theme.controls().label(answer, Type.BODY, FiguresUiWords.get(first.name()));
-        Facts facts = new Facts(answer, theme);
-        found.figures().stream().skip(1).forEach(figure -> facts.add(FiguresUiWords.get(figure.name()), figure.text()));
-        found.charts().forEach(plot::chart);
-        reveal(!found.charts().isEmpty());
-    }
-
-    private void refuse(Exception failure) {
-        if (!(failure instanceof NoAnswer none)) {
-            throw new IllegalStateException(failure);
+        if (worked.reckoned() instanceof Reckoned.Done done) {
+            new AnswerView(answer, theme).show(sum, done.answer());
+            keep.offer(Optional.of(done));
+        } else {
+            refuse((Reckoned.Wrong) worked.reckoned());
+            keep.offer(Optional.empty());
         }
-        String field = form.complain(none) ? FiguresUiWords.get("answer.see-field") : none.text();
-        Fit.wide(new Note(answer, theme, Meaning.CAUTION, FiguresUiWords.get("answer.none", field)));
-        reveal(false);
+        worked.chart().ifPresent(plot::chart);
+        plot.setVisible(worked.chart().isPresent());
+        ((GridData) plot.getLayoutData()).exclude = worked.chart().isEmpty();
+        scroller.measure();
+        scroller.control().setRedraw(true);
+        context.ready();
     }
 
-    private void reveal(boolean plotted) {
-        plot.setVisible(plotted);
-        ((GridData) plot.getLayoutData()).exclude = !plotted;
+    private void refuse(Reckoned.Wrong wrong) {
+        String why = form.complain(wrong)
+                ? FiguresUiWords.get("answer.see-field", label(wrong.input()))
+                : wrong.complaint().text();
+        Fit.wide(new Note(answer, theme, Meaning.CAUTION, FiguresUiWords.get("answer.none", why)));
     }
 
-    private String words(String part) {
-        return FiguresUiWords.get("sum." + sum.id() + part);
+    private String label(String input) {
+        return sum.input(input).map(sum::label).orElse(input);
     }
 }

@@ -1,0 +1,67 @@
+package wickbench.figures.ui;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import wickbench.api.json.Json;
+import wickbench.figures.sums.Sum;
+import wickbench.widgets.Names;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** A table of an answer, to be read and copied (Ctrl+C copies all of it). */
+final class RowsTable {
+    private static final int MOST = 1000;
+    private static final int TALLEST = 230;
+
+    private RowsTable() {}
+
+    static void show(Composite parent, Theme theme, Sum sum, String name, Json.Arr array) {
+        List<Json.Obj> rows = array.items().stream().map(Json.Obj.class::cast).toList();
+        List<String> members = List.copyOf(rows.get(0).members().keySet());
+        Table table = new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
+        table.setHeaderVisible(true);
+        table.setFont(theme.font(Type.BODY));
+        table.setBackground(theme.color(theme.palette().surface()));
+        table.setForeground(theme.color(theme.palette().ink()));
+        table.setHeaderBackground(theme.color(theme.palette().stripe()));
+        table.setHeaderForeground(theme.color(theme.palette().quiet()));
+        members.forEach(member -> new TableColumn(table, SWT.NONE).setText(sum.name(member)));
+        rows.stream().limit(MOST).forEach(row -> {
+            TableItem item = new TableItem(table, SWT.NONE);
+            for (int i = 0; i < members.size(); i++) {
+                item.setText(i, row.get(members.get(i)).map(AnswerView::plain).orElse("–"));
+            }
+        });
+        for (TableColumn column : table.getColumns()) {
+            column.pack();
+        }
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
+        data.heightHint = Math.min(theme.px(TALLEST), table.computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
+        data.widthHint = theme.px(TALLEST);
+        table.setLayoutData(data);
+        Names.give(table, () -> sum.name(name));
+        table.addListener(SWT.KeyDown, event -> copy(event, theme, members, rows));
+        if (rows.size() > MOST) {
+            theme.controls().quiet(parent, FiguresUiWords.get("answer.first-rows", MOST, rows.size()));
+        }
+    }
+
+    private static void copy(Event event, Theme theme, List<String> members, List<Json.Obj> rows) {
+        if ((event.stateMask & SWT.MOD1) != 0 && event.keyCode == 'c') {
+            String text = rows.stream()
+                    .map(row -> members.stream()
+                            .map(member ->
+                                    row.get(member).map(AnswerView::plain).orElse(""))
+                            .collect(Collectors.joining("\t")))
+                    .collect(Collectors.joining("\n"));
+            CellTable.copy(theme, String.join("\t", members) + "\n" + text);
+        }
+    }
+}
