@@ -121,7 +121,10 @@ record Arguments(Sum sum) {
         }
         String usual = input.kind() instanceof Input.Kind.Flag
                 ? ""
-                : input.usual().map(text -> " [" + text + "]").orElse("");
+                : input.usual()
+                        .or(() -> sum.hint(input))
+                        .map(text -> " [" + text + "]")
+                        .orElse("");
         return input.kind() instanceof Input.Kind.Choice
                 ? label + ": " + String.join(", ", codes(input)) + usual
                 : label + usual;

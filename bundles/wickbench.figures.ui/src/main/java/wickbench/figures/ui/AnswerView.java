@@ -27,13 +27,19 @@ final class AnswerView {
         this.theme = theme;
     }
 
-    void show(Sum sum, Answer answer) {
+    /** Shows what is to be read first: the answer in words, its signals, and what it does not say. */
+    void showWords(Answer answer) {
         List<String> result = answer.said(Remark.Kind.RESULT);
         for (int i = 0; i < result.size(); i++) {
-            Fit.wide(theme.controls().text(room, i == 0 ? Type.HEADING : Type.STRONG, result.get(i)));
+            text(i == 0 ? Type.HEADING : Type.STRONG, result.get(i));
         }
+        signals(answer.figures().members());
+        answer.said(Remark.Kind.CAUTION).forEach(text -> note(Meaning.CAUTION, text));
+    }
+
+    /** Shows the figures, the tables, and by which formula. */
+    void showFigures(Sum sum, Answer answer) {
         Map<String, Json> members = answer.figures().members();
-        signals(members);
         Facts facts = new Facts(room, theme);
         members.forEach((name, value) -> facts(facts, sum, "", name, value));
         members.forEach((name, value) -> {
@@ -42,17 +48,28 @@ final class AnswerView {
                 RowsTable.show(room, theme, sum, name, (Json.Arr) value);
             }
         });
-        answer.said(Remark.Kind.CAUTION).forEach(text -> Fit.wide(new Note(room, theme, Meaning.CAUTION, text)));
         theme.controls().quiet(room, FiguresUiWords.get("answer.formula"));
-        answer.said(Remark.Kind.FORMULA)
-                .forEach(text -> Fit.wide(theme.controls().text(room, Type.SMALL, text)));
+        answer.said(Remark.Kind.FORMULA).forEach(text -> text(Type.SMALL, text));
+    }
+
+    private void text(Type type, String words) {
+        Fit.wide(theme.controls().text(room, type, escaped(words)));
+    }
+
+    private void note(Meaning meaning, String words) {
+        Fit.wide(new Note(room, theme, meaning, escaped(words)));
+    }
+
+    /** A label takes a single ampersand for the sign of a key. */
+    static String escaped(String words) {
+        return words.replace("&", "&&");
     }
 
     private void signals(Map<String, Json> members) {
         if (members.get(SIGNALS) instanceof Json.Arr signals) {
             signals.items().stream()
                     .map(signal -> ((Json.Obj) signal).get("text").orElseThrow())
-                    .forEach(text -> Fit.wide(new Note(room, theme, Meaning.NOTICE, plain(text))));
+                    .forEach(text -> note(Meaning.NOTICE, plain(text)));
         }
     }
 

@@ -22,7 +22,8 @@ import wickbench.widgets.Type;
  * <p>There is always an empty row below; column 0 counts the rows.
  */
 final class CellGrid {
-    private static final int HEIGHT = 190;
+    private static final int FEWEST = 3;
+    private static final int MOST = 8;
     private static final int NUMBER = 38;
     private static final int CELL = 92;
     private static final int LEAST = 3;
@@ -47,9 +48,7 @@ final class CellGrid {
         table.setForeground(theme.color(theme.palette().ink()));
         table.setHeaderBackground(theme.color(theme.palette().stripe()));
         table.setHeaderForeground(theme.color(theme.palette().quiet()));
-        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
-        data.heightHint = theme.px(HEIGHT);
-        table.setLayoutData(data);
+        table.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         column("", NUMBER);
         columns.forEach(column -> column(column, CELL));
         widen(columns.isEmpty() ? LEAST : columns.size());
@@ -166,6 +165,15 @@ final class CellGrid {
         write(0, 1, rows.stream().map(this::filled).toList());
         table.setRedraw(true);
         cursor.setSelection(0, 1);
+        measure();
+    }
+
+    /** As high as its rows, within bounds. */
+    private void measure() {
+        int rows = Math.max(FEWEST, Math.min(MOST, table.getItemCount()));
+        int height = table.getHeaderHeight() + rows * table.getItemHeight() + 2 * table.getBorderWidth();
+        ((GridData) table.getLayoutData()).heightHint = height;
+        table.requestLayout();
     }
 
     private List<String> filled(List<String> row) {

@@ -63,6 +63,7 @@ final class KeepBar {
         Fit.width(form.grid(), theme.px(FIELD));
         about = form.text(FiguresUiWords.get("keep.about"));
         about.control().setTextLimit(500);
+        about.control().setMessage(FiguresUiWords.get("keep.optional"));
         keep = theme.controls().mainButton(bar, FiguresUiWords.get("keep.keep"), this::keep);
         before = Fit.wide(theme.controls().box(bar, 1));
         actor();

@@ -1,11 +1,13 @@
 package wickbench.figures.ui;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -24,6 +26,8 @@ import wickbench.widgets.Theme;
 
 /** The fields of one sum; those that a choice does not ask for are not there. */
 final class SumForm {
+    private static final int FIELD = 180;
+
     private final Composite room;
     private final PageContext context;
     private final Theme theme;
@@ -109,7 +113,9 @@ final class SumForm {
             flag(form, input, label);
         } else {
             var field = form.text(label);
+            sum.hint(input).ifPresent(field.control()::setMessage);
             field.control().setText(texts.getOrDefault(input.name(), ""));
+            room(field.control());
             field.control().addListener(SWT.Modify, event -> {
                 texts.put(input.name(), field.control().getText());
                 changed.run();
@@ -127,9 +133,24 @@ final class SumForm {
         cells.put(input.name(), table);
     }
 
-    private void choice(Form form, Input input, String label, List<String> codes) {
-        List<String> words = codes.stream().map(code -> sum.choice(input, code)).toList();
+    /** So that a long label leaves room to read what is typed. */
+    private void room(Control field) {
+        ((GridData) field.getLayoutData()).minimumWidth = theme.px(FIELD);
+        ((GridData) field.getLayoutData()).widthHint = theme.px(FIELD);
+    }
+
+    /** What may be left out can also be chosen away again: the hint is the first choice then. */
+    private void choice(Form form, Input input, String label, List<String> all) {
+        List<String> codes = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        sum.hint(input).ifPresent(hint -> {
+            codes.add("");
+            words.add(hint);
+        });
+        codes.addAll(all);
+        all.forEach(code -> words.add(sum.choice(input, code)));
         Field<Combo> field = form.choice(label, words);
+        room(field.control());
         field.control().select(codes.indexOf(texts.getOrDefault(input.name(), "")));
         field.control().addListener(SWT.Selection, event -> {
             texts.put(input.name(), codes.get(field.control().getSelectionIndex()));

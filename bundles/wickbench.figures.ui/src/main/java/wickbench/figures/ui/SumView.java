@@ -25,7 +25,7 @@ import wickbench.widgets.Type;
 /** One sum: what it asks beside what it answers, one above the other where the room is narrow. */
 final class SumView {
     private static final int BOTH = 860;
-    private static final int ASKED = 400;
+    private static final int ASKED = 410;
 
     private final PageContext context;
     private final Theme theme;
@@ -35,6 +35,7 @@ final class SumView {
     private final SumForm form;
     private final Composite answer;
     private final ChartView plot;
+    private final Composite figures;
     private final KeepBar keep;
     private int asked;
 
@@ -61,6 +62,7 @@ final class SumView {
         left.setVisible(!sum.inputs().isEmpty());
         answer = Fit.wide(theme.controls().card(right, 1));
         plot = Fit.wide(new ChartView(right, context, doors.painter()));
+        figures = Fit.wide(theme.controls().card(right, 1));
         keep = new KeepBar(content, context, doors.kept(), sum, reopen, scroller::measure);
         scroller.control().addListener(SWT.Resize, event -> arrange(left, right));
         arrange(left, right);
@@ -121,29 +123,41 @@ final class SumView {
     private void show(Worked worked) {
         scroller.control().setRedraw(false);
         form.clear();
-        for (Control child : answer.getChildren()) {
-            child.dispose();
-        }
+        empty(answer);
+        empty(figures);
         if (worked.reckoned() instanceof Reckoned.Done done) {
-            new AnswerView(answer, theme).show(sum, done.answer());
+            new AnswerView(answer, theme).showWords(done.answer());
+            new AnswerView(figures, theme).showFigures(sum, done.answer());
             keep.offer(Optional.of(done));
         } else {
             refuse((Reckoned.Wrong) worked.reckoned());
             keep.offer(Optional.empty());
         }
         worked.chart().ifPresent(plot::chart);
-        plot.setVisible(worked.chart().isPresent());
-        ((GridData) plot.getLayoutData()).exclude = worked.chart().isEmpty();
+        reveal(plot, worked.chart().isPresent());
+        reveal(answer, answer.getChildren().length > 0);
+        reveal(figures, figures.getChildren().length > 0);
         scroller.measure();
         scroller.control().setRedraw(true);
         context.ready();
+    }
+
+    private static void empty(Composite card) {
+        for (Control child : card.getChildren()) {
+            child.dispose();
+        }
+    }
+
+    private static void reveal(Control control, boolean visible) {
+        control.setVisible(visible);
+        ((GridData) control.getLayoutData()).exclude = !visible;
     }
 
     private void refuse(Reckoned.Wrong wrong) {
         String why = form.complain(wrong)
                 ? FiguresUiWords.get("answer.see-field", label(wrong.input()))
                 : wrong.complaint().text();
-        Fit.wide(new Note(answer, theme, Meaning.CAUTION, FiguresUiWords.get("answer.none", why)));
+        Fit.wide(new Note(answer, theme, Meaning.CAUTION, AnswerView.escaped(FiguresUiWords.get("answer.none", why))));
     }
 
     private String label(String input) {

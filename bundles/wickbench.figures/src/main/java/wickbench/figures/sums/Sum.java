@@ -41,6 +41,15 @@ public record Sum(String id, int version, Topic topic, List<Input> inputs, Funct
         return SumWords.own("input.", id, input.name());
     }
 
+    /** Says what holds where an input may be left out and is; empty when it may not. */
+    public Optional<String> hint(Input input) {
+        if (input.needed() || input.usual().isPresent()) {
+            return Optional.empty();
+        }
+        String own = "hint." + input.name();
+        return Optional.of(SumWords.get(SumWords.has(own) ? own : "hint.optional"));
+    }
+
     /** Returns what a member of the answer is called, with its unit. */
     public String name(String member) {
         return SumWords.own("name.", id, member);

@@ -12,6 +12,10 @@ final class SumWords {
         return WORDS.get(key, values);
     }
 
+    static boolean has(String key) {
+        return WORDS.has(key);
+    }
+
     /**
      * Returns the words that a sum has of its own, else those that all sums share.
      *
