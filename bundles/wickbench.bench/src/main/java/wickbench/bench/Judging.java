@@ -12,6 +12,7 @@ import wickbench.api.gate.Question;
 import wickbench.api.method.Method;
 import wickbench.api.reading.Finding;
 import wickbench.api.reading.Reading;
+import wickbench.api.reading.Reason;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.Severity;
 import wickbench.api.reading.Verdict;
@@ -85,7 +86,7 @@ final class Judging {
                 reading.lot(),
                 reading.operator(),
                 reading.observer(),
-                reading.sample().reason(),
+                reading.sample().reason().filter(why -> why == Reason.LOT_CHECK).isPresent(),
                 at);
     }
 

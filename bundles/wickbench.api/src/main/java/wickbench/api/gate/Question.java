@@ -6,13 +6,12 @@ import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodRef;
 import wickbench.api.method.Route;
 import wickbench.api.person.PersonId;
-import wickbench.api.reading.Reason;
 
 /**
  * May this person run this method with this lot at this instant?
  *
  * @param observer an authorised observer who reads the strip, if one stands by
- * @param reason why the sample was taken, where it is stated; a strip that checks a lot may come before that check
+ * @param lotCheck whether the strip is read to check the lot, so that it may come before that check
  */
 public record Question(
         MethodRef method,
@@ -20,5 +19,5 @@ public record Question(
         LotId lot,
         PersonId operator,
         Optional<PersonId> observer,
-        Optional<Reason> reason,
+        boolean lotCheck,
         Instant at) {}
