@@ -23,7 +23,8 @@ class EveryInstallSetTest {
             "base", Set.of("attach", "index", "journal", "people", "picture", "profile", "report", "sign"),
             "bench", Set.of("demo", "judge", "method", "record"),
             "figures", Set.of("figures"),
-            "ledger", Set.of("ledger"));
+            "ledger", Set.of("ledger"),
+            "stock", Set.of("fridge", "stock"));
 
     @TempDir
     Path temporary;

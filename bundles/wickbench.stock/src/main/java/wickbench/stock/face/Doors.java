@@ -1,0 +1,7 @@
+package wickbench.stock.face;
+
+import wickbench.stock.Stockkeeping;
+import wickbench.stock.Stockroom;
+
+/** The services that the commands call. */
+record Doors(Stockroom room, Stockkeeping keeping) {}

@@ -1,0 +1,4 @@
+package wickbench.stock.log;
+
+/** A range of temperatures to be kept, °C, both ends included. */
+public record Range(double low, double high) {}

@@ -1,0 +1,129 @@
+package wickbench.stock.room;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import wickbench.api.index.Row;
+import wickbench.api.index.Rows;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.StationId;
+import wickbench.api.json.Json;
+import wickbench.api.json.JsonReader;
+import wickbench.api.lot.LotId;
+import wickbench.api.method.Route;
+import wickbench.api.words.Coded;
+import wickbench.stock.room.StockView.Topic;
+
+/** Reads the view's rows as what they mean. */
+final class Events {
+    private static final String COLUMNS = "select station, seq, id, at, kind, subject, signed, body from event";
+
+    private final Rows rows;
+
+    Events(Rows rows) {
+        this.rows = rows;
+    }
+
+    /** A row that is not about a lot: its kind, body and entry. */
+    record Said(EntryRef entry, Instant at, String kind, String subject, boolean signed, Json.Obj body) {}
+
+    KitBook kits() {
+        return new KitBook(said(Topic.KIT).stream()
+                .map(said -> new KitBook.Defined(
+                        said.at(),
+                        KitJson.read(said.entry().toString(), said.body()).orRefuse()))
+                .toList());
+    }
+
+    List<Told> lot(LotId lot) {
+        return rows
+                .read(COLUMNS + " where topic = ? and subject = ?", Events::told, Topic.LOT.name(), lot.value())
+                .stream()
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    Map<LotId, List<Told>> lots() {
+        Map<LotId, List<Told>> lots = new LinkedHashMap<>();
+        rows.read(COLUMNS + " where topic = ? order by subject, station, seq", Events::told, Topic.LOT.name()).stream()
+                .flatMap(Optional::stream)
+                .forEach(told -> lots.computeIfAbsent(told.event().lot(), lot -> new ArrayList<>())
+                        .add(told));
+        return lots;
+    }
+
+    /** Returns what was said of a topic, by when it was written. */
+    List<Said> said(Topic topic) {
+        return rows.read(COLUMNS + " where topic = ? order by at, station, seq", Events::said, topic.name());
+    }
+
+    List<Said> said(Topic topic, String subject) {
+        return rows.read(
+                COLUMNS + " where topic = ? and subject = ? order by at, station, seq",
+                Events::said,
+                topic.name(),
+                subject);
+    }
+
+    boolean any(Topic topic, Instant at) {
+        return rows.first(
+                        "select seq from event where topic = ? and acted_at <= ? limit 1",
+                        row -> row.whole("seq"),
+                        topic.name(),
+                        at)
+                .isPresent();
+    }
+
+    Uses uses(LotId lot) {
+        return new Uses() {
+            @Override
+            public Map<Route, Long> between(Instant after, Instant upTo) {
+                Map<Route, Long> found = new TreeMap<>();
+                rows.read(
+                                "select route, count(*) as strips from strip where lot = ? and counts and taken > ? and taken <= ?"
+                                        + " group by route",
+                                row -> Map.entry(Coded.of(Route.class, row.text("route")), row.whole("strips")),
+                                lot.value(),
+                                after,
+                                upTo)
+                        .forEach(each -> found.put(each.getKey(), each.getValue()));
+                return found;
+            }
+
+            @Override
+            public List<EntryRef> newest(Instant upTo, long most) {
+                return rows.read(
+                        "select station, seq from strip where lot = ? and counts and taken <= ?"
+                                + " order by taken desc, station, seq limit ?",
+                        Events::ref,
+                        lot.value(),
+                        upTo,
+                        most);
+            }
+        };
+    }
+
+    private static EntryRef ref(Row row) {
+        return new EntryRef(new StationId(row.text("station")), row.whole("seq"));
+    }
+
+    private static Optional<Told> told(Row row) {
+        EntryRef ref = ref(row);
+        return LotEventJson.read(ref.toString(), row.text("kind"), body(row, ref))
+                .map(event -> new Told(ref, row.uuid("id"), row.instant("at"), row.flag("signed"), event));
+    }
+
+    private static Said said(Row row) {
+        EntryRef ref = ref(row);
+        return new Said(
+                ref, row.instant("at"), row.text("kind"), row.text("subject"), row.flag("signed"), body(row, ref));
+    }
+
+    private static Json.Obj body(Row row, EntryRef ref) {
+        return JsonReader.readObject(ref.toString(), row.text("body")).orRefuse();
+    }
+}

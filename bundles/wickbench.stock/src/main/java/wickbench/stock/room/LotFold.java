@@ -1,0 +1,114 @@
+package wickbench.stock.room;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.lot.LotId;
+import wickbench.stock.Clash;
+import wickbench.stock.Companion;
+import wickbench.stock.Kit;
+import wickbench.stock.Lot;
+
+/** Makes a lot of what was told of it. Pure: equal entries give equal lots, whatever their order of arrival. */
+final class LotFold {
+    private final KitBook kits;
+    private final ZoneId zone;
+
+    LotFold(KitBook kits, ZoneId zone) {
+        this.kits = kits;
+        this.zone = zone;
+    }
+
+    /**
+     * Returns the lot as it stood at an instant; empty when it had not come, or its kit was never defined.
+     *
+     * @param told everything that was told of it, in any order
+     */
+    Optional<Lot> at(LotId id, List<Told> told, Uses uses, Instant at) {
+        List<Told> known = told.stream()
+                .filter(each -> !each.event().at().isAfter(at))
+                .sorted(Told.IN_ORDER)
+                .toList();
+        Course course = Course.of(known);
+        return course.received()
+                ? kits.at(course.deliveries().get(0).kit(), at).map(kit -> lot(id, kit, course, known, uses, at))
+                : Optional.empty();
+    }
+
+    private Lot lot(LotId id, Kit kit, Course course, List<Told> known, Uses uses, Instant at) {
+        List<LotEvent.Received> deliveries = course.deliveries();
+        LotEvent.Received newest = deliveries.get(deliveries.size() - 1);
+        List<Companion> companions = deliveries.stream()
+                .flatMap(each -> each.companions().stream())
+                .distinct()
+                .toList();
+        LocalDate label = label(kit, deliveries, companions);
+        Shelf.Left left = new Shelf(kit, known, uses, at).left();
+        Effective effective = effective(label, kit, course);
+        return new Lot(
+                id,
+                kit,
+                course.state(),
+                label,
+                effective.day(),
+                effective.why(),
+                deliveries.get(0).at(),
+                course.checked(),
+                course.opened(),
+                left.pouch(),
+                course.place(),
+                newest.insert(),
+                companions,
+                course.quarantines(),
+                left.parts(),
+                left.unrecordedPouches(),
+                clashes(course, left, uses, at));
+    }
+
+    /** A day and what made it. */
+    private record Effective(LocalDate day, String why) {}
+
+    private Effective effective(LocalDate label, Kit kit, Course course) {
+        Stream<Effective> opened = kit
+                .boxDays()
+                .flatMap(days -> course.opened()
+                        .map(when -> LocalDate.ofInstant(when, zone).plusDays(days)))
+                .map(day -> new Effective(day, "opened"))
+                .stream();
+        Stream<Effective> decided = course.until().map(day -> new Effective(day, "decided")).stream();
+        // the earliest holds, so nothing that is said later can lengthen it
+        return Stream.concat(Stream.of(new Effective(label, "label")), Stream.concat(opened, decided))
+                .min(Comparator.comparing(Effective::day))
+                .orElseThrow();
+    }
+
+    /** Where lots may not be mixed, the liquids that came with the strips end with them. */
+    private static LocalDate label(Kit kit, List<LotEvent.Received> deliveries, List<Companion> companions) {
+        Stream<LocalDate> liquids =
+                kit.mayMix() ? Stream.empty() : companions.stream().flatMap(each -> each.expiry().stream());
+        return Stream.concat(deliveries.stream().map(LotEvent.Received::expiry), liquids)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+    }
+
+    private static List<Clash> clashes(Course course, Shelf.Left left, Uses uses, Instant at) {
+        List<Clash> clashes = new ArrayList<>(course.clashes());
+        BigDecimal missing = left.parts().get(0).missing();
+        if (missing.signum() > 0) {
+            List<EntryRef> newest = uses.newest(at, missing.longValue() + 1);
+            boolean several = newest.stream().map(EntryRef::station).distinct().count() > 1;
+            newest.stream()
+                    .limit(1)
+                    .filter(ref -> several)
+                    .forEach(ref -> clashes.add(new Clash(ref, "strips", missing.toPlainString(), "0")));
+        }
+        return clashes;
+    }
+}

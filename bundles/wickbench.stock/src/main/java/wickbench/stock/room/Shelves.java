@@ -1,0 +1,93 @@
+package wickbench.stock.room;
+
+import java.nio.file.Files;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import wickbench.api.home.Home;
+import wickbench.api.index.Index;
+import wickbench.api.journal.Founding;
+import wickbench.api.journal.Journal;
+import wickbench.api.lot.LotId;
+import wickbench.api.profile.Profile;
+import wickbench.api.profile.SiteProfile;
+import wickbench.stock.Lot;
+
+/** Reads lots as they stood; what the services of this bundle stand on. */
+@Component(service = Shelves.class)
+public final class Shelves {
+    static final Comparator<Lot> FIRST_EXPIRED_FIRST = Comparator.comparing(
+                    (Lot lot) -> lot.state().kept() ? 0 : 1)
+            .thenComparing(Lot::effective)
+            .thenComparing(Lot::received)
+            .thenComparing(lot -> lot.id().value());
+
+    private final Home home;
+    private final Journal journal;
+    private final Index index;
+    private final SiteProfile profile;
+
+    @Activate
+    public Shelves(
+            @Reference Home home, @Reference Journal journal, @Reference Index index, @Reference SiteProfile profile) {
+        this.home = home;
+        this.journal = journal;
+        this.index = index;
+        this.profile = profile;
+    }
+
+    <T> T read(T unfounded, Function<Events, T> work) {
+        // a home that nobody has founded holds nothing, and asking must not found it
+        return Files.isDirectory(home.folder().resolve("journal"))
+                ? index.read(StockView.NAME, rows -> work.apply(new Events(rows)))
+                : unfounded;
+    }
+
+    /** Reads strips that were read. */
+    List<wickbench.stock.Use> uses(String condition, Object... values) {
+        return Files.isDirectory(home.folder().resolve("journal"))
+                ? index.read(StockView.NAME, rows -> StripRows.read(rows, condition, values))
+                : List.of();
+    }
+
+    Optional<Lot> lot(LotId id, Instant at) {
+        return read(Optional.empty(), events -> lot(events, id, at));
+    }
+
+    private Optional<Lot> lot(Events events, LotId id, Instant at) {
+        List<Told> told = events.lot(id);
+        return told.isEmpty() ? Optional.empty() : new LotFold(events.kits(), zone()).at(id, told, events.uses(id), at);
+    }
+
+    List<Lot> lots(Instant at) {
+        return read(List.of(), events -> {
+            LotFold fold = new LotFold(events.kits(), zone());
+            Map<LotId, List<Told>> lots = events.lots();
+            return lots.entrySet().stream()
+                    .flatMap(each -> fold.at(each.getKey(), each.getValue(), events.uses(each.getKey()), at).stream())
+                    .sorted(FIRST_EXPIRED_FIRST)
+                    .toList();
+        });
+    }
+
+    Instant now() {
+        return home.clock().instant();
+    }
+
+    /** The profile's zone, or else the one with which the home was founded. */
+    ZoneId zone() {
+        return profile.inForce(now())
+                .map(Profile::zone)
+                .or(() -> Files.isDirectory(home.folder().resolve("journal"))
+                        ? journal.founding().map(Founding::zone)
+                        : Optional.empty())
+                .orElse(ZoneId.of("UTC"));
+    }
+}

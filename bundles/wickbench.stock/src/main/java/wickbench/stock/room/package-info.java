@@ -1,0 +1,2 @@
+/** Lots folded from entries, and the acts that append them. */
+package wickbench.stock.room;

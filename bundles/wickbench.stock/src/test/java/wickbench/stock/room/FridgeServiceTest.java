@@ -1,0 +1,184 @@
+package wickbench.stock.room;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static wickbench.stock.room.StockHome.KEEPER;
+import static wickbench.stock.room.StockHome.LOT;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.check.BadInput;
+import wickbench.api.lot.LotId;
+import wickbench.api.progress.Progress;
+import wickbench.stock.Cause;
+import wickbench.stock.Excursion;
+import wickbench.stock.FridgeTrace;
+import wickbench.stock.Fridges.Imported;
+import wickbench.stock.LogShape;
+import wickbench.stock.LotState;
+
+class FridgeServiceTest {
+    private static final Instant FIRST = Instant.parse("2026-03-02T09:00:00Z");
+
+    @TempDir
+    private Path folder;
+
+    private StockHome home;
+
+    @BeforeEach
+    void open() {
+        home = new StockHome(folder.resolve("home")).furnished();
+        home.fit(LOT, "2026-12-31", 1);
+        home.after(Duration.ofDays(2));
+    }
+
+    @AfterEach
+    void close() {
+        home.close();
+    }
+
+    @Test
+    void a_fridge_that_kept_its_range_touches_nothing() throws IOException {
+        Imported done = read(log(i -> 4 + i % 3));
+        assertThat(done.added()).isTrue();
+        assertThat(done.found()).isEmpty();
+        assertThat(done.quarantined()).isEmpty();
+        assertThat(home.fridges.all().get(0).lots()).containsExactly("HZ-1");
+    }
+
+    @Test
+    void a_short_warm_spell_is_told_and_a_long_one_holds_the_lots_until_a_decision() throws IOException {
+        Imported brief = read(log(i -> i >= 20 && i < 26 ? 9 : 5 + i % 2));
+        assertThat(brief.found()).extracting(Excursion::cause).containsExactly(Cause.WARM);
+        assertThat(brief.quarantined()).isEmpty();
+        Imported lasting = read(log(i -> i >= 20 && i < 27 ? 9 : 5 + i % 2));
+        assertThat(lasting.quarantined()).containsExactly(LOT);
+        assertThat(home.lot(LOT).state()).isEqualTo(LotState.QUARANTINED);
+        assertThat(home.lot(LOT).quarantines()).singleElement().satisfies(held -> {
+            assertThat(held.cause()).isEqualTo(Cause.WARM);
+            assertThat(held.at()).isEqualTo(FIRST.plus(Duration.ofMinutes(200)));
+        });
+        // as of before the excursion it was fit, as of then it was not
+        assertThat(home.room.lot(LOT, FIRST).orElseThrow().state()).isEqualTo(LotState.FIT);
+        assertThat(home.keeping
+                        .release(LOT, Optional.empty(), "within what the maker allows", KEEPER)
+                        .state())
+                .isEqualTo(LotState.FIT);
+    }
+
+    @Test
+    void freezing_has_no_allowance() throws IOException {
+        assertThat(read(log(i -> i == 20 ? -0.1 : 5 + i % 2)).quarantined()).containsExactly(LOT);
+        assertThat(home.lot(LOT).quarantines().get(0).cause()).isEqualTo(Cause.FROZEN);
+    }
+
+    @Test
+    void hours_in_which_nobody_looked_hold_the_lots_too() throws IOException {
+        StringBuilder text = new StringBuilder("time;°C\n");
+        for (int i = 0; i < 100; i++) {
+            Instant at = FIRST.plus(Duration.ofMinutes(10L * i + (i > 50 ? 300 : 0)));
+            text.append(at).append(';').append(5 + i % 2).append('\n');
+        }
+        Imported done = read(Files.writeString(folder.resolve("gap.csv"), text));
+        assertThat(done.found()).extracting(Excursion::cause).containsExactly(Cause.GAP);
+        assertThat(done.quarantined()).containsExactly(LOT);
+    }
+
+    @Test
+    void a_lot_elsewhere_or_of_later_is_not_touched() throws IOException {
+        LotId late = new LotId("HZ-2");
+        home.receive(late, "2026-12-31", 1);
+        assertThat(read(log(i -> i >= 20 && i < 60 ? 12 : 5 + i % 2)).quarantined())
+                .containsExactly(LOT);
+        assertThat(home.lot(late).state()).isEqualTo(LotState.AWAITING_CHECK);
+    }
+
+    @Test
+    void the_same_file_adds_nothing_again() throws IOException {
+        Path file = log(i -> i >= 20 && i < 60 ? 12 : 5 + i % 2);
+        read(file);
+        long size = home.journal.size(home.journal.stations().get(0));
+        assertThat(read(file).added()).isFalse();
+        assertThat(home.journal.size(home.journal.stations().get(0))).isEqualTo(size);
+    }
+
+    @Test
+    void what_was_said_of_a_logger_is_remembered() throws IOException {
+        String text = "time;value\n03/02/2026 10:00;4\n03/02/2026 10:10;5\n";
+        Path file = Files.writeString(folder.resolve("asked.csv"), text);
+        assertThatThrownBy(() -> read(file)).isInstanceOf(BadInput.class);
+        LogShape said = new LogShape(
+                Optional.of(LogShape.DateOrder.MDY),
+                Optional.of(LogShape.Degrees.C),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        home.fridges.read(file, "F1", said, Progress.NONE, KEEPER);
+        Path next = Files.writeString(folder.resolve("next.csv"), text.replace("10:", "11:"));
+        assertThat(read(next).from()).isEqualTo(Instant.parse("2026-03-02T10:00:00Z"));
+    }
+
+    @Test
+    void what_the_watcher_stops_is_not_kept() throws IOException {
+        StringBuilder text = new StringBuilder("time;°C\n");
+        for (int i = 0; i < 70_000; i++) {
+            text.append(FIRST.plusSeconds(i)).append(";5\n");
+        }
+        Path file = Files.writeString(folder.resolve("long.csv"), text);
+        long size = home.journal.size(home.journal.stations().get(0));
+        Imported stopped = home.fridges.read(file, "F1", LogShape.UNSAID, (done, total) -> false, KEEPER);
+        assertThat(stopped.complete()).isFalse();
+        assertThat(home.journal.size(home.journal.stations().get(0))).isEqualTo(size);
+    }
+
+    @Test
+    void a_thermometer_with_memory_counts_for_its_whole_time() {
+        Imported done = home.fridges.measured(
+                "F1", FIRST, FIRST.plus(Duration.ofHours(24)), new BigDecimal("3"), new BigDecimal("8.5"), KEEPER);
+        assertThat(done.found()).extracting(Excursion::cause).containsExactly(Cause.WARM);
+        assertThat(done.quarantined()).containsExactly(LOT);
+    }
+
+    @Test
+    void a_trace_tells_figures_excursions_and_points() throws IOException {
+        read(log(i -> i == 10 ? 9 : 5));
+        FridgeTrace trace = home.fridges.trace("F1", FIRST, FIRST.plus(Duration.ofDays(1)));
+        assertThat(trace.readings()).isEqualTo(100);
+        assertThat(trace.highest()).contains(9.0);
+        assertThat(trace.points()).hasSize(100);
+        assertThat(trace.kinetic().orElseThrow())
+                .isGreaterThanOrEqualTo(trace.mean().orElseThrow());
+        assertThat(trace.excursions()).hasSize(1);
+        assertThat(home.fridges
+                        .trace("F1", FIRST.minusSeconds(99), FIRST.minusSeconds(9))
+                        .points())
+                .isEmpty();
+    }
+
+    private Imported read(Path file) {
+        return home.fridges.read(file, "F1", LogShape.UNSAID, Progress.NONE, KEEPER);
+    }
+
+    /** A hundred readings, ten minutes apart. */
+    private Path log(IntToDoubleFunction celsius) throws IOException {
+        StringBuilder text = new StringBuilder("time;°C\n");
+        for (int i = 0; i < 100; i++) {
+            text.append(FIRST.plus(Duration.ofMinutes(10L * i)))
+                    .append(';')
+                    .append(celsius.applyAsDouble(i))
+                    .append('\n');
+        }
+        return Files.writeString(folder.resolve("log-" + text.toString().hashCode() + ".csv"), text);
+    }
+}

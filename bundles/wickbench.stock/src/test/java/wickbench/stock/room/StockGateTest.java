@@ -1,0 +1,135 @@
+package wickbench.stock.room;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static wickbench.stock.room.StockHome.KEEPER;
+import static wickbench.stock.room.StockHome.LOT;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.gate.Answer;
+import wickbench.api.gate.Question;
+import wickbench.api.lot.LotId;
+import wickbench.api.person.PersonId;
+import wickbench.api.reading.Finding;
+import wickbench.api.reading.Outcome;
+import wickbench.api.reading.ReadingDoor.Kept;
+import wickbench.api.reading.Reason;
+
+class StockGateTest {
+    @TempDir
+    private Path folder;
+
+    private StockHome home;
+
+    @BeforeEach
+    void open() {
+        home = new StockHome(folder).furnished();
+    }
+
+    @AfterEach
+    void close() {
+        home.close();
+    }
+
+    @Test
+    void nothing_was_kept_yet_so_nobody_can_say() {
+        assertThat(ask(Optional.empty())).isEqualTo(new Answer.NotChecked("stock"));
+    }
+
+    @Test
+    void a_lot_that_never_came_is_refused_once_others_did() {
+        home.receive(new LotId("HZ-9"), "2026-12-31", 1);
+        assertThat(codes(Optional.empty())).containsExactly("lot.not-checked-in");
+    }
+
+    @Test
+    void an_unchecked_lot_is_refused_but_for_its_check() {
+        home.receive(LOT, "2026-12-31", 1);
+        assertThat(codes(Optional.empty())).containsExactly("lot.not-checked-in");
+        assertThat(codes(Optional.of(Reason.LOT_CHECK))).isEmpty();
+    }
+
+    @Test
+    void a_fit_lot_is_cleared_with_what_the_answer_rests_on() {
+        home.fit(LOT, "2026-12-31", 1);
+        assertThat(((Answer.Cleared) ask(Optional.empty())).facts())
+                .containsEntry("state", "fit")
+                .containsEntry("effective_expiry", "2026-12-31")
+                .containsEntry("strips_left", "16");
+    }
+
+    @Test
+    void the_label_holds_to_the_end_of_its_last_local_day() {
+        home.fit(LOT, "2026-03-10", 1);
+        // 22:59 and 23:00 UTC are the two sides of midnight in Vienna
+        assertThat(codesAt("2026-03-10T22:59:59Z")).isEmpty();
+        assertThat(codesAt("2026-03-10T23:00:00Z")).containsExactly("lot.expired");
+    }
+
+    @Test
+    void quarantine_storage_age_and_an_empty_count_each_have_their_code() {
+        home.fit(LOT, "2026-12-31", 1);
+        home.keeping.open(LOT, home.clock.instant(), Map.of(), KEEPER);
+        home.after(Duration.ofHours(73));
+        assertThat(codes(Optional.empty())).containsExactly("lot.pouch-age");
+        home.keeping.quarantine(LOT, "dropped", KEEPER);
+        assertThat(codes(Optional.empty())).contains("lot.quarantined");
+        home.keeping.destroy(LOT, "dropped", KEEPER);
+        assertThat(codes(Optional.empty())).contains("lot.quarantined");
+    }
+
+    @Test
+    void a_fact_of_yesterday_is_recorded_with_what_was_true_then() {
+        home.fit(LOT, "2026-03-03", 1);
+        home.after(Duration.ofHours(30));
+        // this morning the lot had one day left
+        Kept inDate = home.read(LOT);
+        assertThat(inDate.reading().verdict().outcome()).isEqualTo(Outcome.NEGATIVE);
+        var yesterday = home.reading(LOT, false, Reason.AFTER_CLEANING, Optional.empty());
+        home.after(Duration.ofDays(1));
+        Kept late = home.record(yesterday);
+        assertThat(late.reading().verdict().outcome()).isEqualTo(Outcome.NEGATIVE);
+        Kept expired = home.read(LOT);
+        assertThat(expired.reading().verdict().outcome()).isEqualTo(Outcome.INVALID);
+        assertThat(expired.reading().verdict().findings())
+                .extracting(Finding::rule)
+                .contains("lot.expired");
+    }
+
+    private Answer ask(Optional<Reason> reason) {
+        return home.gate.ask(question(reason, home.clock.instant()));
+    }
+
+    private List<String> codes(Optional<Reason> reason) {
+        return codes(ask(reason));
+    }
+
+    private List<String> codesAt(String at) {
+        return codes(home.gate.ask(question(Optional.empty(), Instant.parse(at))));
+    }
+
+    private static List<String> codes(Answer answer) {
+        return answer instanceof Answer.Refused refused
+                ? refused.reasons().stream().map(Answer.Reason::code).toList()
+                : List.of();
+    }
+
+    private static Question question(Optional<Reason> reason, Instant at) {
+        return new Question(
+                StockHome.method().ref(),
+                StockHome.method().route(),
+                LOT,
+                new PersonId("op-01"),
+                Optional.empty(),
+                reason.isPresent(),
+                at);
+    }
+}
