@@ -47,7 +47,8 @@ final class BenchHome implements AutoCloseable {
                 BigDecimal.ZERO,
                 7,
                 List.of(Outcome.values()),
-                Profile.LEAST_RETENTION_YEARS);
+                Profile.LEAST_RETENTION_YEARS,
+                Optional.empty());
         return new BenchHome(folder, at -> Optional.of(profile));
     }
 

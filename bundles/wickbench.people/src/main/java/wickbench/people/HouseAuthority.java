@@ -29,6 +29,7 @@ public final class HouseAuthority implements Authority, Permissions {
     private final Roster roster;
     private final HouseSignIn signIn;
     private final SiteProfile profile;
+    private final Aging aging;
 
     @Activate
     public HouseAuthority(
@@ -40,6 +41,7 @@ public final class HouseAuthority implements Authority, Permissions {
         this.roster = roster;
         this.signIn = signIn;
         this.profile = profile;
+        aging = new Aging(home, profile);
     }
 
     @Override
@@ -70,6 +72,7 @@ public final class HouseAuthority implements Authority, Permissions {
     /** Returns the draft with somebody's signature in one of the two members. */
     Draft signed(Draft draft, String member, PersonId by, Act meaning, Passphrase passphrase) {
         signIn.open(by, passphrase);
+        aged(by).orRefuse();
         Json.Obj signature =
                 Signature.of(draft, by, home.clock().instant(), meaning).json();
         return new Draft(
@@ -87,7 +90,11 @@ public final class HouseAuthority implements Authority, Permissions {
     }
 
     private Permission proof(PersonId by) {
-        return !signIn.asked() || signIn.sits(by) ? new Allowed() : denied("sign-in.needed", by);
+        return !signIn.asked() || signIn.sits(by) ? aged(by) : denied("sign-in.needed", by);
+    }
+
+    private Permission aged(PersonId by) {
+        return roster.find(by).map(aging::ask).orElseGet(Allowed::new);
     }
 
     private void refuseUnsigned(Act act, String kind) {

@@ -46,6 +46,7 @@ final class TestHouse implements AutoCloseable {
     private final HouseAuthority authority;
     private final HouseCredentials credentials;
     private final HouseRecovery recovery;
+    private final HouseWatch watch;
     private final PeopleService people;
     private final ProfileShelf profiles;
     private final MethodShelf methods;
@@ -72,6 +73,7 @@ final class TestHouse implements AutoCloseable {
         Keeping keeping = new Keeping(simulated, journal, roster, held);
         SecretFiles files = new SecretFiles(simulated, roster);
         credentials = new HouseCredentials(simulated, journal, roster, signIn, authority, keeping, files);
+        watch = new HouseWatch(simulated, index, roster, held);
         recovery = new HouseRecovery(simulated, journal, index, roster, signIn, authority, keeping, files);
         people = new PeopleService(simulated, journal, roster, authority, keeping);
         profiles = new ProfileShelf(simulated, journal, held, authority);
@@ -116,6 +118,10 @@ final class TestHouse implements AutoCloseable {
 
     Credentials credentials() {
         return credentials;
+    }
+
+    HouseWatch watch() {
+        return watch;
     }
 
     HouseRecovery recovery() {

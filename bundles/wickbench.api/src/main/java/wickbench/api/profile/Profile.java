@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Period;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import wickbench.api.method.Unit;
 import wickbench.api.reading.Outcome;
@@ -20,6 +21,7 @@ import wickbench.api.reading.Outcome;
  * @param reviewDays within how many days a result is reviewed
  * @param outcomeOrder all outcomes, in the order in which lists and reports tell them
  * @param retentionYears how long records are kept with the names that belong to them
+ * @param passphraseDays after how many days a passphrase must be replaced; empty where none ages
  */
 public record Profile(
         String plant,
@@ -30,7 +32,8 @@ public record Profile(
         BigDecimal doubleRead,
         int reviewDays,
         List<Outcome> outcomeOrder,
-        int retentionYears) {
+        int retentionYears,
+        Optional<Integer> passphraseDays) {
 
     /** Years that hold without a profile: 21 CFR 117.315(a)(1), at least 2 years after a record was prepared. */
     public static final int LEAST_RETENTION_YEARS = 2;

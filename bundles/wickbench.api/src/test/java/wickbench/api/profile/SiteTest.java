@@ -98,6 +98,15 @@ class SiteTest {
 
     private static Profile profile(Unit... units) {
         return new Profile(
-                "Feldmark Mill", AUCKLAND, List.of(units), Set.of(), Set.of(), BigDecimal.ZERO, 7, GRAVEST_FIRST, 2);
+                "Feldmark Mill",
+                AUCKLAND,
+                List.of(units),
+                Set.of(),
+                Set.of(),
+                BigDecimal.ZERO,
+                7,
+                GRAVEST_FIRST,
+                2,
+                Optional.empty());
     }
 }

@@ -28,6 +28,7 @@ final class ProfileJson {
     private static final Pattern KIND = Pattern.compile("[a-z]+(-[a-z]+)*\\.[a-z]+(-[a-z]+)*");
     private static final int MOST_DAYS = 365;
     private static final int MOST_YEARS = 100;
+    private static final int MOST_PASSPHRASE_DAYS = 3650;
 
     private final Fields fields;
 
@@ -55,7 +56,10 @@ final class ProfileJson {
                 .with("double_read", profile.doubleRead())
                 .with("review_days", profile.reviewDays())
                 .with("outcome_order", Json.texts(codes(profile.outcomeOrder().stream())))
-                .with("retention_years", profile.retentionYears());
+                .with("retention_years", profile.retentionYears())
+                .withOptional(
+                        "passphrase_days",
+                        profile.passphraseDays().map(days -> new Json.Num(BigDecimal.valueOf(days))));
     }
 
     private Checked<Profile> read() {
@@ -68,8 +72,11 @@ final class ProfileJson {
         int days = whole("review_days", 1, MOST_DAYS);
         List<Outcome> order = order();
         int years = whole("retention_years", Profile.LEAST_RETENTION_YEARS, MOST_YEARS);
-        return fields.finish(
-                () -> new Profile(plant, zone.orElseThrow(), units, checks, signatures, share, days, order, years));
+        Optional<Integer> aging = fields.has("passphrase_days")
+                ? Optional.of(whole("passphrase_days", 1, MOST_PASSPHRASE_DAYS))
+                : Optional.empty();
+        return fields.finish(() ->
+                new Profile(plant, zone.orElseThrow(), units, checks, signatures, share, days, order, years, aging));
     }
 
     private Optional<ZoneId> zone() {

@@ -22,6 +22,15 @@ public final class Profiled {
         return ProfileJson.read("profile", TEXT).orRefuse();
     }
 
+    /** Returns a profile by which passphrases hold for so many days. */
+    public static Profile aging(int days) {
+        return ProfileJson.read(
+                        "profile",
+                        object().with("required_signatures", Json.texts(java.util.List.of()))
+                                .with("passphrase_days", days))
+                .orRefuse();
+    }
+
     /** Returns a profile that asks for nothing but keeps records for so many years. */
     public static Profile keeping(int years) {
         Profile plain = plain();
@@ -34,6 +43,7 @@ public final class Profiled {
                 plain.doubleRead(),
                 plain.reviewDays(),
                 plain.outcomeOrder(),
-                years);
+                years,
+                java.util.Optional.empty());
     }
 }
