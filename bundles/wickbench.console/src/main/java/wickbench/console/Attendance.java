@@ -6,10 +6,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.ServiceReference;
 import org.osgi.util.tracker.ServiceTracker;
 import picocli.CommandLine;
+import wickbench.api.authority.SignIn;
 import wickbench.api.check.Refusal;
 import wickbench.api.command.Desktop;
 import wickbench.api.home.HeldHome;
@@ -63,7 +65,14 @@ final class Attendance extends ServiceTracker<HeldHome, Optional<Door>> implemen
 
     @Override
     public int command(List<String> arguments, Path folder, PrintStream out, PrintStream err, Asking asking) {
-        Streams to = new Streams(out, err);
+        IntSupplier call = () -> answer(arguments, folder, new Streams(out, err), asking);
+        return Optional.ofNullable(context.getServiceReference(SignIn.class))
+                .map(context::getService)
+                .map(signIn -> signIn.apart(call))
+                .orElseGet(call::getAsInt);
+    }
+
+    private int answer(List<String> arguments, Path folder, Streams to, Asking asking) {
         try {
             GlobalOptions options = GlobalOptions.of(arguments.toArray(String[]::new));
             Ending ending = calls.isAlone(options)
@@ -71,7 +80,7 @@ final class Attendance extends ServiceTracker<HeldHome, Optional<Door>> implemen
                     : calls.run(options, new Calls.Caller(to, asking, folder, () -> ExitCode.BAD_INPUT));
             return ExitCode.of(ending, to, options.trace());
         } catch (CommandLine.ParameterException e) {
-            return ExitCode.of(e, err, false);
+            return ExitCode.of(e, to.err(), false);
         }
     }
 

@@ -3,6 +3,7 @@ package wickbench.people;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -23,7 +24,10 @@ public final class HouseSignIn implements SignIn {
     private final Home home;
     private final Roster roster;
     private final Attempts attempts;
-    private final Sittings sittings;
+    private final Sittings desk;
+
+    /** Who sits in the call of another program, which runs on one thread. */
+    private final ThreadLocal<Sittings> visit = new ThreadLocal<>();
 
     @Activate
     public HouseSignIn(
@@ -31,7 +35,7 @@ public final class HouseSignIn implements SignIn {
         this.home = home;
         this.roster = roster;
         attempts = new Attempts(home, journal, index);
-        sittings = new Sittings(() -> home.clock().instant());
+        desk = new Sittings(() -> home.clock().instant());
     }
 
     @Override
@@ -49,7 +53,7 @@ public final class HouseSignIn implements SignIn {
         if (prove(who, passphrase) == Secret.ONCE) {
             throw new Refusal("sign-in.once", PeopleWords.get("sign-in.once", who));
         }
-        sittings.open(who);
+        here().open(who);
     }
 
     /** Hears a passphrase, and tells which sort it is; opens nothing. */
@@ -83,18 +87,33 @@ public final class HouseSignIn implements SignIn {
 
     @Override
     public boolean sits(PersonId who) {
-        return sittings.sits(who);
+        return here().sits(who);
     }
 
     @Override
     public void seen(PersonId who) {
-        sittings.seen(who);
+        here().seen(who);
     }
 
     @Override
     public void close(PersonId who) {
         attempts.lookAgain(who);
-        sittings.close(who);
+        here().close(who);
+        desk.close(who);
+    }
+
+    @Override
+    public int apart(IntSupplier call) {
+        visit.set(new Sittings(() -> home.clock().instant()));
+        try {
+            return call.getAsInt();
+        } finally {
+            visit.remove();
+        }
+    }
+
+    private Sittings here() {
+        return Optional.ofNullable(visit.get()).orElse(desk);
     }
 
     @Override

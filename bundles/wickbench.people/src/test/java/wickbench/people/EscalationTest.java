@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -34,6 +35,8 @@ import wickbench.api.authority.Credentials.Signing;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.authority.Permission;
 import wickbench.api.check.Refusal;
+import wickbench.api.journal.Draft;
+import wickbench.api.json.Json;
 import wickbench.api.method.Method;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
@@ -44,6 +47,7 @@ import wickbench.reading.MethodJson;
 
 /** An operator calls every door of weight directly, with and without signing (21 CFR 11.10(g), ASVS 5.0 V8). */
 class EscalationTest {
+    private static final Set<Role> BOS_ROLES = Set.of(Role.OPERATOR, Role.TRAINER, Role.STOCK_KEEPER, Role.RELEASER);
     private static final Path DEMO = Path.of("..", "..", "demo");
 
     @TempDir
@@ -56,7 +60,7 @@ class EscalationTest {
 
     @BeforeEach
     void open() throws IOException {
-        house = new TestHouse(folder).locked(Role.OPERATOR, Role.TRAINER, Role.STOCK_KEEPER, Role.RELEASER);
+        house = new TestHouse(folder).locked(BOS_ROLES.toArray(Role[]::new));
         method = method("hazelnut-swab-dry.json");
         next = method("milk-rinse.json");
         house.methods().issue(method, ADA, Optional.empty());
@@ -97,6 +101,53 @@ class EscalationTest {
     }
 
     @Test
+    void noActOfARoleIsAuthorisedWhicheverDoorAsks() {
+        List<Act> privileged =
+                Stream.of(Act.values()).filter(act -> !act.roles().isEmpty()).toList();
+        assertThat(privileged).hasSizeGreaterThan(ofSomebodyElse().size());
+        long before = house.entries().size();
+        int passed = 0;
+        for (Act act : privileged) {
+            boolean bos = act.roles().stream().anyMatch(BOS_ROLES::contains);
+            for (Optional<Passphrase> passphrase : List.of(Optional.<Passphrase>empty(), Optional.of(typed(BOS)))) {
+                passed += !bos && authorised(act, passphrase) ? 1 : 0;
+            }
+        }
+        assertThat(passed).as("of %s", privileged.size()).isZero();
+        assertThat(house.entries()).hasSize((int) before);
+    }
+
+    private boolean authorised(Act act, Optional<Passphrase> passphrase) {
+        Draft draft = new Draft(UUID.randomUUID(), BO, "some.act", 1, Json.object());
+        try {
+            house.authority().authorise(act, draft, passphrase);
+            return true;
+        } catch (Refusal refused) {
+            assertThat(refused.code()).as("%s", act).isEqualTo("people.role");
+            return false;
+        }
+    }
+
+    @Test
+    void whoeverSitsAtTheDeskDoesNotSitInACommandOfAnotherProgram() {
+        house.signIn().open(ADA, typed(TestHouse.ADAS));
+        house.signIn().apart(() -> {
+            assertThat(house.authority().ask(ADA, Act.ISSUE_METHOD))
+                    .isInstanceOfSatisfying(
+                            Permission.Denied.class,
+                            denied -> assertThat(denied.code()).isEqualTo("sign-in.needed"));
+            assertThatThrownBy(() -> house.methods().issue(next, ADA, Optional.empty()))
+                    .isInstanceOf(Refusal.class);
+            house.signIn().close(BO);
+            house.signIn().open(BO, typed(BOS));
+            assertThat(house.signIn().sits(BO)).isTrue();
+            return 0;
+        });
+        assertThat(house.signIn().sits(ADA)).isTrue();
+        assertThat(house.signIn().sits(BO)).isFalse();
+    }
+
+    @Test
     void theOneWhoMayPasses() {
         house.signIn().open(ADA, typed(TestHouse.ADAS));
         assertThat(house.authority().ask(ADA, Act.ISSUE_METHOD)).isEqualTo(new Permission.Allowed());
@@ -117,6 +168,28 @@ class EscalationTest {
         assertThatThrownBy(() -> house.people().enrol(new PersonId("p-09"), "Eve", Set.of(), BO))
                 .isInstanceOf(Refusal.class)
                 .hasMessage("'p-02' may not enrol people: that asks for the role administrator.");
+    }
+
+    @Test
+    void roleRowsUpdatedBySqlOpenNoDoor() {
+        Map<Role, String> forgeries = Map.of(
+                Role.REVIEWER,
+                "update \"people\".person_role set role = 'reviewer' where person = 'p-02' and role = 'trainer'",
+                Role.ADMINISTRATOR,
+                "update \"people\".person_role set person = 'p-02' where person = 'p-01'");
+        forgeries.forEach((role, forged) -> {
+            sql(forged);
+            assertThat(house.people().find(BO).orElseThrow().roles()).contains(role);
+            house.signIn().open(BO, typed(BOS));
+            long before = house.entries().size();
+            doors(BO, Optional.of(typed(BOS)))
+                    .forEach((act, door) -> assertThatThrownBy(door::run)
+                            .as("%s after %s", act, forged)
+                            .isInstanceOfSatisfying(
+                                    Refusal.class,
+                                    refusal -> assertThat(refusal.code()).isEqualTo("people.role")));
+            assertThat(house.entries()).hasSize((int) before);
+        });
     }
 
     @Test

@@ -2,6 +2,7 @@ package wickbench.shell;
 
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.IntSupplier;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.authority.SignIn;
 import wickbench.api.person.PersonId;
@@ -34,6 +35,11 @@ record HeldSitting(PersonId who, AtomicBoolean held) implements SignIn {
     @Override
     public void close(PersonId id) {
         held.set(false);
+    }
+
+    @Override
+    public int apart(IntSupplier call) {
+        return call.getAsInt();
     }
 
     @Override

@@ -12,9 +12,16 @@ record Program(Path temporary) {
 
     /** Calls it with a home below the temporary folder and waits for its answer. */
     Answer call(String... arguments) throws IOException, InterruptedException {
+        return told("", arguments);
+    }
+
+    /** Calls it and types something on its standard input. */
+    Answer told(String typed, String... arguments) throws IOException, InterruptedException {
+        Path in = Files.writeString(Files.createTempFile(temporary, "in", ""), typed);
         Path out = Files.createTempFile(temporary, "out", "");
         Path err = Files.createTempFile(temporary, "err", "");
         int code = process(arguments)
+                .redirectInput(in.toFile())
                 .redirectOutput(out.toFile())
                 .redirectError(err.toFile())
                 .start()

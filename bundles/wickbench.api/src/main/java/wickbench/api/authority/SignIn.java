@@ -1,6 +1,7 @@
 package wickbench.api.authority;
 
 import java.util.Optional;
+import java.util.function.IntSupplier;
 import org.osgi.annotation.versioning.ProviderType;
 import wickbench.api.person.PersonId;
 
@@ -43,6 +44,12 @@ public interface SignIn {
     void seen(PersonId who);
 
     void close(PersonId who);
+
+    /**
+     * Runs a call of another program: whoever sits at this desk does not sit there, and whoever shows themself there does not sit
+     * here afterwards.
+     */
+    int apart(IntSupplier call);
 
     /**
      * Names a person at the bench by what they typed or scanned; for attribution only, opens nothing.
