@@ -29,7 +29,7 @@ public final class BenchView implements IndexView {
 
     @Override
     public int version() {
-        return 4;
+        return 5;
     }
 
     @Override
@@ -51,7 +51,7 @@ public final class BenchView implements IndexView {
                     PRIMARY KEY (id, version, station, seq))""", """
                 CREATE TABLE reading (
                     id UUID NOT NULL PRIMARY KEY,
-                    held BOOLEAN NOT NULL)""");
+                    held BOOLEAN NOT NULL)""", ControlBook.TABLE, ControlBook.ORDER);
     }
 
     @Override
@@ -64,9 +64,9 @@ public final class BenchView implements IndexView {
         if (subject.startsWith(BenchSubjects.METHOD)) {
             rows.write("DELETE FROM method_version WHERE id = ?", subject.substring(BenchSubjects.METHOD.length()));
         } else {
-            rows.write(
-                    "DELETE FROM reading WHERE id = ?",
-                    UUID.fromString(subject.substring(BenchSubjects.READING.length())));
+            UUID reading = UUID.fromString(subject.substring(BenchSubjects.READING.length()));
+            rows.write("DELETE FROM reading WHERE id = ?", reading);
+            ControlBook.forget(reading, rows);
         }
     }
 
@@ -89,14 +89,15 @@ public final class BenchView implements IndexView {
         } else if (entry.is(MethodEntries.WITHDRAWN, MethodEntries.VERSION)) {
             withdrawn(entry, rows);
         } else if (entry.is(RecordedReading.KIND, RecordedReading.VERSION)) {
-            boolean holds = RecordedReadingJson.read(entry.ref().toString(), entry.body())
-                    .orRefuse()
-                    .verdict()
-                    .holds();
-            hold(entry.id(), holds, rows);
+            said(
+                    entry,
+                    entry.id(),
+                    RecordedReadingJson.read(entry.ref().toString(), entry.body())
+                            .orRefuse(),
+                    rows);
         } else if (entry.is(CorrectedReading.KIND, CorrectedReading.VERSION)) {
             CorrectedReading corrected = BenchSubjects.correction(entry);
-            hold(corrected.corrects(), corrected.now().verdict().holds(), rows);
+            said(entry, corrected.corrects(), corrected.now(), rows);
         } else {
             Settlement.of(entry)
                     .filter(settled -> settled.subject().startsWith(BenchSubjects.METHOD))
@@ -162,6 +163,11 @@ public final class BenchView implements IndexView {
                 fields.text("reason"),
                 Signature.under(entry).signed(),
                 fields.text("method"));
+    }
+
+    private static void said(Entry entry, UUID reading, RecordedReading said, Rows rows) {
+        hold(reading, said.verdict().holds(), rows);
+        ControlBook.take(entry, reading, said, rows);
     }
 
     private static void hold(UUID reading, boolean holds, Rows rows) {

@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
 import wickbench.api.home.Home;
+import wickbench.api.index.Index;
 import wickbench.api.reading.RecordedReading;
 
 /** {@code judge}: what a sheet says, without recording it. */
@@ -24,10 +25,11 @@ public final class JudgeCommand implements CommandSet {
     @Activate
     public JudgeCommand(
             @Reference Home home,
+            @Reference Index index,
             @Reference SheetDesk desk,
             @Reference MethodShelf shelf,
             @Reference Neighbours neighbours) {
-        this.judging = new Judging(neighbours, home.clock());
+        this.judging = new Judging(neighbours, home.clock(), new ControlBook(index));
         this.shelf = shelf;
         this.desk = desk;
     }

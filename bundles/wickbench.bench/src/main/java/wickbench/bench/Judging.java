@@ -20,14 +20,16 @@ import wickbench.reading.RunJudgement;
 
 /** Judges a run: finds each strip's method, asks the neighbours as of its start, and lets the core decide. */
 final class Judging {
-    private static final String NOT_IN_FORCE = "method.not-in-force";
+    static final String NOT_IN_FORCE = "method.not-in-force";
 
     private final Neighbours neighbours;
     private final InstantSource clock;
+    private final ControlBook controls;
 
-    Judging(Neighbours neighbours, InstantSource clock) {
+    Judging(Neighbours neighbours, InstantSource clock, ControlBook controls) {
         this.neighbours = neighbours;
         this.clock = clock;
+        this.controls = controls;
     }
 
     /**
@@ -38,7 +40,7 @@ final class Judging {
     List<RecordedReading> judge(List<Reading> run, MethodSource methods, InForce inForce) {
         List<RunJudgement.Unjudged> unjudged =
                 run.stream().map(reading -> unjudged(reading, methods)).toList();
-        List<Verdict> verdicts = RunJudgement.judge(unjudged);
+        List<Verdict> verdicts = RunJudgement.judge(unjudged, this::shadowed);
         List<RecordedReading> judged = new ArrayList<>();
         for (int i = 0; i < run.size(); i++) {
             RunJudgement.Unjudged strip = unjudged.get(i);
@@ -78,8 +80,16 @@ final class Judging {
         return new RunJudgement.Unjudged(method, reading, neighbours.ask(question(reading, method)));
     }
 
+    private boolean shadowed(RunJudgement.Unjudged strip) {
+        Reading reading = strip.reading();
+        return controls.failedBefore(reading.method(), reading.lot(), at(reading));
+    }
+
+    private Instant at(Reading reading) {
+        return reading.times().started().or(reading.times()::read).orElseGet(clock::instant);
+    }
+
     private Question question(Reading reading, Method method) {
-        Instant at = reading.times().started().or(reading.times()::read).orElseGet(clock::instant);
         return new Question(
                 method.ref(),
                 reading.route(),
@@ -87,7 +97,7 @@ final class Judging {
                 reading.operator(),
                 reading.observer(),
                 reading.sample().reason().filter(why -> why == Reason.LOT_CHECK).isPresent(),
-                at);
+                at(reading));
     }
 
     private static BadInput refused(Reading reading, String text) {

@@ -14,6 +14,8 @@ import wickbench.api.profile.Profile;
 import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.Outcome;
+import wickbench.bench.owed.OwedDesk;
+import wickbench.bench.owed.OwedView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 
@@ -31,6 +33,8 @@ final class BenchHome implements AutoCloseable {
     final SheetDesk desk;
     final JudgeCommand judge;
     final RecordCommand record;
+    final OwedDesk owed;
+    final AdviceDesk advice;
 
     BenchHome(Path folder, Gate... gates) {
         this(folder, at -> Optional.empty(), gates);
@@ -55,13 +59,15 @@ final class BenchHome implements AutoCloseable {
     private BenchHome(Path folder, SiteProfile profile, Gate... gates) {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView()));
+        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new OwedView()));
         shelf = new MethodShelf(journal, index, EVERYONE_MAY);
         Neighbours neighbours = new Neighbours(List.of(gates), profile);
         door = new RecordingDoor(home, journal, index, shelf, neighbours, EVERYONE_MAY);
         desk = new SheetDesk(shelf, () -> Site.of(Optional.empty(), journal.founding()));
-        judge = new JudgeCommand(home, desk, shelf, neighbours);
+        judge = new JudgeCommand(home, index, desk, shelf, neighbours);
         record = new RecordCommand(door, shelf, desk);
+        owed = new OwedDesk(journal, index, EVERYONE_MAY);
+        advice = new AdviceDesk(home, shelf, neighbours, profile);
     }
 
     BenchHome withMethods() {

@@ -7,12 +7,19 @@ import static wickbench.bench.Sheets.HEADER;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.method.MethodId;
+import wickbench.api.owed.CleanDone;
+import wickbench.api.owed.VisualCheck;
+import wickbench.api.reading.Owed;
+import wickbench.api.reading.Visual;
 import wickbench.testing.Schemas;
 
 /** Everything that the bench writes is as the schemas say, one schema a kind. */
@@ -39,11 +46,15 @@ class EntrySchemaTest {
         }
         assertThat(kinds)
                 .containsExactly(
+                        "clean.recorded",
                         "method.issued",
                         "method.withdrawn",
+                        "owed.settled",
                         "reading.corrected",
                         "reading.recorded",
-                        "station.founded");
+                        "retest.planned",
+                        "station.founded",
+                        "visual.checked");
     }
 
     @Test
@@ -63,6 +74,11 @@ class EntrySchemaTest {
                 .id();
         home.door.correct(
                 id, Sheets.read(HEADER + POSITIVE_ROW).orRefuse().get(0), "the faint line was overlooked", WRITER);
+        Instant later = Instant.parse("2026-03-02T09:00:00Z");
+        home.owed.cleaned(new CleanDone("filler", Optional.of("Line 2"), "foam", WRITER, later), WRITER);
+        home.owed.looked(new VisualCheck("filler", Optional.empty(), Visual.SOILED, WRITER, later), WRITER);
+        home.owed.neighbours(id, List.of("hopper"), WRITER);
+        home.owed.settle(id, Owed.HOLD, "batch destroyed", WRITER, Optional.empty());
         home.shelf.withdraw(new MethodId("nut-swab"), "the kit is no longer made", WRITER);
     }
 }

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import wickbench.api.lot.LotId;
@@ -29,28 +30,34 @@ final class Controls {
 
     private record Kit(MethodId method, LotId lot) {}
 
-    Set<Integer> barred() {
+    /** @param shadowed tells of a strip whether the last control before it, in an earlier run, had failed */
+    Set<Integer> barred(Predicate<Unjudged> shadowed) {
         Set<Integer> barred = new HashSet<>();
-        stretches().stream()
-                .filter(stretch -> stretch.stream().anyMatch(this::failed))
-                .forEach(barred::addAll);
+        kits().forEach(strips -> {
+            List<List<Integer>> stretches = cut(strips);
+            stretches.stream()
+                    .filter(stretch -> stretch.stream().anyMatch(this::failed))
+                    .forEach(barred::addAll);
+            // a good control of this run ends what an earlier one began
+            stretches.get(0).stream()
+                    .filter(strip -> shadowed.test(run.get(strip)))
+                    .forEach(barred::add);
+        });
         barred.removeIf(this::lowPositive);
         return barred;
     }
 
-    /** Cuts each kit's strips, in order of start, at its good controls. */
-    private List<List<Integer>> stretches() {
+    /** Returns each kit's strips in order of start. */
+    private Collection<List<Integer>> kits() {
         return IntStream.range(0, run.size())
                 .boxed()
                 .sorted(Comparator.comparing(this::order))
                 .collect(Collectors.groupingBy(this::kit))
-                .values()
-                .stream()
-                .flatMap(strips -> cut(strips).stream())
-                .toList();
+                .values();
     }
 
-    private Collection<List<Integer>> cut(List<Integer> strips) {
+    /** Cuts a kit's strips at its good controls. */
+    private List<List<Integer>> cut(List<Integer> strips) {
         if (strips.stream().anyMatch(strip -> failed(strip) && start(strip).isEmpty())) {
             // a failed control that nobody can place in time may have followed any strip
             return List.of(strips);

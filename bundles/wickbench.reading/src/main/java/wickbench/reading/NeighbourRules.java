@@ -45,10 +45,14 @@ final class NeighbourRules {
     }
 
     private static Finding finding(Answer.Reason reason, Reading reading) {
-        boolean observed = reading.observer().isPresent() && OBSERVABLE.contains(reason.code());
-        return observed || OF_THE_COUNT.contains(reason.code())
+        return onlyCautions(reason.code(), reading.observer().isPresent())
                 ? Rule.caution(reason.code(), reason.measured(), reason.asked())
                 : Rule.bars(reason.code(), reason.measured(), reason.asked());
+    }
+
+    /** Tells whether a reason takes nothing from a strip. */
+    static boolean onlyCautions(String code, boolean observed) {
+        return OF_THE_COUNT.contains(code) || observed && OBSERVABLE.contains(code);
     }
 
     private static <A extends Answer> Stream<A> answers(Case test, Class<A> type) {

@@ -2,6 +2,7 @@ package wickbench.reading;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import wickbench.api.gate.Answer;
 import wickbench.api.method.Method;
@@ -34,8 +35,17 @@ public final class RunJudgement {
 
     /** Returns the verdicts in the order of {@code run}. */
     public static List<Verdict> judge(List<Unjudged> run) {
+        return judge(run, strip -> false);
+    }
+
+    /**
+     * Returns the verdicts in the order of {@code run}, which follows other runs.
+     *
+     * @param shadowed tells of a strip whether the last low positive control of its kit before it, in an earlier run, had failed
+     */
+    public static List<Verdict> judge(List<Unjudged> run, Predicate<Unjudged> shadowed) {
         List<Verdict> alone = run.stream().map(strip -> strip.judge(false)).toList();
-        Set<Integer> barred = new Controls(run, alone).barred();
+        Set<Integer> barred = new Controls(run, alone).barred(shadowed);
         return IntStream.range(0, run.size())
                 .mapToObj(i -> barred.contains(i) ? run.get(i).judge(true) : alone.get(i))
                 .toList();

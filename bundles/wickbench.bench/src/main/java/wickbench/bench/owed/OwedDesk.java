@@ -1,0 +1,122 @@
+package wickbench.bench.owed;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Authority;
+import wickbench.api.authority.Passphrase;
+import wickbench.api.check.Refusal;
+import wickbench.api.index.Index;
+import wickbench.api.journal.Draft;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Journal;
+import wickbench.api.json.Json;
+import wickbench.api.owed.CleanDone;
+import wickbench.api.owed.Neighbourhood;
+import wickbench.api.owed.OwedItem;
+import wickbench.api.owed.OwedWork;
+import wickbench.api.owed.Settled;
+import wickbench.api.owed.Step;
+import wickbench.api.owed.VisualCheck;
+import wickbench.api.person.PersonId;
+import wickbench.api.reading.Owed;
+import wickbench.reading.owed.OwedFold;
+
+/** What is owed, folded anew whenever an entry has come that bears on it. */
+@Component
+public final class OwedDesk implements OwedWork {
+    private final Journal journal;
+    private final Index index;
+    private final Authority authority;
+    private long counted = -1;
+    private List<OwedItem> items = List.of();
+
+    @Activate
+    public OwedDesk(@Reference Journal journal, @Reference Index index, @Reference Authority authority) {
+        this.journal = journal;
+        this.index = index;
+        this.authority = authority;
+    }
+
+    @Override
+    public List<OwedItem> open() {
+        return items().stream().filter(item -> !item.done()).toList();
+    }
+
+    @Override
+    public List<OwedItem> of(UUID owes) {
+        return items().stream().filter(item -> item.owes().equals(owes)).toList();
+    }
+
+    @Override
+    public EntryRef cleaned(CleanDone clean, PersonId by) {
+        return keep(draft(CleanDone.KIND, CleanDone.VERSION, OwedBodies.write(clean), by));
+    }
+
+    @Override
+    public EntryRef looked(VisualCheck check, PersonId by) {
+        return keep(draft(VisualCheck.KIND, VisualCheck.VERSION, OwedBodies.write(check), by));
+    }
+
+    @Override
+    public EntryRef neighbours(UUID reading, List<String> points, PersonId by) {
+        if (of(reading).stream().noneMatch(item -> item.step() == Step.RE_TEST)) {
+            throw new Refusal("owed.unknown", OwedWords.get("owed.unknown", reading));
+        }
+        Json.Obj body = OwedBodies.write(new Neighbourhood(reading, points));
+        // the same names may be the last word twice, with other ones between
+        UUID id = Draft.contentId(
+                Neighbourhood.KIND,
+                body.with("size", journal.size(journal.stations().get(0))));
+        return keep(new Draft(id, by, Neighbourhood.KIND, Neighbourhood.VERSION, body));
+    }
+
+    @Override
+    public EntryRef settle(UUID owes, Owed owed, String reason, PersonId by, Optional<Passphrase> passphrase) {
+        Json.Obj body = OwedBodies.write(new Settled(owes, owed, reason));
+        Draft draft = authority.authorise(Act.SETTLE_OWED, draft(Settled.KIND, Settled.VERSION, body, by), passphrase);
+        boolean open =
+                of(owes).stream().anyMatch(item -> !item.done() && item.step().owed() == owed);
+        if (!open && index.find(draft.id()).isEmpty()) {
+            throw new Refusal("owed.unknown", OwedWords.get("owed.unknown", owes));
+        }
+        if (reader(owes).filter(by::equals).isPresent()) {
+            throw new Refusal("owed.own-reading", OwedWords.get("owed.own-reading", by));
+        }
+        return keep(draft);
+    }
+
+    private Optional<PersonId> reader(UUID reading) {
+        return index.read(
+                OwedView.NAME,
+                rows -> rows.first(
+                                "SELECT operator FROM fact WHERE id = ?", row -> row.optionalText("operator"), reading)
+                        .flatMap(operator -> operator)
+                        .map(PersonId::new));
+    }
+
+    private synchronized List<OwedItem> items() {
+        index.read(OwedView.NAME, rows -> {
+            long now = FactTable.count(rows);
+            if (now != counted) {
+                items = OwedFold.of(FactTable.facts(rows));
+                counted = now;
+            }
+            return now;
+        });
+        return items;
+    }
+
+    private EntryRef keep(Draft draft) {
+        return index.find(draft.id())
+                .orElseGet(() -> journal.append(List.of(draft)).get(0).ref());
+    }
+
+    private static Draft draft(String kind, int version, Json.Obj body, PersonId by) {
+        return new Draft(Draft.contentId(kind, body), by, kind, version, body);
+    }
+}

@@ -1,0 +1,2 @@
+/** The command {@code plan}: times for a run, without recording anything. */
+package wickbench.bench.plan;

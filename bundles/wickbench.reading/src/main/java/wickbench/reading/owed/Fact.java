@@ -1,0 +1,103 @@
+package wickbench.reading.owed;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import wickbench.api.lot.LotId;
+import wickbench.api.method.MethodId;
+import wickbench.api.reading.Outcome;
+import wickbench.api.reading.Owed;
+import wickbench.api.reading.Reason;
+import wickbench.api.reading.RunControl;
+import wickbench.api.reading.Visual;
+
+/** Something that happened, as far as it bears on what is owed. */
+public sealed interface Fact {
+
+    /** Returns the id of the entry that says so. */
+    UUID id();
+
+    /** Returns when it happened. */
+    Instant at();
+
+    /**
+     * A strip was read.
+     *
+     * @param spot where the sample was taken
+     * @param dilution how many times thinner the extract was made
+     * @param owed what its verdict proposes
+     */
+    record Tested(
+            UUID id,
+            Instant at,
+            String sample,
+            Spot spot,
+            MethodId method,
+            LotId lot,
+            BigDecimal dilution,
+            Optional<RunControl> control,
+            Optional<Reason> reason,
+            Outcome outcome,
+            boolean sign,
+            Set<Owed> owed)
+            implements Fact {
+        public Tested {
+            owed = Set.copyOf(owed);
+        }
+
+        boolean valid() {
+            return outcome != Outcome.INVALID;
+        }
+
+        boolean sameKit(Tested other) {
+            return method.equals(other.method) && lot.equals(other.lot);
+        }
+
+        boolean sameExtract(Tested other) {
+            return method.equals(other.method) && sample.equals(other.sample) && control.equals(other.control);
+        }
+
+        boolean asThin(Tested other) {
+            return dilution.compareTo(other.dilution) == 0;
+        }
+    }
+
+    /** A place was cleaned. */
+    record Cleaned(UUID id, Instant at, Spot spot) implements Fact {}
+
+    /** A place was looked at. */
+    record Looked(UUID id, Instant at, Spot spot, Visual result) implements Fact {}
+
+    /** The neighbours of a place were named. */
+    record Named(UUID id, Instant at, UUID reading, List<String> points) implements Fact {
+        public Named {
+            points = List.copyOf(points);
+        }
+    }
+
+    /** Something owed was ended by decision. */
+    record Decided(UUID id, Instant at, UUID owes, Owed owed) implements Fact {}
+
+    /**
+     * A place with its line.
+     *
+     * @param place empty when not stated
+     */
+    record Spot(String place, Optional<String> line) {
+        boolean stated() {
+            return !place.isBlank();
+        }
+
+        boolean same(Spot other) {
+            return stated() && place.equals(other.place);
+        }
+
+        /** Tells whether a clean of this spot cleaned another: the same place, or the line that it stands on. */
+        boolean covers(Spot other) {
+            return same(other) || stated() && other.line.filter(place::equals).isPresent();
+        }
+    }
+}
