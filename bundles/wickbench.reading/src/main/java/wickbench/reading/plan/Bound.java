@@ -1,7 +1,5 @@
 package wickbench.reading.plan;
 
-import java.util.Arrays;
-
 /** What the work that is left takes at least, whatever its order. */
 final class Bound {
     private final Jobs jobs;
@@ -46,17 +44,17 @@ final class Bound {
         for (int c = 0; c < jobs.classes.length; c++) {
             int[] members = jobs.classes[c];
             for (int i = read[c]; i < members.length; i++) {
-                long soonest = order.end() + (i - dipped[c] + 1) * jobs.hands[members[i]];
-                hands += i < dipped[c] ? 0 : jobs.hands[members[i]];
-                release[looks] = (i < dipped[c] ? order.started(members[i]) : soonest) + jobs.develop[members[i]];
-                length[looks++] = jobs.look[members[i]];
+                int strip = members[i];
+                boolean waits = i >= dipped[c];
+                long starts = waits ? order.end() + (i - dipped[c] + 1) * jobs.hands[strip] : order.started(strip);
+                hands += waits ? jobs.hands[strip] : 0;
+                insert(looks++, starts + jobs.develop[strip], jobs.look[strip]);
             }
         }
         return served(order.end(), hands, looks);
     }
 
     private long served(long from, long hands, int looks) {
-        sort(looks);
         long end = from;
         long left = hands;
         for (int i = 0; i < looks; i++) {
@@ -69,16 +67,15 @@ final class Bound {
         return end + left;
     }
 
-    private void sort(int looks) {
-        for (int i = 1; i < looks; i++) {
-            long soonest = release[i];
-            long takes = length[i];
-            int place = -(Arrays.binarySearch(release, 0, i, soonest) + 1);
-            place = place < 0 ? -place - 1 : place;
-            System.arraycopy(release, place, release, place + 1, i - place);
-            System.arraycopy(length, place, length, place + 1, i - place);
-            release[place] = soonest;
-            length[place] = takes;
+    /** Keeps the looks by release; each class comes in order, so there is little to move. */
+    private void insert(int looks, long soonest, long takes) {
+        int place = looks;
+        while (place > 0 && release[place - 1] > soonest) {
+            release[place] = release[place - 1];
+            length[place] = length[place - 1];
+            place--;
         }
+        release[place] = soonest;
+        length[place] = takes;
     }
 }

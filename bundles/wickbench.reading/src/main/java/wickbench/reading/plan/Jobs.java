@@ -59,6 +59,15 @@ final class Jobs {
         return new Jobs(kept, request);
     }
 
+    /** Returns how many blocks of work there are: a look for each strip, and hands-on work for each that waits. */
+    int blocks() {
+        int blocks = 2 * count;
+        for (int started : running) {
+            blocks -= started;
+        }
+        return blocks;
+    }
+
     boolean isRunning(int job) {
         return started[job] != NOT_STARTED;
     }

@@ -2,7 +2,6 @@ package wickbench.reading.plan;
 
 import java.util.Comparator;
 import java.util.stream.IntStream;
-import wickbench.reading.plan.Search.Found;
 
 /** The plan that can always be done: what runs is read by the end of its windows, then one strip after the other. */
 final class OneByOne {

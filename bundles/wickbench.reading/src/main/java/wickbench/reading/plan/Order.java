@@ -19,6 +19,10 @@ final class Order {
     /** The times of the first {@code d} blocks while {@code d} blocks were decided. */
     private final long[][] at;
 
+    /** What the strips read among the first {@code d} blocks wait at least, whatever the times. */
+    private final long[] lateness;
+
+    private final long[] path;
     private int size;
 
     /**
@@ -34,6 +38,8 @@ final class Order {
         dipAt = new int[jobs.count];
         at = new long[2 * jobs.count + 1][];
         at[0] = new long[0];
+        lateness = new long[2 * jobs.count + 1];
+        path = new long[2 * jobs.count];
     }
 
     int size() {
@@ -76,6 +82,7 @@ final class Order {
         if (!look) {
             dipAt[strip] = block;
         }
+        lateness[size] = lateness[block] + (look ? waits(strip, block, begin) : 0);
         long[] times = times(size);
         System.arraycopy(at[block], 0, times, 0, block);
         times[block] = begin;
@@ -137,6 +144,28 @@ final class Order {
             }
         }
         return first;
+    }
+
+    /** Returns what the order alone makes a strip wait: the longest path from its start to its look, less what is allowed. */
+    private long waits(int strip, int look, long begin) {
+        if (jobs.isRunning(strip)) {
+            return begin - jobs.started[strip] - jobs.develop[strip];
+        }
+        int dip = dipAt[strip];
+        path[dip] = 0;
+        for (int block = dip + 1; block <= look; block++) {
+            path[block] = path[block - 1] + length(block - 1);
+            int other = job[block];
+            if (isLook[block] && !jobs.isRunning(other) && dipAt[other] >= dip) {
+                path[block] = Math.max(path[block], path[dipAt[other]] + jobs.hands[other] + jobs.develop[other]);
+            }
+        }
+        return path[look] - jobs.hands[strip] - jobs.develop[strip];
+    }
+
+    /** Returns what the strips that are read wait at least in all. */
+    long lateness() {
+        return lateness[size];
     }
 
     private long length(int block) {

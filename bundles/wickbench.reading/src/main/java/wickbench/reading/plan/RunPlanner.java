@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import wickbench.reading.plan.Search.Found;
 
 /**
  * Plans a run: the shortest total time, then the least waiting of developed strips, then the most slack.
@@ -12,41 +11,32 @@ import wickbench.reading.plan.Search.Found;
  * <p>Of the running strips as many as possible are read in time; those that cannot be are named as lost.
  */
 public final class RunPlanner {
-    /** Blocks laid before the search is given up; what one order costs grows with its blocks. */
-    private static final long EFFORT = 16_000_000;
-
     private RunPlanner() {}
 
     /** Returns the plan for a request; the same request gets the same plan. */
     public static RunPlan plan(PlanRequest request) {
         List<StartedStrip> kept = new Saving(request).kept();
         Jobs jobs = Jobs.of(kept, request);
-        Search search = new Search(jobs, jobs.slack, EFFORT / Math.max(1, 2L * jobs.count));
-        Found last = OneByOne.of(jobs);
-        Found found = search.shortest(last.total()).orElse(last);
-        return plan(request, kept, found, search);
+        return jobs.count == 0 ? nothing(request) : plan(request, kept, Refining.of(jobs));
     }
 
-    private static RunPlan plan(PlanRequest request, List<StartedStrip> kept, Found found, Search search) {
-        List<PlannedStrip> strips = strips(request, kept, found);
+    private static RunPlan nothing(PlanRequest request) {
+        Duration zero = Duration.ZERO;
+        return new RunPlan(List.of(), request.running(), zero, zero, true, zero, zero, true);
+    }
+
+    private static RunPlan plan(PlanRequest request, List<StartedStrip> kept, Refining refined) {
         List<StartedStrip> lost = new ArrayList<>(request.running());
         lost.removeAll(kept);
-        Duration total = strips.isEmpty() ? Duration.ZERO : Duration.ofMillis(found.total());
-        Duration bound = search.exhausted() ? total : Duration.ofMillis(Math.min(found.total(), search.root()));
-        Duration lateness = strips.stream().map(PlannedStrip::lateness).reduce(Duration.ZERO, Duration::plus);
-        Duration slack = strips.stream()
-                .map(strip -> request.rule().slack(strip.strip()).minus(strip.lateness()))
-                .min(Duration::compareTo)
-                .orElse(Duration.ZERO);
         return new RunPlan(
-                strips,
+                strips(request, kept, refined.best()),
                 lost,
-                total,
-                bound,
-                bound.equals(total),
-                lateness,
-                slack,
-                lateness.isZero() && bound.equals(total));
+                Duration.ofMillis(refined.best().total()),
+                Duration.ofMillis(refined.bound()),
+                refined.bound() == refined.best().total(),
+                Duration.ofMillis(refined.best().lateness(refined.jobs())),
+                Duration.ofMillis(refined.best().leastSlack(refined.jobs())),
+                refined.proven());
     }
 
     private static List<PlannedStrip> strips(PlanRequest request, List<StartedStrip> kept, Found found) {

@@ -1,78 +1,80 @@
 package wickbench.reading.plan;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Looks for the shortest order of blocks, depth first, what begins soonest first, leaving out what cannot be shorter.
+ * Looks for the best order of blocks, depth first, what begins soonest first, leaving out what cannot be better.
  *
- * <p>The effort is counted in orders looked at, not in time, so that the same request gives the same plan on every machine.
+ * <p>Good orders stray seldom from what begins soonest, so orders with few strays are tried first (limited discrepancy search:
+ * Harvey and Ginsberg 1995, IJCAI). The effort is counted in blocks laid, not in time, so the same request gives the same
+ * plan on every machine.
  */
 final class Search {
+    private static final int[] STRAYS = {0, 1, 2, 3, 5, 8, Integer.MAX_VALUE};
+    /** The part of the effort that is spent on orders of so many strays. */
+    private static final int SHARE = 20;
+
+    private static final long LEAST = 4;
+
     private final Jobs jobs;
-    private final long[] slack;
+    private final Goal goal;
     private final int[] dipped;
     private final int[] read;
     private final Bound bound;
+    private final int blocks;
+    private final int[][] moves;
+    private final long[][] begins;
     private long effort;
+    private int strays;
     private Order order;
-    private long shortest;
-    private Optional<Found> best = Optional.empty();
+    private boolean exhausted;
 
-    Search(Jobs jobs, long[] slack, long effort) {
+    Search(Jobs jobs, Goal goal, long effort) {
         this.jobs = jobs;
-        this.slack = slack;
+        this.goal = goal;
         this.effort = effort;
         bound = new Bound(jobs);
         dipped = jobs.running.clone();
         read = new int[jobs.classes.length];
+        blocks = jobs.blocks();
+        moves = new int[blocks][2 * jobs.classes.length];
+        begins = new long[blocks][2 * jobs.classes.length];
     }
 
-    /**
-     * The times of a plan.
-     *
-     * @param started when each job's liquid is in the window
-     * @param readAt when each job's look begins
-     */
-    record Found(long[] started, long[] readAt, long total) {}
-
-    /** Returns the shortest plan that ends before {@code below}, as far as the effort goes. */
-    Optional<Found> shortest(long below) {
-        shortest = below;
-        order = new Order(jobs, slack, below);
-        deepen();
-        return best;
+    /** Returns the best plan as far as the effort goes. */
+    Optional<Found> run() {
+        long left = effort;
+        for (int i = 0; i < STRAYS.length && !exhausted && left > 0; i++) {
+            boolean all = STRAYS[i] == Integer.MAX_VALUE;
+            long share = all ? left : Math.min(left, Math.max(left / SHARE, LEAST * blocks));
+            effort = share;
+            strays = STRAYS[i];
+            order = new Order(jobs, goal.slack(), goal.cap());
+            deepen();
+            left -= share - effort;
+            exhausted = goal.reached() || all && effort > 0;
+        }
+        return goal.best();
     }
 
-    /** Tells whether the search ended because nothing was left to look at. */
+    /** Tells whether nothing better is left to look at. */
     boolean exhausted() {
-        return effort > 0;
-    }
-
-    long root() {
-        return bound.of(new Order(jobs, slack, Long.MAX_VALUE), dipped, read);
+        return exhausted;
     }
 
     private void deepen() {
-        if (order.size() == blocks()) {
-            keep();
+        int depth = order.size();
+        if (depth == blocks) {
+            goal.keep(order);
             return;
         }
-        int[] moves = moves();
-        for (int move : moves) {
-            if (effort > 0) {
-                effort--;
-                take(move);
-            }
+        int found = moves(depth);
+        for (int i = 0; i < found && i <= strays && effort > 0 && !goal.reached(); i++) {
+            effort--;
+            strays -= i;
+            take(moves[depth][i]);
+            strays += i;
         }
-    }
-
-    private int blocks() {
-        int blocks = 2 * jobs.count;
-        for (int started : jobs.running) {
-            blocks -= started;
-        }
-        return blocks;
     }
 
     /** A move is a class to start a strip of, or -1 less a class to read a strip of. */
@@ -82,7 +84,7 @@ final class Search {
         int strip = jobs.classes[c][look ? read[c] : dipped[c]];
         boolean possible = order.append(strip, look);
         count(c, look, 1);
-        if (possible && bound.of(order, dipped, read) < shortest) {
+        if (possible && goal.worth(bound.of(order, dipped, read), order)) {
             deepen();
         }
         count(c, look, -1);
@@ -97,48 +99,31 @@ final class Search {
         }
     }
 
-    private int[] moves() {
-        int[] moves = new int[2 * jobs.classes.length];
-        long[] begins = new long[moves.length];
+    /** Lays out the moves by their begin, reading before starting among equals. */
+    private int moves(int depth) {
         int found = 0;
         for (int c = 0; c < jobs.classes.length; c++) {
             if (read[c] < dipped[c]) {
-                found = insert(moves, begins, found, -1 - c, order.readable(jobs.classes[c][read[c]]));
+                found = insert(depth, found, -1 - c, order.readable(jobs.classes[c][read[c]]));
             }
         }
         for (int c = 0; c < jobs.classes.length; c++) {
             if (dipped[c] < jobs.classes[c].length) {
-                found = insert(moves, begins, found, c, order.end());
+                found = insert(depth, found, c, order.end());
             }
         }
-        return Arrays.copyOf(moves, found);
+        return found;
     }
 
-    /** Keeps the moves by their begin, earlier found ones first among equals. */
-    private static int insert(int[] moves, long[] begins, int found, int move, long begin) {
+    private int insert(int depth, int found, int move, long begin) {
         int place = found;
-        while (place > 0 && begins[place - 1] > begin) {
-            moves[place] = moves[place - 1];
-            begins[place] = begins[place - 1];
+        while (place > 0 && begins[depth][place - 1] > begin) {
+            moves[depth][place] = moves[depth][place - 1];
+            begins[depth][place] = begins[depth][place - 1];
             place--;
         }
-        moves[place] = move;
-        begins[place] = begin;
+        moves[depth][place] = move;
+        begins[depth][place] = begin;
         return found + 1;
-    }
-
-    private void keep() {
-        shortest = order.end();
-        long[] started = jobs.started.clone();
-        long[] readAt = new long[jobs.count];
-        for (int block = 0; block < order.size(); block++) {
-            int strip = order.job(block);
-            if (order.isLook(block)) {
-                readAt[strip] = order.at(block);
-            } else {
-                started[strip] = order.at(block) + jobs.hands[strip];
-            }
-        }
-        best = Optional.of(new Found(started, readAt, shortest));
     }
 }
