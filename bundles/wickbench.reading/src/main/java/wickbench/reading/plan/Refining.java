@@ -6,10 +6,11 @@ import java.util.Optional;
 /**
  * The three aims one after the other: the shortest total, the least waits among those, the most slack among those.
  *
+ * @param part by what the full effort is divided
  * @param bound no plan is shorter
  * @param proven whether no plan is better by any of the three aims; slack counts in whole seconds
  */
-record Refining(Jobs jobs, Found best, long bound, boolean proven) {
+record Refining(Jobs jobs, int part, Found best, long bound, boolean proven) {
     /** Blocks laid before a search is given up, for a run of one strip; each block costs as many steps as there are strips. */
     private static final long FOR_TOTAL = 160_000_000;
 
@@ -19,16 +20,16 @@ record Refining(Jobs jobs, Found best, long bound, boolean proven) {
     private static final long FEWEST = 8;
     private static final long SECOND = 1000;
 
-    static Refining of(Jobs jobs) {
+    static Refining of(Jobs jobs, int part) {
         long least = new Bound(jobs)
                 .of(new Order(jobs, jobs.slack, Long.MAX_VALUE), jobs.running, new int[jobs.classes.length]);
         LeastTotal total = new LeastTotal(jobs, OneByOne.of(jobs), least);
-        Search search = new Search(jobs, total, effort(jobs, FOR_TOTAL));
+        Search search = new Search(jobs, total, effort(jobs, FOR_TOTAL / part));
         Found shortest = search.run().orElseThrow();
         Refining first =
-                new Refining(jobs, shortest, search.exhausted() ? shortest.total() : least, search.exhausted());
+                new Refining(jobs, part, shortest, search.exhausted() ? shortest.total() : least, search.exhausted());
         return jobs.blocks() > Lateness.MOST_BLOCKS
-                ? first.withProof(false)
+                ? first.withProof(first.proven && shortest.lateness(jobs) == 0)
                 : first.waitingLess().slacker();
     }
 
@@ -43,9 +44,9 @@ record Refining(Jobs jobs, Found best, long bound, boolean proven) {
             return this;
         }
         LeastLateness goal = new LeastLateness(jobs, jobs.slack, best.total(), waits, 0);
-        Search search = new Search(jobs, goal, effort(jobs, FOR_WAITS));
+        Search search = new Search(jobs, goal, effort(jobs, FOR_WAITS / part));
         Found less = search.run().orElse(best);
-        return new Refining(jobs, less, bound, proven && search.exhausted());
+        return new Refining(jobs, part, less, bound, proven && search.exhausted());
     }
 
     /** Halves the range in which the most slack lies. */
@@ -57,9 +58,9 @@ record Refining(Jobs jobs, Found best, long bound, boolean proven) {
         while (have < most) {
             long want = (have + most + 1) / 2;
             LeastLateness goal = new LeastLateness(jobs, tightened(want * SECOND), best.total(), waits + 1, waits);
-            Search search = new Search(jobs, goal, effort(jobs, FOR_WAITS));
+            Search search = new Search(jobs, goal, effort(jobs, FOR_WAITS / part));
             Optional<Found> found = search.run();
-            refined = new Refining(jobs, found.orElse(refined.best), bound, refined.proven && search.exhausted());
+            refined = new Refining(jobs, part, found.orElse(refined.best), bound, refined.proven && search.exhausted());
             have = found.isPresent() ? refined.best.leastSlack(jobs) / SECOND : have;
             most = found.isPresent() ? most : want - 1;
         }
@@ -71,6 +72,6 @@ record Refining(Jobs jobs, Found best, long bound, boolean proven) {
     }
 
     private Refining withProof(boolean proof) {
-        return new Refining(jobs, best, bound, proof);
+        return new Refining(jobs, part, best, bound, proof);
     }
 }
