@@ -19,6 +19,10 @@ final class Contests {
                 PrintReport.pdf(1_000, true),
                 PrintReport.xlsx(100_000),
                 PrintReport.csv(100_000),
-                new Redraw(1_000_000));
+                new Redraw(1_000_000),
+                new PlanTotal(),
+                PlanTime.proof(),
+                PlanTime.again(),
+                new PlansChecked(full ? 100_000 : 5_000));
     }
 }

@@ -5,7 +5,9 @@ import java.util.Locale;
 /** What a lap measures. */
 enum Unit {
     PER_SECOND("/s", true),
-    MILLIS(" ms", false);
+    MILLIS(" ms", false),
+    SECONDS(" s", false),
+    COUNT("", false);
 
     private final String sign;
     private final boolean moreIsBetter;
@@ -20,6 +22,9 @@ enum Unit {
     }
 
     String text(double value) {
+        if (this == SECONDS || this == COUNT) {
+            return String.format(Locale.ROOT, "%,.0f", value) + sign;
+        }
         String form = value >= 100 ? "%,.0f" : value >= 10 ? "%.1f" : "%.3f";
         return String.format(Locale.ROOT, form, value) + sign;
     }

@@ -19,11 +19,11 @@ final class Bound {
      * @param read how many of each class are read
      */
     long of(Order order, int[] dipped, int[] read) {
-        return Math.max(lastTail(order, dipped), looksWithDipsBetween(order, dipped, read));
+        return Math.max(lastTail(order, dipped), looks(order, dipped, read));
     }
 
     /** The strip started last develops after all hands-on work; longest tails first is the best order. */
-    private long lastTail(Order order, int[] dipped) {
+    long lastTail(Order order, int[] dipped) {
         long hands = order.end();
         long end = hands;
         for (int c = 0; c < jobs.classes.length; c++) {
@@ -38,7 +38,7 @@ final class Bound {
     }
 
     /** Looks as soon as their strips may have developed, hands-on work in every gap, cut at will. */
-    private long looksWithDipsBetween(Order order, int[] dipped, int[] read) {
+    long looks(Order order, int[] dipped, int[] read) {
         long hands = 0;
         int looks = 0;
         for (int c = 0; c < jobs.classes.length; c++) {

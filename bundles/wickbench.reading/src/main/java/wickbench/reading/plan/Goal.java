@@ -11,6 +11,9 @@ interface Goal {
     /** Returns a time that no block may end after. */
     long cap();
 
+    /** Tells whether it asks an order for its {@link Order#lateness}. */
+    boolean countsWaits();
+
     /** Tells whether an order of which no plan ends before {@code bound} may lead to something better. */
     boolean worth(long bound, Order order);
 

@@ -36,6 +36,11 @@ final class LeastLateness implements Goal {
     }
 
     @Override
+    public boolean countsWaits() {
+        return true;
+    }
+
+    @Override
     public boolean worth(long bound, Order order) {
         return bound <= total && order.lateness() < below;
     }

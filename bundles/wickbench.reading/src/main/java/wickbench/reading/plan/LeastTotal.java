@@ -26,6 +26,11 @@ final class LeastTotal implements Goal {
     }
 
     @Override
+    public boolean countsWaits() {
+        return false;
+    }
+
+    @Override
     public boolean worth(long least, Order order) {
         return least < best.total();
     }

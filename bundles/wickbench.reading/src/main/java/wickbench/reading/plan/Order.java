@@ -13,6 +13,7 @@ final class Order {
     private final Jobs jobs;
     private final long[] slack;
     private final long cap;
+    private final boolean countsWaits;
     private final int[] job;
     private final boolean[] isLook;
     private final int[] dipAt;
@@ -28,11 +29,13 @@ final class Order {
     /**
      * @param slack by how much each look may begin after its strip has developed
      * @param cap a time that no block may end after
+     * @param countsWaits whether {@link #lateness} is to be told
      */
-    Order(Jobs jobs, long[] slack, long cap) {
+    Order(Jobs jobs, long[] slack, long cap, boolean countsWaits) {
         this.jobs = jobs;
         this.slack = slack;
         this.cap = cap;
+        this.countsWaits = countsWaits;
         job = new int[2 * jobs.count];
         isLook = new boolean[2 * jobs.count];
         dipAt = new int[jobs.count];
@@ -82,7 +85,7 @@ final class Order {
         if (!look) {
             dipAt[strip] = block;
         }
-        lateness[size] = lateness[block] + (look ? waits(strip, block, begin) : 0);
+        lateness[size] = lateness[block] + (look && countsWaits ? waits(strip, block, begin) : 0);
         long[] times = times(size);
         System.arraycopy(at[block], 0, times, 0, block);
         times[block] = begin;

@@ -20,17 +20,26 @@ record Refining(Jobs jobs, int part, Found best, long bound, boolean proven) {
     private static final long FEWEST = 8;
     private static final long SECOND = 1000;
 
-    static Refining of(Jobs jobs, int part) {
+    /** Returns the shortest plan, with waits and slack as they fell. */
+    static Refining shortest(Jobs jobs, int part) {
         long least = new Bound(jobs)
-                .of(new Order(jobs, jobs.slack, Long.MAX_VALUE), jobs.running, new int[jobs.classes.length]);
+                .of(new Order(jobs, jobs.slack, Long.MAX_VALUE, false), jobs.running, new int[jobs.classes.length]);
         LeastTotal total = new LeastTotal(jobs, OneByOne.of(jobs), least);
         Search search = new Search(jobs, total, effort(jobs, FOR_TOTAL / part));
-        Found shortest = search.run().orElseThrow();
-        Refining first =
-                new Refining(jobs, part, shortest, search.exhausted() ? shortest.total() : least, search.exhausted());
+        Found found = search.run().orElseThrow();
+        return new Refining(jobs, part, found, search.exhausted() ? found.total() : least, search.exhausted());
+    }
+
+    /** Returns the plan that is best by all three aims, as far as the effort goes. */
+    Refining refined() {
         return jobs.blocks() > Lateness.MOST_BLOCKS
-                ? first.withProof(first.proven && shortest.lateness(jobs) == 0)
-                : first.waitingLess().slacker();
+                ? unrefined()
+                : waitingLess().slacker();
+    }
+
+    /** Returns the plan as it is, proven only where nobody waits. */
+    Refining unrefined() {
+        return new Refining(jobs, part, best, bound, proven && best.lateness(jobs) == 0);
     }
 
     private static long effort(Jobs jobs, long effort) {
@@ -69,9 +78,5 @@ record Refining(Jobs jobs, int part, Found best, long bound, boolean proven) {
 
     private long[] tightened(long by) {
         return Arrays.stream(jobs.slack).map(slack -> slack - by).toArray();
-    }
-
-    private Refining withProof(boolean proof) {
-        return new Refining(jobs, part, best, bound, proof);
     }
 }

@@ -3,6 +3,7 @@ package wickbench.reading.plan;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -11,24 +12,30 @@ import java.util.stream.IntStream;
  * <p>Of the running strips as many as possible are read in time; those that cannot be are named as lost.
  */
 public final class RunPlanner {
-    private static final int QUICKER = 40;
+    /** By what the full effort is divided. */
+    private static final int QUICKER = 120;
 
     private RunPlanner() {}
 
     /** Returns the plan for a request; the same request gets the same plan. */
     public static RunPlan plan(PlanRequest request) {
-        return plan(request, 1);
+        return plan(request, jobs -> Refining.shortest(jobs, 1).refined());
+    }
+
+    /** Returns the shortest plan, whatever waits and slack it leaves: the first aim alone. */
+    public static RunPlan shortest(PlanRequest request) {
+        return plan(request, jobs -> Refining.shortest(jobs, 1).unrefined());
     }
 
     /** Returns a plan at once, with a small part of the effort: for a run under way, in which nobody waits for a proof. */
     public static RunPlan quickly(PlanRequest request) {
-        return plan(request, QUICKER);
+        return plan(request, jobs -> Refining.shortest(jobs, QUICKER).refined());
     }
 
-    private static RunPlan plan(PlanRequest request, int part) {
+    private static RunPlan plan(PlanRequest request, Function<Jobs, Refining> search) {
         List<StartedStrip> kept = new Saving(request).kept();
         Jobs jobs = Jobs.of(kept, request);
-        return jobs.count == 0 ? nothing(request) : plan(request, kept, Refining.of(jobs, part));
+        return jobs.count == 0 ? nothing(request) : plan(request, kept, search.apply(jobs));
     }
 
     private static RunPlan nothing(PlanRequest request) {

@@ -1,5 +1,6 @@
 package wickbench.reading.plan;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -10,9 +11,15 @@ import java.util.Optional;
  * plan on every machine.
  */
 final class Search {
-    private static final int[] STRAYS = {0, 1, 2, 3, 5, 8, Integer.MAX_VALUE};
-    /** The part of the effort that is spent on orders of so many strays. */
-    private static final int SHARE = 20;
+    /** A quick look first; a proof where it is easy; and where it is not, good orders that stray more. */
+    private static final List<Stage> STAGES = List.of(
+            new Stage(0, 150),
+            new Stage(1, 150),
+            new Stage(2, 150),
+            new Stage(Integer.MAX_VALUE, 2),
+            new Stage(3, 10),
+            new Stage(5, 5),
+            new Stage(8, 1));
 
     private static final long LEAST = 4;
 
@@ -41,18 +48,26 @@ final class Search {
         begins = new long[blocks][2 * jobs.classes.length];
     }
 
+    /**
+     * A part of the search.
+     *
+     * @param strays how often an order may stray from what begins soonest
+     * @param part by what the whole effort is divided
+     */
+    private record Stage(int strays, int part) {}
+
     /** Returns the best plan as far as the effort goes. */
     Optional<Found> run() {
+        long whole = effort;
         long left = effort;
-        for (int i = 0; i < STRAYS.length && !exhausted && left > 0; i++) {
-            boolean all = STRAYS[i] == Integer.MAX_VALUE;
-            long share = all ? left : Math.min(left, Math.max(left / SHARE, LEAST * blocks));
+        for (int i = 0; i < STAGES.size() && !exhausted && left > 0; i++) {
+            long share = Math.min(left, Math.max(whole / STAGES.get(i).part(), LEAST * blocks));
             effort = share;
-            strays = STRAYS[i];
-            order = new Order(jobs, goal.slack(), goal.cap());
+            strays = STAGES.get(i).strays();
+            order = new Order(jobs, goal.slack(), goal.cap(), goal.countsWaits());
             deepen();
             left -= share - effort;
-            exhausted = goal.reached() || all && effort > 0;
+            exhausted = goal.reached() || strays == Integer.MAX_VALUE && effort > 0;
         }
         return goal.best();
     }
@@ -84,7 +99,9 @@ final class Search {
         int strip = jobs.classes[c][look ? read[c] : dipped[c]];
         boolean possible = order.append(strip, look);
         count(c, look, 1);
-        if (possible && goal.worth(bound.of(order, dipped, read), order)) {
+        if (possible
+                && goal.worth(bound.lastTail(order, dipped), order)
+                && goal.worth(bound.looks(order, dipped, read), order)) {
             deepen();
         }
         count(c, look, -1);
