@@ -59,18 +59,24 @@ public final class HomeBackups implements Backups {
     }
 
     @Override
-    public synchronized Backup backUpByPlan(Progress progress) {
-        BackupPlan plan =
-                file().plan().orElseThrow(() -> new Refusal("backup.plan", Say.words("backup.plan", home.folder())));
-        StationId station = journal.get()
-                .status()
+    public synchronized Backup backUpInto(Path folder, Progress progress) {
+        return backUp(folder.resolve(station() + "-" + NAME.format(home.clock().instant())), progress);
+    }
+
+    private StationId station() {
+        return journal.get()
                 .founding()
                 .orElseThrow(() -> new Refusal("backup.unfounded", Say.words("backup.unfounded")))
                 .station();
-        String name = station + "-" + NAME.format(home.clock().instant());
-        Backup made = backUp(plan.folder().resolve(name), progress);
+    }
+
+    @Override
+    public synchronized Backup backUpByPlan(Progress progress) {
+        BackupPlan plan =
+                file().plan().orElseThrow(() -> new Refusal("backup.plan", Say.words("backup.plan", home.folder())));
+        Backup made = backUpInto(plan.folder(), progress);
         try {
-            removeOld(plan, station);
+            removeOld(plan, station());
         } catch (IOException e) {
             throw Say.failed(Say.words("failed.write", plan.folder(), EntryFiles.reason(e)));
         }

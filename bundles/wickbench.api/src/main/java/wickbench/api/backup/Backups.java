@@ -24,6 +24,9 @@ public interface Backups {
      */
     Backup backUp(Path folder, Progress progress);
 
+    /** Makes a back-up in a folder of its own, named by station and time, within another folder. */
+    Backup backUpInto(Path folder, Progress progress);
+
     /** Makes a back-up of now by the plan, and removes those that are too many. */
     Backup backUpByPlan(Progress progress);
 

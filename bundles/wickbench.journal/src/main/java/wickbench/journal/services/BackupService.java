@@ -30,6 +30,11 @@ public final class BackupService implements Backups {
     }
 
     @Override
+    public Backup backUpInto(Path folder, Progress progress) {
+        return backups.backUpInto(folder, progress);
+    }
+
+    @Override
     public Backup backUpByPlan(Progress progress) {
         return backups.backUpByPlan(progress);
     }

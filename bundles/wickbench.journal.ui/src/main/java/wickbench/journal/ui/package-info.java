@@ -1,0 +1,2 @@
+/** The page Journal. */
+package wickbench.journal.ui;
