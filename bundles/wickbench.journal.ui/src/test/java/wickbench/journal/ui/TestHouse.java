@@ -1,0 +1,43 @@
+package wickbench.journal.ui;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.UUID;
+import wickbench.api.home.HomeFolder;
+import wickbench.api.journal.Draft;
+import wickbench.api.json.Json;
+import wickbench.api.person.PersonId;
+import wickbench.index.H2Index;
+import wickbench.journal.HomeBackups;
+import wickbench.journal.JournalFolder;
+
+/** A real home with its journal, index and back-ups. */
+final class TestHouse implements AutoCloseable {
+    private final JournalFolder journal;
+    private final H2Index index;
+    private final JournalDoors doors;
+
+    TestHouse(Path folder) {
+        HomeFolder home = new HomeFolder(folder);
+        journal = JournalFolder.open(home, entries -> {});
+        index = H2Index.open(folder.resolve("index"), journal, List::of);
+        doors = new JournalDoors(journal, journal.proofs(), new HomeBackups(home, () -> journal), index);
+    }
+
+    void record(int from, int count) {
+        for (int i = from; i < from + count; i++) {
+            Json.Obj body = Json.object().with("n", i);
+            journal.append(List.of(new Draft(new UUID(3, i), new PersonId("rivera"), "note.written", 1, body)));
+        }
+    }
+
+    JournalDoors doors() {
+        return doors;
+    }
+
+    @Override
+    public void close() {
+        index.close();
+        journal.close();
+    }
+}
