@@ -7,7 +7,9 @@ import java.util.Map;
 
 /** Knows where in its segment a line begins; remembers the segments asked for last. Safe for several threads. */
 final class Places {
-    private static final int REMEMBERED = 8;
+    /** Of 80 kB each: those of a million entries. */
+    private static final int REMEMBERED = 100;
+
     private final StationFolder folder;
     private final Map<Long, Starts> segments = new LinkedHashMap<>(REMEMBERED, 1, true) {
         @Override

@@ -9,6 +9,7 @@ import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import wickbench.proof.Digest;
@@ -23,6 +24,8 @@ import wickbench.proof.TreeHash;
  */
 final class TreeFiles implements Nodes<IOException>, Closeable {
     static final int BYTES = Digest.SIZE;
+    /** From here on levels are held in memory too: a byte for each entry, and most of what proofs ask for. */
+    private static final int HELD = 6;
 
     private final Path folder;
     private final TreeHash hash = new TreeHash();
@@ -33,16 +36,41 @@ final class TreeFiles implements Nodes<IOException>, Closeable {
     private static final class Level implements Closeable {
         private final RandomAccessFile in;
         private final OutputStream out;
+        private final boolean isHeld;
+        private byte[] held = new byte[0];
+        private int heldBytes;
         private byte[] last = new byte[BYTES];
 
-        Level(Path file) throws IOException {
+        Level(Path file, boolean isHeld) throws IOException {
+            this.isHeld = isHeld;
             out = new BufferedOutputStream(new FileOutputStream(file.toFile(), true));
             in = new RandomAccessFile(file.toFile(), "r");
+            if (isHeld) {
+                held = new byte[Math.toIntExact(in.length())];
+                in.readFully(held);
+                heldBytes = held.length;
+            }
+        }
+
+        void add(byte[] node) throws IOException {
+            out.write(node);
+            last = node;
+            if (isHeld) {
+                if (heldBytes == held.length) {
+                    held = Arrays.copyOf(held, Math.max(64 * BYTES, 2 * held.length));
+                }
+                System.arraycopy(node, 0, held, heldBytes, BYTES);
+                heldBytes += BYTES;
+            }
         }
 
         void read(long index, byte[] target) throws IOException {
-            in.seek(index * BYTES);
-            in.readFully(target);
+            if (isHeld) {
+                System.arraycopy(held, Math.toIntExact(index * BYTES), target, 0, target.length);
+            } else {
+                in.seek(index * BYTES);
+                in.readFully(target);
+            }
         }
 
         @Override
@@ -92,7 +120,7 @@ final class TreeFiles implements Nodes<IOException>, Closeable {
 
     private Level level(int level) throws IOException {
         if (level == levels.size()) {
-            levels.add(new Level(file(level)));
+            levels.add(new Level(file(level), level >= HELD));
         }
         return levels.get(level);
     }
@@ -107,9 +135,8 @@ final class TreeFiles implements Nodes<IOException>, Closeable {
         int level = 0;
         for (long left = size; ; left >>>= 1) {
             Level at = level(level);
-            at.out.write(node);
             byte[] before = at.last;
-            at.last = node;
+            at.add(node);
             if ((left & 1) == 0) {
                 break;
             }

@@ -12,6 +12,7 @@ final class Contests {
                 new DurableEntry(),
                 new VerifyJournal(full ? 1_000_000 : 200_000, 50_000),
                 new VerifyJournal(full ? 1_000_000 : 200_000, 1_000),
+                new ProveJournal(full ? 1_000_000 : 200_000),
                 new RebuildIndex(full ? 200_000 : 20_000),
                 new LedgerPage(full ? 1_000_000 : 50_000),
                 new StartUp(),
