@@ -80,6 +80,9 @@ final class ProofCommands {
      */
     int compare(List<String> given, Path file) {
         Comparison comparison = proofs.compare(new CheckpointText(words).read(given, file));
+        if (comparison.result() == Comparison.Result.UNREADABLE) {
+            throw new BadInput(Complaint.of("CHECKPOINT", comparison.text()));
+        }
         if (terminal.json()) {
             terminal.json(JournalJson.comparison(comparison));
         } else {

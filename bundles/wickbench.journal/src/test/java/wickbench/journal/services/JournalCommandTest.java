@@ -162,6 +162,7 @@ class JournalCommandTest {
                         Hash.ofContent("other").hex()))
                 .isEqualTo(1);
         assertThat(heard.printed().get(0)).contains("\"result\":\"forked\"", "\"holds\":false", "\"signed\":false");
+        assertThat(complaint("compare", "station-1", "2", "00")).contains("That is no checkpoint");
         assertThat(complaint("compare", folder.resolve("nothing").toString())).contains("expected a file");
     }
 
