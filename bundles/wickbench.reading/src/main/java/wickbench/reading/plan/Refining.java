@@ -15,7 +15,7 @@ record Refining(Jobs jobs, int part, Found best, long bound, boolean proven) {
     private static final long FOR_TOTAL = 160_000_000;
 
     /** The same for waits and slack, which have a plan to fall back on. */
-    private static final long FOR_WAITS = 40_000_000;
+    private static final long FOR_WAITS = 80_000_000;
 
     private static final long FEWEST = 8;
     private static final long SECOND = 1000;

@@ -31,6 +31,10 @@ final class Search {
     private final int blocks;
     private final int[][] moves;
     private final long[][] begins;
+    private final int[] found;
+    private final int[] next;
+    private final int[] laid;
+    private final int[] strayed;
     private long effort;
     private int strays;
     private Order order;
@@ -46,6 +50,10 @@ final class Search {
         blocks = jobs.blocks();
         moves = new int[blocks][2 * jobs.classes.length];
         begins = new long[blocks][2 * jobs.classes.length];
+        found = new int[blocks];
+        next = new int[blocks];
+        laid = new int[blocks];
+        strayed = new int[blocks];
     }
 
     /**
@@ -65,7 +73,7 @@ final class Search {
             effort = share;
             strays = STAGES.get(i).strays();
             order = new Order(jobs, goal.slack(), goal.cap(), goal.countsWaits());
-            deepen();
+            explore();
             left -= share - effort;
             exhausted = goal.reached() || strays == Integer.MAX_VALUE && effort > 0;
         }
@@ -77,63 +85,84 @@ final class Search {
         return exhausted;
     }
 
-    private void deepen() {
-        int depth = order.size();
-        if (depth == blocks) {
-            goal.keep(order);
-            return;
+    /** Goes down and back without calling itself: a long run has more blocks than a thread may have calls. */
+    private void explore() {
+        open(0);
+        while (order.size() > 0 || more(0)) {
+            int depth = order.size();
+            if (more(depth)) {
+                int turn = next[depth]++;
+                effort--;
+                strays -= turn;
+                strayed[depth] = turn;
+                lay(depth, moves[depth][turn]);
+            } else {
+                back();
+            }
         }
-        int found = moves(depth);
-        for (int i = 0; i < found && i <= strays && effort > 0 && !goal.reached(); i++) {
-            effort--;
-            strays -= i;
-            take(moves[depth][i]);
-            strays += i;
-        }
+    }
+
+    private void open(int depth) {
+        next[depth] = 0;
+        found[depth] = moves(depth);
+    }
+
+    private boolean more(int depth) {
+        return next[depth] < found[depth] && next[depth] <= strays && effort > 0 && !goal.reached();
     }
 
     /** A move is a class to start a strip of, or -1 less a class to read a strip of. */
-    private void take(int move) {
+    private void lay(int depth, int move) {
         boolean look = move < 0;
         int c = look ? -1 - move : move;
-        int strip = jobs.classes[c][look ? read[c] : dipped[c]];
-        boolean possible = order.append(strip, look);
-        count(c, look, 1);
-        if (possible
-                && goal.worth(bound.lastTail(order, dipped), order)
-                && goal.worth(bound.looks(order, dipped, read), order)) {
-            deepen();
+        laid[depth] = move;
+        boolean possible = order.append(jobs.classes[c][look ? read[c] : dipped[c]], look);
+        count(move, 1);
+        if (!possible
+                || !goal.worth(bound.lastTail(order, dipped), order)
+                || !goal.worth(bound.looks(order, dipped, read), order)) {
+            back();
+        } else if (order.size() == blocks) {
+            goal.keep(order);
+            back();
+        } else {
+            open(order.size());
         }
-        count(c, look, -1);
-        order.undo();
     }
 
-    private void count(int c, boolean look, int by) {
-        if (look) {
-            read[c] += by;
+    private void back() {
+        order.undo();
+        int depth = order.size();
+        count(laid[depth], -1);
+        strays += strayed[depth];
+    }
+
+    private void count(int move, int by) {
+        if (move < 0) {
+            read[-1 - move] += by;
         } else {
-            dipped[c] += by;
+            dipped[move] += by;
         }
     }
 
     /** Lays out the moves by their begin, reading before starting among equals. */
     private int moves(int depth) {
-        int found = 0;
+        int count = 0;
         for (int c = 0; c < jobs.classes.length; c++) {
             if (read[c] < dipped[c]) {
-                found = insert(depth, found, -1 - c, order.readable(jobs.classes[c][read[c]]));
+                count = insert(depth, count, -1 - c, order.readable(jobs.classes[c][read[c]]));
             }
         }
         for (int c = 0; c < jobs.classes.length; c++) {
             if (dipped[c] < jobs.classes[c].length) {
-                found = insert(depth, found, c, order.end());
+                count = insert(depth, count, c, order.end());
             }
         }
-        return found;
+        return count;
     }
 
-    private int insert(int depth, int found, int move, long begin) {
-        int place = found;
+    private int insert(int depth, int count, int move, long begin) {
+        int place = count;
         while (place > 0 && begins[depth][place - 1] > begin) {
             moves[depth][place] = moves[depth][place - 1];
             begins[depth][place] = begins[depth][place - 1];
@@ -141,6 +170,6 @@ final class Search {
         }
         moves[depth][place] = move;
         begins[depth][place] = begin;
-        return found + 1;
+        return count + 1;
     }
 }

@@ -6,6 +6,7 @@ import static wickbench.reading.plan.Strips.strip;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -81,6 +82,20 @@ class ReplanTest {
         assertThat(PlanCheck.faults(request, plan)).isEmpty();
         assertThat(plan.optimal()).isFalse();
         assertThat(plan.gap()).isPositive().isLessThan(plan.total().dividedBy(50));
+    }
+
+    @Test
+    void the_longest_run_is_planned_on_a_thread_with_a_small_stack() throws InterruptedException {
+        PlanRequest request =
+                Strips.request(Strips.and(Strips.equal(500, 30, 300, 60, 15), 500, 30, 600, 60, 15), WindowRule.END);
+        AtomicReference<RunPlan> plan = new AtomicReference<>();
+
+        Thread small = new Thread(null, () -> plan.set(RunPlanner.plan(request)), "small stack", 256 * 1024);
+        small.start();
+        small.join();
+
+        assertThat(plan.get()).isNotNull();
+        assertThat(PlanCheck.faults(request, plan.get())).isEmpty();
     }
 
     private static PlanRequest request(List<StartedStrip> running, List<PlanStrip> waiting, int freeFrom) {
