@@ -202,4 +202,91 @@ class OwedFoldTest {
             assertThat(story.shuffled(seed)).isEqualTo(story.items());
         }
     }
+
+    @Test
+    void strips_of_another_method_or_lot_answer_nothing() {
+        story.invalid("S1", "filler");
+        story.control(RunControl.LOW_POSITIVE, Outcome.NEGATIVE);
+        story.kit("gluten-rinse", "L77").negative("S1", "filler");
+        story.control(RunControl.LOW_POSITIVE, Outcome.POSITIVE);
+        story.kit("nut-swab", "L78").control(RunControl.LOW_POSITIVE, Outcome.POSITIVE);
+
+        assertThat(story.open()).containsExactly(Step.REPEAT_SAME_EXTRACT, Step.REPEAT_CONTROL);
+    }
+
+    @Test
+    void a_failed_control_shades_its_own_kit_only_and_each_negative_once() {
+        story.kit("nut-swab", "L78").negative("S0", "belt");
+        Fact mine = story.kit("nut-swab", "L77").negative("S1", "filler");
+        story.control(RunControl.LOW_POSITIVE, Outcome.NEGATIVE);
+        story.control(RunControl.LOW_POSITIVE, Outcome.INVALID);
+        story.negative("S2", "belt");
+        story.invalid("S1", "filler");
+        story.test("S1", "filler", 10, Outcome.NEGATIVE, false);
+        story.kit("gluten-rinse", "L77").negative("S1", "filler");
+
+        assertThat(story.items())
+                .filteredOn(item -> item.step() == Step.REPEAT_AFTER_CONTROL)
+                .extracting(OwedItem::owes)
+                .containsExactly(mine.id());
+        assertThat(story.item(mine, Step.REPEAT_AFTER_CONTROL).done()).isFalse();
+        story.kit("nut-swab", "L79").negative("S3", "filler");
+        assertThat(story.item(mine, Step.REPEAT_AFTER_CONTROL).done()).isTrue();
+    }
+
+    @Test
+    void a_good_control_answers_failed_ones_before_it_only() {
+        story.control(RunControl.LOW_POSITIVE, Outcome.POSITIVE);
+        story.control(RunControl.LOW_POSITIVE, Outcome.NEGATIVE);
+        story.control(RunControl.BLANK, Outcome.NEGATIVE);
+
+        assertThat(story.open()).containsExactly(Step.REPEAT_CONTROL);
+    }
+
+    @Test
+    void a_place_not_stated_is_cleared_by_decision_only() {
+        Fact positive = story.positive("S1", "");
+        story.invalid("S2", "");
+        story.clean("belt");
+        story.cleanedThenNegative("S3", "");
+        story.neighbours(positive);
+        assertThat(story.open()).containsExactly(Step.HOLD, Step.RE_CLEAN, Step.RE_TEST, Step.REPEAT_SAME_EXTRACT);
+
+        story.decide(positive, Owed.RE_TEST);
+        assertThat(story.open()).containsExactly(Step.HOLD, Step.RE_CLEAN, Step.REPEAT_SAME_EXTRACT);
+    }
+
+    @Test
+    void a_re_test_counts_neat_strips_of_its_method_after_the_clean() {
+        Fact positive = story.positive("S1", "filler");
+        story.neighbours(positive);
+        story.clean("filler");
+        story.test("S2", "filler", 10, Outcome.NEGATIVE, false);
+        story.positive("S3", "filler");
+        story.kit("gluten-rinse", "L77").negative("S4", "filler");
+        assertThat(story.item(positive, Step.RE_TEST).done()).isFalse();
+
+        story.kit("nut-swab", "L78").negative("S5", "filler");
+        assertThat(story.item(positive, Step.RE_TEST).done()).isTrue();
+    }
+
+    @Test
+    void a_positive_dilution_overturns_the_negative_without_the_other_one() {
+        Fact neat = story.test("S1", "filler", 1, Outcome.NEGATIVE, false, Owed.REPEAT_DILUTED);
+        story.test("S1", "filler", 10, Outcome.POSITIVE, false, Owed.HOLD);
+
+        assertThat(story.item(neat, Step.REPEAT_DILUTED).done()).isTrue();
+        assertThat(story.open()).containsExactly(Step.HOLD);
+    }
+
+    @Test
+    void a_thinner_or_invalid_strip_ends_no_hold_of_a_sign() {
+        Fact sign = story.sign("S1", "filler");
+        story.test("S1", "filler", 10, Outcome.NEGATIVE, false);
+        story.invalid("S1", "filler");
+        assertThat(story.item(sign, Step.HOLD).done()).isFalse();
+
+        story.negative("S1", "filler");
+        assertThat(story.item(sign, Step.HOLD).done()).isTrue();
+    }
 }

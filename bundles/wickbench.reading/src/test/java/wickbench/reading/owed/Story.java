@@ -31,6 +31,15 @@ final class Story {
     private static final Instant BEGIN = Instant.parse("2026-03-02T06:00:00Z");
 
     private final List<Fact> facts = new ArrayList<>();
+    private String method = "nut-swab";
+    private String lot = "L77";
+
+    /** Tells on with strips of this kit. */
+    Story kit(String method, String lot) {
+        this.method = method;
+        this.lot = lot;
+        return this;
+    }
 
     private Instant next() {
         return BEGIN.plusSeconds(60L * facts.size());
@@ -97,8 +106,8 @@ final class Story {
                 next(),
                 sample,
                 new Spot(place, Optional.of("Line 2")),
-                new MethodId("nut-swab"),
-                new LotId("L77"),
+                new MethodId(method),
+                new LotId(lot),
                 BigDecimal.valueOf(dilution),
                 control,
                 reason,

@@ -62,6 +62,19 @@ class ReplanTest {
     }
 
     @Test
+    void the_first_aim_alone_gives_the_same_total_and_claims_no_more() {
+        PlanRequest waits = Strips.request(Strips.equal(12, 30, 300, 60, 15), WindowRule.START);
+        PlanRequest none = Strips.request(Strips.equal(4, 30, 300, 60, 15), WindowRule.START);
+
+        RunPlan shortest = RunPlanner.shortest(waits);
+
+        assertThat(shortest.total()).isEqualTo(RunPlanner.plan(waits).total());
+        assertThat(shortest.optimal()).isTrue();
+        assertThat(shortest.refined()).isFalse();
+        assertThat(RunPlanner.shortest(none).refined()).isTrue();
+    }
+
+    @Test
     void nothing_to_do_is_a_plan_of_no_time() {
         StartedStrip passed = new StartedStrip(strip("1", 30, 300, 60, 15), seconds(-900));
         PlanRequest request = request(List.of(passed), List.of(), 5);
