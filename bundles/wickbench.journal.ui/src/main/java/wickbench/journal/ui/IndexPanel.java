@@ -9,6 +9,7 @@ import wickbench.widgets.Facts;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
+import wickbench.widgets.Type;
 
 /** The tables that pages read, each a view of the journal, and making them again. */
 final class IndexPanel {
@@ -26,6 +27,9 @@ final class IndexPanel {
     void fill(JournalDoors.Known known, Runnable done) {
         known.indexNotices()
                 .forEach(text -> Fit.wide(new Note(panel.content(), context.theme(), Meaning.CAUTION, text)));
+        if (known.status().isEmpty()) {
+            context.theme().controls().text(panel.content(), Type.BODY, JournalUiWords.get("index.closed"));
+        }
         Facts facts = new Facts(panel.content(), context.theme());
         known.views().forEach(view -> facts.add(view.name(), state(view)));
         Button rebuild = panel.button("index.act", () -> {});
