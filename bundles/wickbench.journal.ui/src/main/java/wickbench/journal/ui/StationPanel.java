@@ -58,6 +58,9 @@ final class StationPanel {
     private void facts(JournalStatus status) {
         status.readOnly().ifPresent(why -> note(Meaning.ALARM, why));
         status.notices().forEach(text -> note(Meaning.CAUTION, text));
+        if (status.founding().isEmpty()) {
+            context.theme().controls().text(panel.content(), Type.BODY, JournalUiWords.get("station.unfounded"));
+        }
         Facts facts = new Facts(panel.content(), context.theme());
         status.founding().ifPresent(founding -> {
             facts.add(JournalUiWords.get("fact.station"), founding.station() + ", " + founding.zone());
