@@ -13,6 +13,7 @@ final class CatchUp {
     private static final int BATCH = 1000;
 
     private final Journal journal;
+    private final List<StationId> stations;
     private final List<ViewTables> views;
     private final Progress progress;
     private final List<Entry> batch = new ArrayList<>();
@@ -20,14 +21,15 @@ final class CatchUp {
     private long total;
     private boolean wanted = true;
 
-    CatchUp(Journal journal, List<ViewTables> views, Progress progress) {
+    CatchUp(Journal journal, List<StationId> stations, List<ViewTables> views, Progress progress) {
         this.journal = journal;
+        this.stations = stations;
         this.views = views;
         this.progress = progress;
     }
 
     void run() {
-        List<Stretch> stretches = journal.stations().stream()
+        List<Stretch> stretches = stations.stream()
                 .map(this::stretch)
                 .filter(each -> each.from() < each.to())
                 .toList();

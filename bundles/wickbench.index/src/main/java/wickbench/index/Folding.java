@@ -46,7 +46,7 @@ final class Folding {
         if (!late.isEmpty()) {
             List<Entry> entries = tied();
             late.stream().sorted().forEach(subject -> view.forget(subject, rows));
-            Order.of(entries, view::names).forEach(entry -> view.apply(entry, rows));
+            Order.of(entries, view).forEach(entry -> view.apply(entry, rows));
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.ViewState;
 import wickbench.api.journal.Journal;
+import wickbench.api.journal.StationId;
 import wickbench.api.progress.Progress;
 import wickbench.index.SqlFailure.Damaged;
 
@@ -60,11 +61,13 @@ final class House implements AutoCloseable {
 
     /** Brings every view up to date; those that failed before are left out. */
     void catchUp(Progress progress) {
-        new Telling(journal, tables.values()).run();
+        // asked once: another station may come in at any moment, and then its entries wait for the next time
+        List<StationId> stations = journal.stations();
+        new Telling(journal, stations, tables.values()).run();
         List<ViewTables> sound = tables.values().stream()
                 .filter(view -> view.failure().isEmpty())
                 .toList();
-        new CatchUp(journal, sound, progress).run();
+        new CatchUp(journal, stations, sound, progress).run();
     }
 
     ViewTables tables(String view) {

@@ -16,11 +16,13 @@ final class Telling {
     private static final int BATCH = 1000;
 
     private final Journal journal;
+    private final List<StationId> stations;
     private final List<ViewTables> views;
 
-    Telling(Journal journal, Collection<ViewTables> views) {
+    Telling(Journal journal, List<StationId> stations, Collection<ViewTables> views) {
         this.journal = journal;
-        this.views = journal.stations().size() < 2
+        this.stations = stations;
+        this.views = stations.size() < 2
                 ? List.of()
                 : views.stream()
                         .filter(view -> !view.several() && view.failure().isEmpty())
@@ -32,7 +34,7 @@ final class Telling {
             return;
         }
         views.forEach(ViewTables::beginTelling);
-        journal.stations().forEach(this::tell);
+        stations.forEach(this::tell);
         sound().forEach(ViewTables::endTelling);
     }
 

@@ -1,17 +1,17 @@
 package wickbench.journal;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import wickbench.api.check.Refusal;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Checkpoint;
@@ -19,11 +19,13 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Founding;
-import wickbench.api.journal.Hash;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.Proofs;
+import wickbench.api.journal.Seen;
+import wickbench.api.journal.SharedFiles;
 import wickbench.api.journal.StationId;
+import wickbench.api.journal.Stations;
 import wickbench.api.journal.Verification;
 import wickbench.api.progress.Progress;
 
@@ -37,6 +39,9 @@ public final class JournalFolder implements Journal, AutoCloseable {
     private final Home home;
     private final Consumer<List<Entry>> listener;
     private final HomeHold hold;
+    private final Disk disk;
+    private final Copies copies;
+    private final OwnShare share;
     private final OwnStation stations;
     private final List<String> notices = new CopyOnWriteArrayList<>();
     private final ReentrantLock writing = new ReentrantLock();
@@ -45,8 +50,12 @@ public final class JournalFolder implements Journal, AutoCloseable {
     private volatile Own own;
     /** That this home was made from a back-up, until that is recorded; touched by whoever may write. */
     private Optional<RestoredMark> restored;
+    /** Why this station may record nothing more, though its files could be written; blank while it may. */
+    private volatile String refused = "";
 
-    private JournalFolder(Home home, Disk disk, HomeHold hold, Consumer<List<Entry>> listener) throws IOException {
+    private JournalFolder(
+            Home home, Disk disk, HomeHold hold, Consumer<List<Entry>> listener, Supplier<List<SharedFiles>> files)
+            throws IOException {
         this.home = home;
         this.listener = listener;
         this.hold = hold;
@@ -56,6 +65,10 @@ public final class JournalFolder implements Journal, AutoCloseable {
         restored = RestoredMark.read(home.folder());
         restored.map(RestoredMark::notice).ifPresent(notices::add);
         proving = new Proving(new Layout(home.folder()), hold.readOnly().isEmpty(), this::of, this::sealQuietly);
+        this.disk = disk;
+        copies = Copies.open(disk, new Layout(home.folder()), notices::add);
+        share = new OwnShare(this, home, files);
+        share.begin();
     }
 
     /**
@@ -65,14 +78,28 @@ public final class JournalFolder implements Journal, AutoCloseable {
      * @throws Refusal {@code home.held} when a program holds the home already, {@code journal.failed} when the disk failed
      */
     public static JournalFolder open(Home home, Consumer<List<Entry>> listener) {
-        return open(home, new RealDisk(), listener);
+        return open(home, listener, List::of);
+    }
+
+    /**
+     * Does the same for a home that exchanges files beside the journal with other stations.
+     *
+     * @param files asked at each exchange
+     */
+    public static JournalFolder open(Home home, Consumer<List<Entry>> listener, Supplier<List<SharedFiles>> files) {
+        return open(home, new RealDisk(), listener, files);
     }
 
     static JournalFolder open(Home home, Disk disk, Consumer<List<Entry>> listener) {
+        return open(home, disk, listener, List::of);
+    }
+
+    private static JournalFolder open(
+            Home home, Disk disk, Consumer<List<Entry>> listener, Supplier<List<SharedFiles>> files) {
         try {
             HomeHold hold = HomeHold.take(disk, new Layout(home.folder()));
             try {
-                return new JournalFolder(home, disk, hold, listener);
+                return new JournalFolder(home, disk, hold, listener, files);
             } catch (IOException | RuntimeException | Error e) {
                 // else the next try in this program would find the home held by itself
                 hold.close();
@@ -106,8 +133,8 @@ public final class JournalFolder implements Journal, AutoCloseable {
 
     @Override
     public List<StationId> stations() {
-        return own.open().map(open -> open.station().folder().station()).stream()
-                .toList();
+        Stream<StationId> here = own.open().map(open -> open.station().folder().station()).stream();
+        return Stream.concat(here, copies.stations().stream()).toList();
     }
 
     @Override
@@ -128,8 +155,12 @@ public final class JournalFolder implements Journal, AutoCloseable {
         try {
             StationWriter writer = writer(news);
             recordRestored(writer, news);
-            List<Entry> entries = writer.append(drafts, home.clock().instant());
-            news.addAll(entries);
+            List<Seen> seen = copies.untold();
+            List<Entry> written = writer.append(
+                    OwnShare.after(seen, drafts, home), home.clock().instant());
+            news.addAll(written);
+            copies.tell(seen, notices::add);
+            List<Entry> entries = written.subList(written.size() - drafts.size(), written.size());
             if (writer.due()) {
                 sealOrNote(writer);
             }
@@ -141,29 +172,22 @@ public final class JournalFolder implements Journal, AutoCloseable {
 
     /** Records before anything else that this home was made from a back-up. */
     private void recordRestored(StationWriter writer, List<Entry> news) {
-        if (restored.isEmpty()) {
-            return;
-        }
-        UUID id = Draft.randomId(home.chance());
-        Draft draft = new Draft(
-                id,
-                OwnStation.JOURNAL,
-                RestoredMark.KIND,
-                RestoredMark.V,
-                restored.get().body());
-        news.addAll(writer.append(List.of(draft), home.clock().instant()));
+        restored.ifPresent(mark -> {
+            news.addAll(writer.append(
+                    List.of(mark.draft(Draft.randomId(home.chance()))),
+                    home.clock().instant()));
+            mark.remove(home.folder(), notices::add);
+        });
         restored = Optional.empty();
-        try {
-            Files.delete(home.folder().resolve(RestoredMark.FILE));
-        } catch (IOException e) {
-            notices.add(Say.words("failed.write", home.folder(), EntryFiles.reason(e)));
-        }
     }
 
     /** Returns who writes; founds the station first when it has no entry yet. */
     private StationWriter writer(List<Entry> news) {
         if (own.open().isEmpty()) {
             found(Founding.defaults(ZoneId.systemDefault()), news);
+        }
+        if (!refused.isEmpty()) {
+            throw Say.failed(refused);
         }
         Own.Open open = own.open().orElseThrow();
         StationWriter writer =
@@ -181,9 +205,11 @@ public final class JournalFolder implements Journal, AutoCloseable {
         if (wanted.simulated() && !wanted.simulatedSeed().equals(seed)) {
             throw new Refusal("journal.clock", Say.words("clock.wanted", home.folder()));
         }
+        share.refuseTaken(wanted.station());
         try {
             own = stations.found(new Founding(wanted.station(), wanted.zone(), seed));
             refuseUnwritable();
+            share.begin();
             own.open()
                     .flatMap(open ->
                             open.station().reading().entry(open.station().kept(), 0))
@@ -199,14 +225,17 @@ public final class JournalFolder implements Journal, AutoCloseable {
         });
     }
 
-    /** Tells the listener, whose failure cannot undo what is on the disk. */
     private void tell(List<Entry> news) {
-        if (news.isEmpty()) {
-            return;
+        if (!news.isEmpty()) {
+            if (home.simulatedSeed().isEmpty()) {
+                quiet.touched();
+            }
+            came(news);
         }
-        if (home.simulatedSeed().isEmpty()) {
-            quiet.touched();
-        }
+    }
+
+    /** Tells the listener, whose failure cannot undo what is on the disk. */
+    void came(List<Entry> news) {
         try {
             listener.accept(List.copyOf(news));
         } catch (RuntimeException e) {
@@ -232,7 +261,8 @@ public final class JournalFolder implements Journal, AutoCloseable {
     private Optional<Station> of(StationId station) {
         return own.open()
                 .map(Own.Open::station)
-                .filter(found -> found.folder().station().equals(station));
+                .filter(found -> found.folder().station().equals(station))
+                .or(() -> copies.station(station));
     }
 
     @Override
@@ -268,20 +298,10 @@ public final class JournalFolder implements Journal, AutoCloseable {
     public JournalStatus status() {
         writing.lock();
         try {
-            Optional<Own.Open> open = own.open();
-            Optional<Station> station = open.map(Own.Open::station);
-            return new JournalStatus(
-                    home.folder(),
-                    station.map(found -> found.founded().founding()),
-                    station.map(found -> found.kept().size()).orElse(0L),
-                    station.map(Station::root).orElseGet(Kept.NOTHING::leaf),
-                    station.map(found ->
-                            new Hash(found.founded().key().fingerprint().hex())),
-                    station.flatMap(Station::checkpoint),
-                    notices,
-                    hold.readOnly()
-                            .or(own::failed)
-                            .or(() -> open.flatMap(Own.Open::writer).flatMap(StationWriter::broken)));
+            Optional<String> readOnly = hold.readOnly()
+                    .or(own::failed)
+                    .or(() -> Optional.of(refused).filter(why -> !why.isEmpty()));
+            return own.status(home.folder(), notices, readOnly);
         } finally {
             writing.unlock();
         }
@@ -310,29 +330,11 @@ public final class JournalFolder implements Journal, AutoCloseable {
 
     @Override
     public Verification verify(Progress progress) {
-        Layout layout = new Layout(home.folder());
         try {
-            if (own instanceof Own.Tampered tampered) {
-                StationFolder folder = layout.station(tampered.station());
-                return with(tampered, new Verifier(layout, folder, bounds(folder, Optional.empty()), progress).run());
-            }
-            if (own instanceof Own.Open open) {
-                StationFolder folder = open.station().folder();
-                return new Verifier(layout, folder, bounds(folder, Optional.of(open.station())), progress).run();
-            }
-            return new Verification(0, 0, Kept.NOTHING.leaf(), List.of(), true);
+            return new HomeVerifier(new Layout(home.folder()), copies, this::bounds).run(own, progress);
         } catch (IOException e) {
             throw Say.failed(Say.words("failed.read", home.folder(), EntryFiles.reason(e)));
         }
-    }
-
-    /** Adds what opening found wrong with the home, where the station alone does not show it. */
-    private static Verification with(Own.Tampered tampered, Verification shown) {
-        if (!shown.findings().isEmpty()) {
-            return shown;
-        }
-        var opening = new Verification.Broken(tampered.station().value(), Say.TAMPERED, tampered.text());
-        return new Verification(shown.entries(), shown.checkpoints(), shown.root(), List.of(opening), shown.complete());
     }
 
     private Verifier.Bounds bounds(StationFolder folder, Optional<Station> station) throws IOException {
@@ -344,10 +346,47 @@ public final class JournalFolder implements Journal, AutoCloseable {
         }
     }
 
-    /** Signs what is kept and lets go of the home. */
+    /** Returns the other stations that this home exchanges journals with. */
+    public Stations others() {
+        return share;
+    }
+
+    Disk disk() {
+        return disk;
+    }
+
+    Copies copies() {
+        return copies;
+    }
+
+    /** Returns this station, once it is founded and unless it contradicts its seal. */
+    Optional<Station> station() {
+        return own instanceof Own.Open open ? Optional.of(open.station()) : Optional.empty();
+    }
+
+    /** Signs what is kept, and returns how far others may see it. */
+    Host.Shown seal() {
+        writing.lock();
+        try {
+            sealQuietly();
+            Station station = station().orElseThrow();
+            return new Host.Shown(
+                    station.newest(), station.folder().checkpoints().toFile().length());
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    void refuse(String why) {
+        refused = why;
+        notices.add(why);
+    }
+
+    /** Signs what is kept, shows it to the other stations and lets go of the home. */
     @Override
     public void close() {
         quiet.close();
+        share.close();
         writing.lock();
         try {
             if (own instanceof Own.Open open && open.writer().isPresent()) {
@@ -358,6 +397,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
                 writer.close();
             }
             proving.close();
+            copies.close();
             hold.close();
         } catch (IOException e) {
             throw Say.failed(Say.words("failed.close", home.folder(), EntryFiles.reason(e)));

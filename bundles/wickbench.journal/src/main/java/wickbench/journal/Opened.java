@@ -14,4 +14,9 @@ record Opened(Optional<Founded> founded, Kept kept, Frontier frontier, Optional<
     Opened {
         setAside = List.copyOf(setAside);
     }
+
+    /** Returns a station whose first entry is known and not yet kept. */
+    static Opened nothing(Founded founded) {
+        return new Opened(Optional.of(founded), Kept.NOTHING, new Frontier(), Optional.empty(), List.of());
+    }
 }

@@ -1,7 +1,11 @@
 package wickbench.journal;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import wickbench.api.check.Refusal;
+import wickbench.api.journal.Hash;
+import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.StationId;
 
 /** What a home holds of its own station. */
@@ -42,5 +46,20 @@ sealed interface Own {
             throw tampered.refusal();
         }
         return this instanceof Open open ? Optional.of(open) : Optional.empty();
+    }
+
+    /** Returns the journal at a glance. */
+    default JournalStatus status(Path home, List<String> notices, Optional<String> readOnly) {
+        Optional<Station> station = open().map(Open::station);
+        return new JournalStatus(
+                home,
+                station.map(found -> found.founded().founding()),
+                station.map(found -> found.kept().size()).orElse(0L),
+                station.map(Station::root).orElseGet(Kept.NOTHING::leaf),
+                station.map(
+                        found -> new Hash(found.founded().key().fingerprint().hex())),
+                station.flatMap(Station::checkpoint),
+                notices,
+                readOnly.or(() -> open().flatMap(Open::writer).flatMap(StationWriter::broken)));
     }
 }

@@ -15,7 +15,6 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.StationId;
 import wickbench.api.person.PersonId;
-import wickbench.proof.Frontier;
 
 /** Finds, opens and founds the station of a home. */
 final class OwnStation {
@@ -65,7 +64,7 @@ final class OwnStation {
             return List.of();
         }
         try (Stream<Path> folders = Files.list(layout.stations())) {
-            return folders.filter(OwnStation::begun)
+            return folders.filter(folder -> begun(folder) && !Files.exists(CopyMark.file(folder)))
                     .map(folder -> folder.getFileName().toString())
                     .filter(name -> NAME.matcher(name).matches())
                     .map(StationId::new)
@@ -144,8 +143,7 @@ final class OwnStation {
         disk.makeFolder(folder.folder());
         StationKey key = newKey(layout.key(founding.station()));
         Founded founded = new Founded(founding, key.open());
-        Opened nothing = new Opened(Optional.of(founded), Kept.NOTHING, new Frontier(), Optional.empty(), List.of());
-        Own.Open open = write(folder, nothing, founded, key);
+        Own.Open open = write(folder, Opened.nothing(founded), founded, key);
         StationWriter writer = open.writer().orElseThrow();
         try {
             writer.append(List.of(firstEntry(founded)), home.clock().instant());

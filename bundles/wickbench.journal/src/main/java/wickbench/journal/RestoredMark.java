@@ -5,7 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
 import wickbench.api.check.Checked;
+import wickbench.api.journal.Draft;
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
 
@@ -36,6 +39,20 @@ record RestoredMark(Json.Obj body) {
         return JsonReader.readObject(FILE, Files.readString(file)) instanceof Checked.Good<Json.Obj> good
                 ? Optional.of(new RestoredMark(good.value()))
                 : Optional.empty();
+    }
+
+    /** Returns the entry that says so. */
+    Draft draft(UUID id) {
+        return new Draft(id, OwnStation.JOURNAL, KIND, V, body);
+    }
+
+    /** Removes the mark once it is recorded; one that stays is only recorded once more. */
+    void remove(Path home, Consumer<String> notices) {
+        try {
+            Files.delete(home.resolve(FILE));
+        } catch (IOException e) {
+            notices.accept(Say.words("failed.write", home, EntryFiles.reason(e)));
+        }
     }
 
     byte[] bytes() {

@@ -83,7 +83,9 @@ final class Verifier {
 
     Verification run() throws IOException {
         Optional<OpenKey> key = firstKey();
-        key.ifPresent(this::compareKey);
+        if (key.isPresent()) {
+            compareKey(key.get());
+        }
         Optional<Seal> newest = Ending.of(folder.checkpoints(), bounds.checkpoints())
                 .line()
                 .flatMap(line -> Seal.parse(new String(line, StandardCharsets.UTF_8)));
@@ -119,7 +121,16 @@ final class Verifier {
         return Optional.empty();
     }
 
-    private void compareKey(OpenKey key) {
+    private void compareKey(OpenKey key) throws IOException {
+        if (Files.exists(CopyMark.file(folder.folder()))) {
+            boolean pinned = CopyMark.read(folder.folder())
+                    .filter(mark -> mark.fingerprint().equals(key.fingerprint().hex()))
+                    .isPresent();
+            if (!pinned) {
+                findings.in(folder.station().value(), "copy.key", folder.station());
+            }
+            return;
+        }
         Path path = layout.key(folder.station());
         try {
             boolean same = StationKey.parse(new String(Files.readAllBytes(path), StandardCharsets.UTF_8))

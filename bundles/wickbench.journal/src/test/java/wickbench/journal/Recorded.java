@@ -102,4 +102,12 @@ final class Recorded {
             throw new UncheckedIOException(e);
         }
     }
+
+    static void remove(Path folder) throws IOException {
+        try (Stream<Path> paths = Files.walk(folder)) {
+            for (Path path : paths.sorted(java.util.Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        }
+    }
 }

@@ -28,7 +28,7 @@ final class PersonFiles {
     private final RandomGenerator chance;
 
     PersonFiles(Path home, RandomGenerator chance) {
-        folder = home.resolve("people");
+        folder = home.resolve(SharedPeople.FOLDER);
         this.chance = chance;
     }
 

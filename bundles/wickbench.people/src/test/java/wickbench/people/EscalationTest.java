@@ -260,6 +260,7 @@ class EscalationTest {
                 Act.WITNESS,
                 Act.CORRECT_OWN_READING,
                 Act.SETTLE_OWED,
+                Act.SETTLE_CLASH,
                 Act.KEEP_STOCK,
                 Act.USE_STOCK,
                 Act.CHECK_LOT,

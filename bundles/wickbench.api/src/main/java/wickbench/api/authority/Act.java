@@ -30,7 +30,9 @@ public enum Act implements Coded {
     USE_STOCK(false),
     CHECK_LOT(false, Role.STOCK_KEEPER, Role.REVIEWER),
     /** Release, shorten or give up lots after an excursion or a quarantine. */
-    DECIDE_STORAGE(true, Role.REVIEWER, Role.RELEASER);
+    DECIDE_STORAGE(true, Role.REVIEWER, Role.RELEASER),
+    /** Say by which of several decisions a subject stands that stations made without knowing of one another. */
+    SETTLE_CLASH(true, Role.REVIEWER, Role.RELEASER, Role.ADMINISTRATOR);
 
     private final boolean signed;
     private final Set<Role> roles;

@@ -14,6 +14,7 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 import wickbench.api.home.HeldHome;
 import wickbench.api.home.Home;
 import wickbench.api.journal.JournalListener;
+import wickbench.api.journal.SharedFiles;
 import wickbench.journal.JournalFolder;
 
 /** The one open journal behind all services of this bundle; takes the home at the first call and lets go of it at the end. */
@@ -22,6 +23,7 @@ public final class OpenJournal {
     private final BundleContext context;
     private final Home home;
     private final Listeners listeners;
+    private final Beside beside;
     private final List<JournalFolder> opened = new ArrayList<>(1);
     private final List<ServiceRegistration<HeldHome>> held = new ArrayList<>(1);
 
@@ -30,6 +32,7 @@ public final class OpenJournal {
         this.context = context;
         this.home = home;
         listeners = new Listeners(context);
+        beside = new Beside(context);
     }
 
     /** Takes a reference and not the service, for most that listen to a journal also need one to start. */
@@ -45,10 +48,23 @@ public final class OpenJournal {
         listeners.remove(listener);
     }
 
+    /** A reference too, for what knows its files asks an index, which asks the journal. */
+    @Reference(
+            service = SharedFiles.class,
+            cardinality = ReferenceCardinality.MULTIPLE,
+            policy = ReferencePolicy.DYNAMIC)
+    void share(ServiceReference<SharedFiles> files) {
+        beside.add(files);
+    }
+
+    void unshare(ServiceReference<SharedFiles> files) {
+        beside.remove(files);
+    }
+
     /** Opens the home, or tries again when another program held it at the last call. */
     synchronized JournalFolder journal() {
         if (opened.isEmpty()) {
-            opened.add(JournalFolder.open(home, listeners));
+            opened.add(JournalFolder.open(home, listeners, beside));
             held.add(context.registerService(HeldHome.class, new HeldHome(home.folder()), null));
         }
         return opened.get(0);

@@ -1,0 +1,188 @@
+package wickbench.journal;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import wickbench.api.check.Refusal;
+import wickbench.api.journal.Entry;
+import wickbench.api.journal.Hash;
+import wickbench.api.journal.SharedFiles;
+import wickbench.api.journal.Sharing;
+import wickbench.api.journal.StationId;
+import wickbench.api.journal.StationState;
+
+/** Exchanges with the other stations over and over, on a thread of its own; a folder that does not answer holds up nobody else. */
+final class Exchange implements Closeable {
+    /** With the way through two programs, others see an entry within two seconds. */
+    private static final long EVERY_MS = 400;
+    /** How long the end of the program waits for what is under way. */
+    private static final long CLOSING_S = 3;
+
+    private final Host host;
+    private final ShareFolder share;
+    private final InstantSource clock;
+    private final Supplier<List<SharedFiles>> files;
+    private final Publishing publishing;
+    private final Map<StationId, Follower> followers = new TreeMap<>();
+    private final Map<StationId, Instant> heard = new HashMap<>();
+    private final List<String> notices = new ArrayList<>();
+    private Optional<Instant> cutOff = Optional.empty();
+    private long exchanged = -1;
+    private volatile Sharing sharing;
+    private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor(task -> {
+        Thread thread = new Thread(task, "wickbench-journal-share");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    /** @param files asked at each exchange for the files beside the journal */
+    Exchange(Host host, Path share, InstantSource clock, UUID run, Supplier<List<SharedFiles>> files) {
+        this.host = host;
+        this.share = new ShareFolder(share);
+        this.clock = clock;
+        this.files = files;
+        publishing = new Publishing(host, this.share, run);
+        sharing = state();
+    }
+
+    void start() {
+        timer.scheduleWithFixedDelay(this::pass, 0, EVERY_MS, TimeUnit.MILLISECONDS);
+    }
+
+    Sharing sharing() {
+        return sharing;
+    }
+
+    /** Exchanges once, now. */
+    synchronized Sharing pass() {
+        notices.clear();
+        try {
+            share.reach();
+            publishing.publish();
+            publishing.trouble().ifPresent(notices::add);
+            follow();
+            branches();
+            exchangeFiles();
+            share.strangers().forEach(file -> notices.add(Say.words("share.stranger", file)));
+            cutOff = Optional.empty();
+        } catch (IOException e) {
+            cutOff = cutOff.or(() -> Optional.of(clock.instant()));
+            notices.add(Say.words("share.cut-off", share.folder(), EntryFiles.reason(e)));
+        } catch (RuntimeException e) {
+            // told, and tried again: a thread that ended here would leave the station alone without a word
+            notices.add(Optional.ofNullable(e.getMessage()).orElseGet(e::toString));
+        }
+        sharing = state();
+        return sharing;
+    }
+
+    private void follow() throws IOException {
+        StationId own = host.own().folder().station();
+        for (StationId station : share.stations()) {
+            if (!station.equals(own)) {
+                Follower follower = followers.computeIfAbsent(station, met -> new Follower(host, share.of(met)));
+                hear(follower, follower.follow());
+                follower.trouble().ifPresent(notices::add);
+            }
+        }
+    }
+
+    private void hear(Follower follower, List<Entry> news) {
+        if (!news.isEmpty()) {
+            heard.put(follower.station(), clock.instant());
+            host.tell(news);
+        }
+    }
+
+    /** Takes up what second writers under a station's name have left as evidence. */
+    private void branches() throws IOException {
+        for (StationFolder branch : share.branches()) {
+            Optional<Station> taken = host.own().folder().station().equals(branch.station())
+                    ? Optional.of(host.own())
+                    : host.copies().station(branch.station());
+            Optional<Seal> seal =
+                    taken.isPresent() ? Branch.seal(branch, taken.get().founded()) : Optional.empty();
+            if (seal.isPresent()) {
+                notices.add(Follower.fork(host, branch, taken.get(), seal.get()));
+            }
+        }
+    }
+
+    private void exchangeFiles() throws IOException {
+        long entries = host.own().kept().size()
+                + host.copies().stations().stream()
+                        .mapToLong(each ->
+                                host.copies().station(each).orElseThrow().kept().size())
+                        .sum();
+        if (entries != exchanged) {
+            FileExchange exchange = new FileExchange(
+                    host.disk(),
+                    host.layout().home(),
+                    share,
+                    host.own().folder().station());
+            for (SharedFiles each : files.get()) {
+                exchange.exchange(each);
+            }
+            exchanged = entries;
+        }
+    }
+
+    private Sharing state() {
+        List<StationState> states = new ArrayList<>();
+        for (StationId station : host.copies().stations()) {
+            states.add(state(host.copies().station(station).orElseThrow()));
+        }
+        return new Sharing(Optional.of(share.folder()), cutOff, publishing.published(), states, notices);
+    }
+
+    private StationState state(Station station) {
+        StationId id = station.folder().station();
+        Kept kept = station.kept();
+        return new StationState(
+                id,
+                kept.size(),
+                station.reading().entry(kept, kept.size() - 1).map(Entry::at),
+                new Hash(station.founded().key().fingerprint().hex()),
+                Optional.ofNullable(heard.get(id)),
+                Optional.ofNullable(followers.get(id)).flatMap(Follower::trouble));
+    }
+
+    /** Shows the others what was recorded last, unless the folder does not answer. */
+    @Override
+    public void close() {
+        timer.execute(this::last);
+        timer.shutdown();
+        try {
+            if (!timer.awaitTermination(CLOSING_S, TimeUnit.SECONDS)) {
+                timer.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private synchronized void last() {
+        try {
+            share.reach();
+            publishing.publish();
+            exchangeFiles();
+            publishing.release();
+        } catch (IOException | Refusal e) {
+            // the next run shows the others what this one could not
+            cutOff = cutOff.or(() -> Optional.of(clock.instant()));
+        }
+    }
+}

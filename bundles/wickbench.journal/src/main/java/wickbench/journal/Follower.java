@@ -1,0 +1,192 @@
+package wickbench.journal;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import wickbench.api.check.Checked;
+import wickbench.api.journal.Entry;
+import wickbench.api.journal.StationId;
+
+/**
+ * Takes in what another station has put into the shared folder: only what is whole, follows what was taken before, and is signed by
+ * the key that was pinned when the station was first seen.
+ *
+ * <p>A part of what is signed waits, for it may still be on its way. For one thread.
+ */
+final class Follower {
+    private final Host host;
+    private final StationFolder there;
+    private final StationId station;
+    private Optional<String> trouble = Optional.empty();
+
+    Follower(Host host, StationFolder there) {
+        this.host = host;
+        this.there = there;
+        station = there.station();
+    }
+
+    StationId station() {
+        return station;
+    }
+
+    /** Returns why nothing of the station is taken; empty while it is. */
+    Optional<String> trouble() {
+        return trouble;
+    }
+
+    /** Takes in what is new. */
+    List<Entry> follow() throws IOException {
+        if (upToDate()) {
+            trouble = Optional.empty();
+            return List.of();
+        }
+        Optional<Founded> founded = founded(there);
+        if (founded.isEmpty()) {
+            return List.of();
+        }
+        trouble = stranger(founded.get());
+        return trouble.isPresent() ? List.of() : take(founded.get());
+    }
+
+    /** Tells whether the newest checkpoint there is the one that was taken last. */
+    private boolean upToDate() throws IOException {
+        Optional<Copy> copy = host.copies().copy(station);
+        return copy.isPresent()
+                && Files.exists(there.note())
+                && copy.get().station().newest().map(Seal::note).equals(Optional.of(Files.readString(there.note())));
+    }
+
+    /** Reads the first entry of a station; empty when it is not there whole. */
+    static Optional<Founded> founded(StationFolder folder) throws IOException {
+        if (!Files.exists(folder.segment(0))) {
+            return Optional.empty();
+        }
+        try (Lines lines = new Lines(folder.segment(0), 0, Long.MAX_VALUE)) {
+            if (lines.next()
+                    && EntryLine.readStrictly("", lines.copy(), Kept.NOTHING.leaf())
+                            instanceof Checked.Good<Entry> entry
+                    && entry.value().ref().station().equals(folder.station())
+                    && Founded.read(entry.value()) instanceof Checked.Good<Founded> founded) {
+                return Optional.of(founded.value());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> stranger(Founded founded) {
+        if (founded.founding().simulated()) {
+            return Optional.of(Say.words("other.simulated", station));
+        }
+        String key = founded.key().fingerprint().hex();
+        Optional<String> pinned = host.copies()
+                .copy(station)
+                .map(copy -> copy.station().founded().key().fingerprint().hex())
+                .or(() -> host.pinned(station).map(Pin::fingerprint));
+        return pinned.filter(known -> !known.equals(key)).map(known -> Say.words("other.key", station, key, known));
+    }
+
+    private List<Entry> take(Founded founded) throws IOException {
+        Optional<Copy> known = host.copies().copy(station);
+        Copy copy = known.isPresent() ? known.get() : host.copies().begin(founded);
+        if (!followsOn(copy)) {
+            apart(copy, founded);
+            return List.of();
+        }
+        List<Entry> news = takeFrom(copy, founded);
+        if (!news.isEmpty() && known.isEmpty()) {
+            host.copies().keep(copy);
+            if (host.pinned(station).isEmpty()) {
+                host.record(Pin.KIND, Pin.V, Pin.of(founded).body());
+            }
+        }
+        return news;
+    }
+
+    /** Tells whether the checkpoints there begin with those here, or are the beginning of those here. */
+    private boolean followsOn(Copy copy) throws IOException {
+        Path here = copy.station().folder().checkpoints();
+        Ending ours = Ending.of(here, Long.MAX_VALUE);
+        Ending theirs = Ending.of(there.checkpoints(), ours.whole());
+        return theirs.whole() <= ours.whole()
+                && same(theirs.line(), Ending.of(here, theirs.whole()).line());
+    }
+
+    private static boolean same(Optional<byte[]> one, Optional<byte[]> other) {
+        return one.isPresent() == other.isPresent() && (one.isEmpty() || Arrays.equals(one.get(), other.get()));
+    }
+
+    private List<Entry> takeFrom(Copy copy, Founded founded) throws IOException {
+        List<Entry> news = new ArrayList<>();
+        if (!Files.exists(there.checkpoints())) {
+            return news;
+        }
+        long from = copy.station().folder().checkpoints().toFile().length();
+        try (Lines lines = new Lines(
+                there.checkpoints(), Math.min(from, there.checkpoints().toFile().length()), Long.MAX_VALUE)) {
+            boolean more = true;
+            while (more && lines.next()) {
+                more = take(copy, founded, new String(lines.copy(), StandardCharsets.UTF_8), news);
+            }
+        }
+        return news;
+    }
+
+    /** Takes what one more checkpoint covers; false when that cannot be taken, or not yet. */
+    private boolean take(Copy copy, Founded founded, String line, List<Entry> news) throws IOException {
+        Optional<Seal> seal = Seal.parse(line);
+        if (seal.isEmpty()) {
+            // a line that is not yet whole, or none of ours; what follows will tell
+            return false;
+        }
+        if (!seal.get().holds(founded.key(), station)) {
+            trouble =
+                    Optional.of(Say.words("other.signature", station, seal.get().size()));
+            return false;
+        }
+        Stretch stretch = Stretch.read(there, copy.station(), seal.get());
+        if (stretch.fits(seal.get())) {
+            news.addAll(copy.add(stretch, seal.get()));
+            return true;
+        }
+        if (stretch.contradicts(seal.get())) {
+            apart(copy, founded, seal.get());
+        }
+        return false;
+    }
+
+    /** Looks at a list of checkpoints that is another than the one taken so far. */
+    private void apart(Copy copy, Founded founded) throws IOException {
+        Optional<Seal> newest = Ending.of(there.checkpoints(), Long.MAX_VALUE)
+                .line()
+                .flatMap(line -> Seal.parse(new String(line, StandardCharsets.UTF_8)))
+                .filter(seal -> seal.holds(founded.key(), station));
+        if (newest.isPresent()) {
+            apart(copy, founded, newest.get());
+        } else {
+            trouble = Optional.of(Say.words("other.damaged", station));
+        }
+    }
+
+    private void apart(Copy copy, Founded founded, Seal seal) throws IOException {
+        if (Stretch.whole(there, founded, seal)) {
+            trouble = Optional.of(fork(host, there, copy.station(), seal));
+        } else {
+            trouble = Optional.of(Say.words("other.damaged", station));
+        }
+    }
+
+    /** Keeps another history of a station as evidence, records it once, and returns what to say of it. */
+    static String fork(Host host, StationFolder there, Station taken, Seal seal) throws IOException {
+        StationId station = there.station();
+        String name = ShareFolder.branchName(station, seal.root().hex());
+        if (Fork.keep(host.disk(), there, host.layout().stations().resolve(name))) {
+            host.record(Fork.KIND, Fork.V, new Fork(station, taken.newest(), seal, name).body());
+        }
+        return Say.words("other.forked", station, seal.size(), taken.kept().size(), name);
+    }
+}
