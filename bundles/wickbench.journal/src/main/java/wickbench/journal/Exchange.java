@@ -26,8 +26,10 @@ import wickbench.api.journal.StationState;
 
 /** Exchanges with the other stations over and over, on a thread of its own; a folder that does not answer holds up nobody else. */
 final class Exchange implements Closeable {
-    /** With the way through two programs, others see an entry within two seconds. */
-    private static final long EVERY_MS = 400;
+    /** With the way through two programs, others see an entry within two seconds, on a busy machine too. */
+    private static final long EVERY_MS = 200;
+    /** So often the folder is looked through for what does not belong there. */
+    private static final long THOROUGH_EVERY = 25;
     /** How long the end of the program waits for what is under way. */
     private static final long CLOSING_S = 3;
 
@@ -39,6 +41,8 @@ final class Exchange implements Closeable {
     private final Map<StationId, Follower> followers = new TreeMap<>();
     private final Map<StationId, Instant> heard = new HashMap<>();
     private final List<String> notices = new ArrayList<>();
+    private final List<String> around = new ArrayList<>();
+    private long passes;
     private Optional<Instant> cutOff = Optional.empty();
     private long exchanged = -1;
     private volatile Sharing sharing;
@@ -59,24 +63,31 @@ final class Exchange implements Closeable {
     }
 
     void start() {
-        timer.scheduleWithFixedDelay(this::pass, 0, EVERY_MS, TimeUnit.MILLISECONDS);
+        timer.scheduleWithFixedDelay(() -> pass(passes % THOROUGH_EVERY == 0), 0, EVERY_MS, TimeUnit.MILLISECONDS);
     }
 
     Sharing sharing() {
         return sharing;
     }
 
-    /** Exchanges once, now. */
-    synchronized Sharing pass() {
+    /** Exchanges once, now, and looks the folder through. */
+    Sharing pass() {
+        return pass(true);
+    }
+
+    private synchronized Sharing pass(boolean thorough) {
+        passes++;
         notices.clear();
         try {
             share.reach();
             publishing.publish();
             publishing.trouble().ifPresent(notices::add);
             follow();
-            branches();
             exchangeFiles();
-            share.strangers().forEach(file -> notices.add(Say.words("share.stranger", file)));
+            if (thorough) {
+                lookAround();
+            }
+            notices.addAll(around);
             cutOff = Optional.empty();
         } catch (IOException e) {
             cutOff = cutOff.or(() -> Optional.of(clock.instant()));
@@ -107,8 +118,10 @@ final class Exchange implements Closeable {
         }
     }
 
-    /** Takes up what second writers under a station's name have left as evidence. */
-    private void branches() throws IOException {
+    /** Takes up what second writers under a station's name have left as evidence, and names what nobody of the house left. */
+    private void lookAround() throws IOException {
+        around.clear();
+        share.strangers().forEach(file -> around.add(Say.words("share.stranger", file)));
         for (StationFolder branch : share.branches()) {
             Optional<Station> taken = host.own().folder().station().equals(branch.station())
                     ? Optional.of(host.own())
@@ -116,7 +129,7 @@ final class Exchange implements Closeable {
             Optional<Seal> seal =
                     taken.isPresent() ? Branch.seal(branch, taken.get().founded()) : Optional.empty();
             if (seal.isPresent()) {
-                notices.add(Follower.fork(host, branch, taken.get(), seal.get()));
+                around.add(Follower.fork(host, branch, taken.get(), seal.get()));
             }
         }
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Entry;
@@ -27,9 +28,8 @@ final class SharingRecorder {
         int notes = Integer.parseInt(args[3]);
         int others = Integer.parseInt(args[4]) - 1;
         Map<String, AtomicLong> heard = new ConcurrentHashMap<>();
-        AtomicLong slowest = new AtomicLong();
-        try (JournalFolder journal =
-                JournalFolder.open(home, entries -> hear(entries, args[2], home, heard, slowest))) {
+        List<Long> late = new CopyOnWriteArrayList<>();
+        try (JournalFolder journal = JournalFolder.open(home, entries -> hear(entries, args[2], home, heard, late))) {
             journal.found(Site.founding(args[2]));
             journal.others().share(Optional.of(Path.of(args[1])));
             for (int n = 0; n < notes; n++) {
@@ -37,20 +37,22 @@ final class SharingRecorder {
                 Thread.sleep(PAUSE_MS);
             }
             boolean all = await(heard, others, notes);
-            said.println((all ? "all " : "missing ") + heard + " slowest " + slowest);
+            List<Long> sorted = late.stream().sorted().toList();
+            said.println((all ? "all " : "missing ") + heard + " ms: median " + sorted.get(sorted.size() / 2)
+                    + ", 99 of 100 " + sorted.get(sorted.size() * 99 / 100) + ", slowest "
+                    + sorted.get(sorted.size() - 1));
             // others may still want what this one has
             System.in.read();
         }
     }
 
     private static void hear(
-            List<Entry> entries, String own, HomeFolder home, Map<String, AtomicLong> heard, AtomicLong slowest) {
+            List<Entry> entries, String own, HomeFolder home, Map<String, AtomicLong> heard, List<Long> late) {
         for (Entry entry : entries) {
             String station = entry.ref().station().value();
             if (!station.equals(own) && entry.kind().equals("note.written")) {
                 heard.computeIfAbsent(station, name -> new AtomicLong()).incrementAndGet();
-                long late = home.clock().instant().toEpochMilli() - entry.at().toEpochMilli();
-                slowest.accumulateAndGet(late, Math::max);
+                late.add(home.clock().instant().toEpochMilli() - entry.at().toEpochMilli());
             }
         }
     }

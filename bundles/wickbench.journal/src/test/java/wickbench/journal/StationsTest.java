@@ -238,6 +238,14 @@ class StationsTest {
         assertThat(stock.entries("bench", "note.written")).hasSize(2);
         assertThat(stock.entries("stock", "station.forked")).hasSize(1);
         assertThat(stock.exchange().notices()).anyMatch(said -> said.contains("Two machines record as bench"));
+        assertThat(wickbench.testing.Schemas.published()
+                        .errors(
+                                "station.forked-1.schema.json",
+                                stock.entries("stock", "station.forked")
+                                        .get(0)
+                                        .body()
+                                        .canonical()))
+                .isEmpty();
         String evidence = text(stock.entries("stock", "station.forked").get(0), "folder");
         assertThat(Files.readString(
                         new Layout(stock.folder()).stations().resolve(evidence).resolve("entries-000000.jsonl")))

@@ -160,9 +160,8 @@ class EscalationTest {
 
     @Test
     void aRoleWrittenIntoTheIndexBySqlIsNone() {
-        sql(
-                "insert into \"people\".person_role (person, role, station, seq) select person, 'administrator', station, seq"
-                        + " from \"people\".person_role where person = 'p-02' and role = 'operator'");
+        sql("insert into \"people\".person_role (person, role, station, seq) select person, 'administrator',"
+                + " station, seq from \"people\".person_role where person = 'p-02' and role = 'operator'");
         assertThat(house.people().find(BO).orElseThrow().roles()).contains(Role.ADMINISTRATOR);
         house.signIn().open(BO, typed(BOS));
         assertThatThrownBy(() -> house.people().enrol(new PersonId("p-09"), "Eve", Set.of(), BO))

@@ -27,15 +27,21 @@ public final class DesktopWindow implements Desktop {
     private final Home home;
     private final Places places;
     private final Neighbours neighbours;
+    private final News news;
     private volatile Optional<Shell> front = Optional.empty();
 
     @Activate
     public DesktopWindow(
-            BundleContext context, @Reference Home home, @Reference Places places, @Reference Neighbours neighbours) {
+            BundleContext context,
+            @Reference Home home,
+            @Reference Places places,
+            @Reference Neighbours neighbours,
+            @Reference News news) {
         this.context = context;
         this.home = home;
         this.places = places;
         this.neighbours = neighbours;
+        this.news = news;
     }
 
     @Override
@@ -107,6 +113,7 @@ public final class DesktopWindow implements Desktop {
         Keys.listen(display, new WindowKeys(window));
         new IdleLock(window, supplies).watch(shell);
         WindowBounds.follow(shell, layout);
+        Follow.news(shell, news, window::newsCame);
         refuseWithout(hold);
         front = Optional.of(shell);
         shell.addDisposeListener(event -> front = Optional.empty());

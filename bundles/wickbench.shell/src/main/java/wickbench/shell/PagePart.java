@@ -19,6 +19,12 @@ public interface PagePart {
     default void shown() {}
 
     /**
+     * Hears, while the page is in front, that something was recorded here or came in of another station; loads anew what it shows,
+     * and leaves what is chosen or half typed alone.
+     */
+    default void newsCame() {}
+
+    /**
      * Returns what must survive when the page is made anew in another theme or text size, such as a half-filled form.
      *
      * <p>It is a plain value without controls, and goes to {@link #restore} of the part that takes this one's place.

@@ -174,6 +174,11 @@ final class Window implements OpenPage.Surroundings {
         new DeskFacts(this, supplies, board).show();
     }
 
+    /** Lets the page in front load anew, unless it is busy: then it has just done so, or will say what it did. */
+    void newsCame() {
+        front().filter(page -> !page.busy()).flatMap(OpenPage::part).ifPresent(PagePart::newsCame);
+    }
+
     private void followPlaces() {
         parts.pages().followPlaces();
         parts.rail().fill(supplies.places().all(), parts.pages().current());

@@ -72,14 +72,14 @@ final class Acts {
     }
 
     /** Issues one of two methods in one of three versions, by one of two texts. */
-    Draft issue() {
+    private Draft issue() {
+        return issue("m-" + chance.nextInt(2), 1 + chance.nextInt(3), "Rinse water " + chance.nextInt(2));
+    }
+
+    Draft issue(String id, int version, String title) {
         Json.Obj text = (Json.Obj) JsonReader.read("method", written).orRefuse();
         Json.Obj body = Json.object()
-                .with(
-                        "method",
-                        text.with("id", "m-" + chance.nextInt(2))
-                                .with("version", 1 + chance.nextInt(3))
-                                .with("title", "Rinse water " + chance.nextInt(2)));
+                .with("method", text.with("id", id).with("version", version).with("title", title));
         return draft(Draft.contentId("method.issued", body), "method.issued", body);
     }
 

@@ -26,8 +26,8 @@ import wickbench.people.profile.ProfileView;
 
 /** A station with journal, index and the views of the house, and a clock that may be wrong. */
 final class House implements AutoCloseable {
-    static final List<IndexView> VIEWS =
-            List.of(new BenchView(), new LedgerView(), new PeopleView(), new ProfileView(), new AttachmentView());
+    static final List<IndexView> VIEWS = List.of(
+            new BenchView(), new LedgerView(), new PeopleView(), new ProfileView(), new AttachmentView(), new Words());
 
     final Home home;
     final JournalFolder journal;

@@ -31,8 +31,8 @@ final class Tables {
     private static String columns(Rows rows, String view, String table) {
         return rows
                 .read(
-                        "select column_name as c from information_schema.columns where table_schema = ? and table_name = ?"
-                                + " order by ordinal_position",
+                        "select column_name as c from information_schema.columns where table_schema = ? and table_name"
+                                + " = ? order by ordinal_position",
                         row -> row.text("c"),
                         view,
                         table)

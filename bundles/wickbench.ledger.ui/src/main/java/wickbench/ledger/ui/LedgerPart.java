@@ -167,6 +167,22 @@ final class LedgerPart implements PagePart {
                 this::load);
     }
 
+    /** Keeps what is chosen in front. */
+    @Override
+    public void newsCame() {
+        if (loading) {
+            return;
+        }
+        open.ifPresentOrElse(
+                now -> {
+                    now.table().selected().stream()
+                            .findFirst()
+                            .ifPresent(row -> show(row.id().toString()));
+                    now.table().reload();
+                },
+                this::load);
+    }
+
     Optional<TableKit<ResultRow>> table() {
         return open.map(Open::table);
     }

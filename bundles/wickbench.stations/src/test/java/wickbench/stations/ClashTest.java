@@ -1,0 +1,268 @@
+package wickbench.stations;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import wickbench.api.check.Refusal;
+import wickbench.api.clash.Clash;
+import wickbench.api.clash.Settlement;
+import wickbench.api.journal.Draft;
+import wickbench.api.journal.Entry;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Seen;
+import wickbench.api.json.Json;
+import wickbench.api.method.MethodId;
+import wickbench.api.person.PersonId;
+import wickbench.api.person.Role;
+import wickbench.bench.MethodShelf;
+import wickbench.people.PeopleService;
+import wickbench.testing.HeardTerminal;
+import wickbench.testing.Schemas;
+
+/** Two decisions neither of which had seen the other. */
+class ClashTest {
+    private static final PersonId ADA = new PersonId("p-01");
+
+    @TempDir
+    Path root;
+
+    private House bench;
+    private House quality;
+
+    @BeforeEach
+    void open() throws IOException {
+        Path share = Files.createDirectory(root.resolve("share"));
+        bench = new House(root.resolve("bench"), "bench", share, Duration.ZERO);
+        quality = new House(root.resolve("quality"), "quality", share, Duration.ofMinutes(-7));
+        settle();
+    }
+
+    @AfterEach
+    void close() {
+        bench.close();
+        quality.close();
+    }
+
+    private void settle() {
+        for (int round = 0; round < 2; round++) {
+            bench.exchange();
+            quality.exchange();
+        }
+    }
+
+    /** Records at one station what the other does not see before it records too: nothing is exchanged meanwhile. */
+    private static EntryRef append(House house, Draft draft) {
+        return house.journal.append(List.of(draft)).get(0).ref();
+    }
+
+    private static EntryRef says(House house, String word) {
+        return append(house, Words.decided(Draft.randomId(house.home.chance()), "cup", word));
+    }
+
+    @Test
+    void decisions_that_had_not_seen_one_another_clash_on_both_stations_and_both_are_kept() {
+        apart(() -> {
+            says(bench, "mug");
+            says(quality, "beaker");
+        });
+        assertThat(bench.index.clashes()).hasSize(1).isEqualTo(quality.index.clashes());
+        Clash clash = bench.index.clash("word:cup").orElseThrow();
+        assertThat(clash.decisions()).extracting(ref -> ref.station().value()).containsExactly("bench", "quality");
+        assertThat(clash.decisions()).allMatch(ref -> bench.journal.entry(ref).isPresent());
+    }
+
+    /** Lets two stations act while the folder is away. */
+    private void apart(Runnable acts) {
+        move("share", "away");
+        acts.run();
+        move("away", "share");
+        settle();
+    }
+
+    private void move(String from, String to) {
+        try {
+            Files.move(root.resolve(from), root.resolve(to));
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void one_who_had_seen_the_other_decides_anew_and_nothing_clashes() {
+        says(bench, "mug");
+        settle();
+        says(quality, "beaker");
+        settle();
+        assertThat(bench.index.clashes()).isEmpty();
+        assertThat(quality.index.clashes()).isEmpty();
+    }
+
+    @Test
+    void two_who_say_the_same_do_not_clash() {
+        apart(() -> {
+            says(bench, "mug");
+            says(quality, "mug");
+        });
+        assertThat(bench.index.clashes()).isEmpty();
+    }
+
+    @Test
+    void a_settlement_ends_it_everywhere_and_two_that_had_not_seen_one_another_clash_again() {
+        List<EntryRef> said = new ArrayList<>();
+        apart(() -> {
+            said.add(says(bench, "mug"));
+            said.add(says(quality, "beaker"));
+        });
+        apart(() -> {
+            desk(bench).settle("word:cup", said.get(0), "it is a mug", ADA, Optional.empty());
+            assertThat(desk(bench).open()).isEmpty();
+            desk(quality).settle("word:cup", said.get(1), "it is a beaker", ADA, Optional.empty());
+        });
+        assertThat(bench.index.clashes()).hasSize(1);
+        EntryRef mine = bench.index.clash("word:cup").orElseThrow().decisions().get(0);
+        desk(bench).settle("word:cup", mine, "we talked", ADA, Optional.empty());
+        settle();
+        assertThat(bench.index.clashes()).isEmpty();
+        assertThat(quality.index.clashes()).isEmpty();
+    }
+
+    private static ClashDesk desk(House house) {
+        return new ClashDesk(house.home, house.journal, house.index, (act, draft, passphrase) -> draft);
+    }
+
+    @Test
+    void what_does_not_clash_is_not_settled() {
+        EntryRef said = says(bench, "mug");
+        assertThatThrownBy(() -> desk(bench).settle("word:cup", said, "why", ADA, Optional.empty()))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("clash.none"));
+        apart(() -> {
+            says(bench, "mug");
+            says(quality, "beaker");
+        });
+        assertThatThrownBy(
+                        () -> desk(bench).settle("word:cup", EntryRef.parse("bench:0"), "why", ADA, Optional.empty()))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("clash.other"));
+    }
+
+    @Test
+    void no_text_of_a_method_is_in_force_while_two_stand_against_one_another() {
+        List<EntryRef> issued = new ArrayList<>();
+        MethodId id = new MethodId("m-0");
+        apart(() -> {
+            issued.add(append(bench, new Acts(new Random(1)).issue("m-0", 1, "Rinse water")));
+            issued.add(append(quality, new Acts(new Random(2)).issue("m-0", 1, "Rinse water, hot")));
+        });
+        MethodShelf shelf = new MethodShelf(bench.journal, bench.index, (act, draft, passphrase) -> draft);
+        assertThat(shelf.inForce(id, bench.home.clock().instant())).isEmpty();
+        assertThat(shelf.versions(id)).hasSize(2);
+        desk(bench).settle("method:m-0", issued.get(1), "the hot one", ADA, Optional.empty());
+        assertThat(shelf.inForce(id, bench.home.clock().instant()).orElseThrow().title())
+                .isEqualTo("Rinse water, hot");
+    }
+
+    @Test
+    void a_person_has_only_the_roles_that_both_give() {
+        enrol(bench);
+        settle();
+        apart(() -> {
+            append(bench, assigned("reviewer", "administrator"));
+            append(quality, assigned("reviewer", "stock-keeper"));
+        });
+        wickbench.people.Roster roster = new wickbench.people.Roster(bench.home, bench.journal, bench.index);
+        PeopleService people = new PeopleService(
+                bench.home,
+                bench.journal,
+                roster,
+                (act, draft, passphrase) -> draft,
+                new wickbench.people.Keeping(bench.home, bench.journal, roster, at -> Optional.empty()));
+        assertThat(people.find(ADA).orElseThrow().roles()).containsExactly(Role.REVIEWER);
+    }
+
+    private static void enrol(House house) {
+        Json.Obj body = Json.object()
+                .with("person", ADA.value())
+                .with("roles", Json.texts(List.of("administrator")))
+                .with("file", "0".repeat(64));
+        append(house, new Draft(Draft.randomId(house.home.chance()), ADA, "person.enrolled", 1, body));
+    }
+
+    private static Draft assigned(String... roles) {
+        Json.Obj body = Json.object().with("person", ADA.value()).with("roles", Json.texts(List.of(roles)));
+        return new Draft(UUID.randomUUID(), ADA, "person.assigned", 1, body);
+    }
+
+    @Test
+    void the_command_line_lists_and_settles() {
+        apart(() -> {
+            says(bench, "mug");
+            says(quality, "beaker");
+        });
+        HeardTerminal listed = HeardTerminal.of(ADA, false);
+        assertThat(run(listed, "clashes")).isEqualTo(1);
+        assertThat(listed.printed()).anyMatch(line -> line.startsWith("word:cup | quality:"));
+        String chosen =
+                bench.index.clash("word:cup").orElseThrow().decisions().get(1).toString();
+        HeardTerminal settled = HeardTerminal.of(ADA, false);
+        assertThat(run(settled, "settle", "word:cup", "--stands", chosen, "--reason", "we talked"))
+                .isZero();
+        assertThat(run(HeardTerminal.of(ADA, false), "clashes")).isZero();
+        HeardTerminal stations = HeardTerminal.of(ADA, false);
+        assertThat(run(stations, "list")).isZero();
+        assertThat(stations.printed()).anyMatch(line -> line.startsWith("quality | "));
+    }
+
+    private int run(HeardTerminal terminal, String... args) {
+        Object group = new StationCommands(bench.journal, bench.journal.others(), desk(bench)).commands(terminal);
+        return new CommandLine(group)
+                .setExecutionExceptionHandler((e, line, parsed) -> {
+                    throw e;
+                })
+                .execute(args);
+    }
+
+    @Test
+    void what_is_recorded_of_stations_is_as_its_schemas_say() throws IOException {
+        apart(() -> {
+            says(bench, "mug");
+            says(quality, "beaker");
+        });
+        EntryRef stands =
+                bench.index.clash("word:cup").orElseThrow().decisions().get(0);
+        desk(bench).settle("word:cup", stands, "we talked", ADA, Optional.empty());
+        Schemas schemas = Schemas.published();
+        List<String> kinds = new ArrayList<>();
+        bench.journal.read(bench.journal.stations().get(0), 0, entry -> {
+            if (List.of(Seen.KIND, "station.pinned", Settlement.KIND).contains(entry.kind())) {
+                kinds.add(entry.kind());
+                assertThat(schemas.errors(schema(entry), entry.body().canonical()))
+                        .isEmpty();
+            }
+            return true;
+        });
+        assertThat(kinds).contains(Seen.KIND, "station.pinned", Settlement.KIND);
+        assertThat(schemas.errors(
+                        "settings-1.schema.json",
+                        Files.readString(root.resolve("bench").resolve("settings.json"))))
+                .isEmpty();
+    }
+
+    private static String schema(Entry entry) {
+        return entry.kind() + "-" + entry.v() + ".schema.json";
+    }
+}
