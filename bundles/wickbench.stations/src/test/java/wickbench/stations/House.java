@@ -18,16 +18,29 @@ import wickbench.api.journal.Sharing;
 import wickbench.api.journal.StationId;
 import wickbench.attachments.AttachmentView;
 import wickbench.bench.BenchView;
+import wickbench.bench.owed.OwedView;
+import wickbench.figures.commands.KeptView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 import wickbench.ledger.services.LedgerView;
 import wickbench.people.PeopleView;
+import wickbench.people.RecoveryView;
 import wickbench.people.profile.ProfileView;
+import wickbench.stock.room.StockView;
 
 /** A station with journal, index and the views of the house, and a clock that may be wrong. */
 final class House implements AutoCloseable {
     static final List<IndexView> VIEWS = List.of(
-            new BenchView(), new LedgerView(), new PeopleView(), new ProfileView(), new AttachmentView(), new Words());
+            new BenchView(),
+            new OwedView(),
+            new LedgerView(),
+            new StockView(),
+            new PeopleView(),
+            new RecoveryView(),
+            new ProfileView(),
+            new AttachmentView(),
+            new KeptView(),
+            new Words());
 
     final Home home;
     final JournalFolder journal;
