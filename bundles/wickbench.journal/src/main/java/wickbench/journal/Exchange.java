@@ -10,7 +10,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -42,6 +44,7 @@ final class Exchange implements Closeable {
     private final Map<StationId, Instant> heard = new HashMap<>();
     private final List<String> notices = new ArrayList<>();
     private final List<String> around = new ArrayList<>();
+    private final Set<String> folders = new TreeSet<>();
     private long passes;
     private Optional<Instant> cutOff = Optional.empty();
     private long exchanged = -1;
@@ -141,16 +144,17 @@ final class Exchange implements Closeable {
                                 host.copies().station(each).orElseThrow().kept().size())
                         .sum();
         if (entries != exchanged) {
-            FileExchange exchange = new FileExchange(
-                    host.disk(),
-                    host.layout().home(),
-                    share,
-                    host.own().folder().station());
             for (SharedFiles each : files.get()) {
-                exchange.exchange(each);
+                folders.add(each.folder());
+                beside().exchange(each);
             }
             exchanged = entries;
         }
+    }
+
+    private FileExchange beside() {
+        return new FileExchange(
+                host.disk(), host.layout().home(), share, host.own().folder().station());
     }
 
     private Sharing state() {
@@ -191,7 +195,10 @@ final class Exchange implements Closeable {
         try {
             share.reach();
             publishing.publish();
-            exchangeFiles();
+            // without asking those who know the files: at the end of the program they may be gone
+            for (String folder : folders) {
+                beside().show(folder);
+            }
             publishing.release();
         } catch (IOException | Refusal e) {
             // the next run shows the others what this one could not

@@ -31,7 +31,12 @@ final class FileExchange {
         for (String path : files.wanted()) {
             fetch(files.folder(), path);
         }
-        mirror(home.resolve(files.folder()), share.of(own).folder().resolve(files.folder()));
+        show(files.folder());
+    }
+
+    /** Makes the files there those that are here. */
+    void show(String folder) throws IOException {
+        mirror(home.resolve(folder), share.of(own).folder().resolve(folder));
     }
 
     private void fetch(String folder, String path) throws IOException {

@@ -44,30 +44,30 @@ public final class OwedView implements IndexView {
     @Override
     public List<String> tables() {
         return List.of("""
-                    CREATE TABLE fact (
-                        id UUID NOT NULL,
-                        kind VARCHAR(16) NOT NULL,
-                        at TIMESTAMP(3) WITH TIME ZONE NOT NULL,
-                        written TIMESTAMP(3) WITH TIME ZONE NOT NULL,
-                        station VARCHAR(32) NOT NULL,
-                        seq BIGINT NOT NULL,
-                        target UUID,
-                        place CHARACTER VARYING,
-                        line CHARACTER VARYING,
-                        what VARCHAR(32),
-                        points CHARACTER VARYING,
-                        sample CHARACTER VARYING,
-                        method VARCHAR(40),
-                        lot VARCHAR(40),
-                        dilution NUMERIC(20, 6),
-                        control VARCHAR(16),
-                        reason VARCHAR(32),
-                        outcome VARCHAR(32),
-                        sign BOOLEAN,
-                        owed VARCHAR(80),
-                        operator VARCHAR(32),
-                        PRIMARY KEY (station, seq))\
-                    """, "CREATE INDEX by_control ON fact (control, method, lot, at)");
+            CREATE TABLE fact (
+                id UUID NOT NULL,
+                kind VARCHAR(16) NOT NULL,
+                at TIMESTAMP(3) WITH TIME ZONE NOT NULL,
+                written TIMESTAMP(3) WITH TIME ZONE NOT NULL,
+                station VARCHAR(32) NOT NULL,
+                seq BIGINT NOT NULL,
+                target UUID,
+                place CHARACTER VARYING,
+                line CHARACTER VARYING,
+                what VARCHAR(32),
+                points CHARACTER VARYING,
+                sample CHARACTER VARYING,
+                method VARCHAR(40),
+                lot VARCHAR(40),
+                dilution NUMERIC(20, 6),
+                control VARCHAR(16),
+                reason VARCHAR(32),
+                outcome VARCHAR(32),
+                sign BOOLEAN,
+                owed VARCHAR(80),
+                operator VARCHAR(32),
+                PRIMARY KEY (station, seq))\
+            """, "CREATE INDEX by_control ON fact (control, method, lot, at)");
     }
 
     @Override

@@ -24,6 +24,9 @@ public final class OpenJournal {
     private final Home home;
     private final Listeners listeners;
     private final Beside beside;
+    /** Whoever still works at the end of the program must not take the home again. */
+    private boolean closed;
+
     private final List<JournalFolder> opened = new ArrayList<>(1);
     private final List<ServiceRegistration<HeldHome>> held = new ArrayList<>(1);
 
@@ -63,6 +66,9 @@ public final class OpenJournal {
 
     /** Opens the home, or tries again when another program held it at the last call. */
     synchronized JournalFolder journal() {
+        if (closed) {
+            throw new IllegalStateException("the journal was closed");
+        }
         if (opened.isEmpty()) {
             opened.add(JournalFolder.open(home, listeners, beside));
             held.add(context.registerService(HeldHome.class, new HeldHome(home.folder()), null));
@@ -72,6 +78,7 @@ public final class OpenJournal {
 
     @Deactivate
     synchronized void close() {
+        closed = true;
         held.forEach(ServiceRegistration::unregister);
         held.clear();
         opened.forEach(JournalFolder::close);
