@@ -126,6 +126,10 @@ final class Course {
             clashes.add(new Clash(told.entry(), "move", move.code(), now.code()));
         }
         state = next.or(() -> state);
+        // whatever else happens, an open quarantine holds
+        if (!quarantines.isEmpty() && (state() == LotState.FIT || state() == LotState.AWAITING_CHECK)) {
+            state = LotMove.QUARANTINE.from(state());
+        }
     }
 
     boolean received() {

@@ -2,6 +2,7 @@ package wickbench.stock.room;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,40 +17,47 @@ import wickbench.api.json.JsonReader;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.Route;
 import wickbench.api.words.Coded;
+import wickbench.stock.Kit;
 import wickbench.stock.room.StockView.Topic;
 
 /** Reads the view's rows as what they mean. */
 final class Events {
-    private static final String COLUMNS = "select station, seq, id, at, kind, subject, signed, body from event";
+    private static final String COLUMNS = "select station, seq, id, at, kind, subject, signed, body from ";
 
     private final Rows rows;
+    private final Parsed parsed;
 
-    Events(Rows rows) {
+    Events(Rows rows, Parsed parsed) {
         this.rows = rows;
+        this.parsed = parsed;
     }
+
+    /** What an entry about a lot says; empty when this program knows no such kind. */
+    private record Read(Optional<LotEvent> event) {}
 
     /** A row that is not about a lot: its kind, body and entry. */
     record Said(EntryRef entry, Instant at, String kind, String subject, boolean signed, Json.Obj body) {}
 
     KitBook kits() {
-        return new KitBook(said(Topic.KIT).stream()
-                .map(said -> new KitBook.Defined(
-                        said.at(),
-                        KitJson.read(said.entry().toString(), said.body()).orRefuse()))
-                .toList());
+        return new KitBook(rows.read(COLUMNS + Topic.KIT.table() + " order by at, station, seq", this::defined));
+    }
+
+    private KitBook.Defined defined(Row row) {
+        EntryRef ref = ref(row);
+        Kit kit = parsed.of(ref, Kit.class, () -> KitJson.read(ref.toString(), body(row, ref))
+                .orRefuse());
+        return new KitBook.Defined(row.instant("at"), kit);
     }
 
     List<Told> lot(LotId lot) {
-        return rows
-                .read(COLUMNS + " where topic = ? and subject = ?", Events::told, Topic.LOT.name(), lot.value())
-                .stream()
+        return rows.read(COLUMNS + Topic.LOT.table() + " where subject = ?", this::told, lot.value()).stream()
                 .flatMap(Optional::stream)
                 .toList();
     }
 
     Map<LotId, List<Told>> lots() {
         Map<LotId, List<Told>> lots = new LinkedHashMap<>();
-        rows.read(COLUMNS + " where topic = ? order by subject, station, seq", Events::told, Topic.LOT.name()).stream()
+        rows.read(COLUMNS + Topic.LOT.table() + " order by subject, station, seq", this::told).stream()
                 .flatMap(Optional::stream)
                 .forEach(told -> lots.computeIfAbsent(told.event().lot(), lot -> new ArrayList<>())
                         .add(told));
@@ -58,34 +66,37 @@ final class Events {
 
     /** Returns what was said of a topic, by when it was written. */
     List<Said> said(Topic topic) {
-        return rows.read(COLUMNS + " where topic = ? order by at, station, seq", Events::said, topic.name());
+        return rows.read(COLUMNS + topic.table() + " order by at, station, seq", Events::said);
     }
 
     List<Said> said(Topic topic, String subject) {
         return rows.read(
-                COLUMNS + " where topic = ? and subject = ? order by at, station, seq",
-                Events::said,
-                topic.name(),
-                subject);
+                COLUMNS + topic.table() + " where subject = ? order by at, station, seq", Events::said, subject);
     }
 
     boolean any(Topic topic, Instant at) {
         return rows.first(
-                        "select seq from event where topic = ? and acted_at <= ? limit 1",
+                        "select seq from " + topic.table() + " where acted_at <= ? limit 1",
                         row -> row.whole("seq"),
-                        topic.name(),
                         at)
                 .isPresent();
     }
 
     Uses uses(LotId lot) {
         return new Uses() {
+            private final Map<Instant, Map<Route, Long>> counted = new HashMap<>();
+
             @Override
             public Map<Route, Long> between(Instant after, Instant upTo) {
+                // asked for each part of a kit, all of them since the same count as a rule
+                return counted.computeIfAbsent(after, since -> count(since, upTo));
+            }
+
+            private Map<Route, Long> count(Instant after, Instant upTo) {
                 Map<Route, Long> found = new TreeMap<>();
                 rows.read(
-                                "select route, count(*) as strips from strip where lot = ? and counts and taken > ? and taken <= ?"
-                                        + " group by route",
+                                "select route, count(*) as strips from strip where lot = ? and counts and taken > ?"
+                                        + " and taken <= ? group by route",
                                 row -> Map.entry(Coded.of(Route.class, row.text("route")), row.whole("strips")),
                                 lot.value(),
                                 after,
@@ -111,9 +122,13 @@ final class Events {
         return new EntryRef(new StationId(row.text("station")), row.whole("seq"));
     }
 
-    private static Optional<Told> told(Row row) {
+    private Optional<Told> told(Row row) {
         EntryRef ref = ref(row);
-        return LotEventJson.read(ref.toString(), row.text("kind"), body(row, ref))
+        return parsed.of(
+                        ref,
+                        Read.class,
+                        () -> new Read(LotEventJson.read(ref.toString(), row.text("kind"), body(row, ref))))
+                .event()
                 .map(event -> new Told(ref, row.uuid("id"), row.instant("at"), row.flag("signed"), event));
     }
 

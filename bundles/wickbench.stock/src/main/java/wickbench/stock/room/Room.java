@@ -95,10 +95,9 @@ public final class Room implements Stockroom, Lots {
     public List<Unreceived> unreceived() {
         List<LotId> received =
                 shelves.read(List.of(), events -> List.copyOf(events.lots().keySet()));
-        Map<LotId, List<Use>> uses =
-                shelves.uses("lot not in (select subject from event where topic = 'LOT') order by taken").stream()
-                        .filter(use -> !received.contains(use.lot()))
-                        .collect(Collectors.groupingBy(Use::lot, LinkedHashMap::new, Collectors.toList()));
+        Map<LotId, List<Use>> uses = shelves.uses("lot not in (select subject from lot_event) order by taken").stream()
+                .filter(use -> !received.contains(use.lot()))
+                .collect(Collectors.groupingBy(Use::lot, LinkedHashMap::new, Collectors.toList()));
         return uses.values().stream()
                 .map(of -> new Unreceived(
                         of.get(0).lot(),

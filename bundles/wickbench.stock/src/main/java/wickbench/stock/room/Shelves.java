@@ -33,6 +33,7 @@ public final class Shelves {
     private final Journal journal;
     private final Index index;
     private final SiteProfile profile;
+    private final Parsed parsed = new Parsed();
 
     @Activate
     public Shelves(
@@ -46,7 +47,7 @@ public final class Shelves {
     <T> T read(T unfounded, Function<Events, T> work) {
         // a home that nobody has founded holds nothing, and asking must not found it
         return Files.isDirectory(home.folder().resolve("journal"))
-                ? index.read(StockView.NAME, rows -> work.apply(new Events(rows)))
+                ? index.read(StockView.NAME, rows -> work.apply(new Events(rows, parsed)))
                 : unfounded;
     }
 

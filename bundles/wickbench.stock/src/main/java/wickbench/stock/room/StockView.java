@@ -1,9 +1,11 @@
 package wickbench.stock.room;
 
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import wickbench.api.authority.Signature;
@@ -25,6 +27,12 @@ import wickbench.api.reading.RecordedReading;
 @Component
 public final class StockView implements IndexView {
     public static final String NAME = "stock";
+
+    private static final List<String> STRIPS = List.of(
+            StripRows.TABLE,
+            "create index by_result on strip (result)",
+            "create index by_lot on strip (lot, taken, counts, route)",
+            "create index by_kit on strip (kit, taken)");
 
     /** What decides how a lot stands. */
     private static final Set<String> DECIDING = Set.of(
@@ -49,6 +57,21 @@ public final class StockView implements IndexView {
             this.kinds = kinds;
             this.subject = subject;
         }
+
+        /** Each has a table of its own: the bench asks of lots all day, and logs of fridges are long. */
+        String table() {
+            return subject + "_event";
+        }
+
+        private Stream<String> made() {
+            return Stream.of(
+                    "create table " + table() + " (station varchar(32) not null, seq bigint not null, id uuid not null,"
+                            + " at timestamp(3) with time zone not null,"
+                            + " acted_at timestamp(3) with time zone not null, kind varchar(64) not null,"
+                            + " subject varchar(200) not null, written_by varchar(32) not null,"
+                            + " signed boolean not null, body character varying not null, primary key (station, seq))",
+                    "create index " + subject + "_by_subject on " + table() + " (subject)");
+        }
     }
 
     @Activate
@@ -61,22 +84,13 @@ public final class StockView implements IndexView {
 
     @Override
     public int version() {
-        return 1;
+        return 2;
     }
 
     @Override
     public List<String> tables() {
-        return List.of(
-                "create table event (station varchar(32) not null, seq bigint not null, id uuid not null,"
-                        + " at timestamp(3) with time zone not null, acted_at timestamp(3) with time zone not null,"
-                        + " kind varchar(64) not null, topic varchar(16) not null, subject varchar(200) not null,"
-                        + " written_by varchar(32) not null, signed boolean not null, body character varying not null,"
-                        + " primary key (station, seq))",
-                "create index by_subject on event (topic, subject)",
-                StripRows.TABLE,
-                "create index by_result on strip (result)",
-                "create index by_lot on strip (lot, taken)",
-                "create index by_kit on strip (kit, taken)");
+        return Stream.concat(Arrays.stream(Topic.values()).flatMap(Topic::made), STRIPS.stream())
+                .toList();
     }
 
     @Override
@@ -114,15 +128,15 @@ public final class StockView implements IndexView {
 
     private static void event(Entry entry, Topic topic, Rows rows) {
         rows.write(
-                "insert into event (station, seq, id, at, acted_at, kind, topic, subject, written_by, signed, body)"
-                        + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                "insert into " + topic.table()
+                        + " (station, seq, id, at, acted_at, kind, subject, written_by, signed, body)"
+                        + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 entry.ref().station().value(),
                 entry.ref().seq(),
                 entry.id(),
                 entry.at(),
                 actedAt(entry),
                 entry.kind(),
-                topic.name(),
                 subject(entry, topic),
                 entry.by().value(),
                 Signature.under(entry).signed(),
