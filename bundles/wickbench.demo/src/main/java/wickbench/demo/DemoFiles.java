@@ -8,6 +8,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import wickbench.api.json.Json;
+import wickbench.api.json.JsonReader;
 import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.reading.MethodJson;
@@ -21,6 +23,15 @@ final class DemoFiles {
 
     static Plant plant() {
         return PlantJson.read("plant.json", text("plant.json")).orRefuse();
+    }
+
+    static StockPlan stock() {
+        return StockPlan.read("stock.json", text("stock.json"), DemoFiles::kit).orRefuse();
+    }
+
+    private static Json.Obj kit(String id) {
+        String name = "kits/" + id + ".json";
+        return JsonReader.readObject(name, text(name)).orRefuse();
     }
 
     /** Returns the first editions of the methods that a plant uses, kit after kit. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import wickbench.api.home.SimulatedClock;
 import wickbench.api.journal.Founding;
 import wickbench.api.method.Method;
@@ -48,8 +49,24 @@ final class Generator {
         Lots lots = new Lots(from);
         Story story = Story.of(plant, span, lots);
         Records records = new Records(doors.readings(), story);
-        live(span, agenda(plant, span, lots, story, records, new Chance(seed)), clock, progress);
-        return new Made(plant, span, doors.journal().size(plant.station()), records.outcomes(), story.told());
+        Agenda agenda = agenda(plant, span, lots, story, records, new Chance(seed));
+        StockRoom stock = stock(plant, new StockRoom.Scene(span, lots, agenda, records, methods(plant)), seed);
+        live(span, agenda, clock, progress);
+        List<Told> told =
+                Stream.concat(story.told().stream(), Stream.of(stock.told())).toList();
+        return new Made(plant, span, doors.journal().size(plant.station()), records.outcomes(), told);
+    }
+
+    private static List<Method> methods(Plant plant) {
+        return List.copyOf(DemoFiles.methods(plant).values());
+    }
+
+    /** With a chance of its own, so that the strips of the year stay as they are without it. */
+    private StockRoom stock(Plant plant, StockRoom.Scene scene, long seed) {
+        StockRoom stock = new StockRoom(plant, DemoFiles.stock(), doors, scene, new Chance(~seed));
+        scene.records().also(stock);
+        stock.plan();
+        return stock;
     }
 
     private SimulatedClock found(long seed, Plant plant, Span span) {
@@ -73,16 +90,10 @@ final class Generator {
     private void office(Plant plant, Span span, Map<MethodId, Method> methods, Agenda agenda) {
         PersonId office = plant.office();
         Instant day = span.startOf(span.from());
-        oneAfterAnother(
-                agenda,
-                day.plus(ENROLLED),
-                officeFirst(plant),
-                worker -> doors.people().enrol(worker.id(), worker.name(), worker.roles(), office));
-        oneAfterAnother(
-                agenda,
-                day.plus(ISSUED),
-                methods.values(),
-                method -> doors.methods().issue(method, office));
+        oneAfterAnother(agenda, day.plus(ENROLLED), officeFirst(plant), worker -> doors.people()
+                .enrol(worker.id(), worker.name(), worker.roles(), office));
+        oneAfterAnother(agenda, day.plus(ISSUED), methods.values(), method -> doors.methods()
+                .issue(method, office));
         Instant changed = span.startOf(StubbornChangeover.changes(span)).plus(ISSUED);
         agenda.at(changed, () -> doors.methods().issue(DemoFiles.secondEdition(), office));
     }

@@ -1,9 +1,12 @@
 package wickbench.demo;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import wickbench.api.person.PersonId;
 import wickbench.api.reading.Outcome;
+import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.ReadingDoor.Kept;
 
@@ -12,6 +15,7 @@ final class Records {
     private final ReadingDoor door;
     private final Story story;
     private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
+    private final List<Chapter> others = new ArrayList<>();
     private int runs;
 
     Records(ReadingDoor door, Story story) {
@@ -19,14 +23,31 @@ final class Records {
         this.story = story;
     }
 
+    /** Lets one more chapter hear of every strip of a run. */
+    void also(Chapter chapter) {
+        others.add(chapter);
+    }
+
     List<Kept> record(Bench.Worked worked) {
         List<Kept> kept = door.record(worked.readings(), worked.run().crew().operator());
         for (Kept each : kept) {
             story.hear(each.reading());
-            outcomes.merge(each.reading().verdict().outcome(), 1, Integer::sum);
+            others.forEach(chapter -> chapter.hear(each.reading()));
         }
+        count(kept);
         runs++;
         return kept;
+    }
+
+    /** Records strips that belong to no run, such as those that check a lot. */
+    List<Kept> check(List<Reading> strips, PersonId operator) {
+        List<Kept> kept = door.record(strips, operator);
+        count(kept);
+        return kept;
+    }
+
+    private void count(List<Kept> kept) {
+        kept.forEach(each -> outcomes.merge(each.reading().verdict().outcome(), 1, Integer::sum));
     }
 
     Outcomes outcomes() {
