@@ -21,10 +21,10 @@ final class MethodTable {
     static TableSpec<IssuedMethod> of(List<IssuedMethod> all) {
         List<Column<IssuedMethod>> columns = List.of(
                 text("title", 215, Method::title),
-                text("version", 64, method -> Integer.toString(method.ref().version()))
+                text("version", 60, method -> Integer.toString(method.ref().version()))
                         .rightAligned(),
-                Column.<IssuedMethod>marked("state", title("state"), 104, MethodTable::state),
-                Column.<IssuedMethod>marked("signature", title("signature"), 112, MethodTable::signature),
+                Column.<IssuedMethod>marked("state", title("state"), 100, MethodTable::state),
+                Column.<IssuedMethod>marked("signature", title("signature"), 98, MethodTable::signature),
                 text("route", 130, method -> ReadingWords.text(method.route())),
                 text("limit", 130, method -> method.limit().value().toString()).rightAligned(),
                 text("format", 230, method -> ReadingWords.text(method.format())),

@@ -110,7 +110,7 @@ final class MethodsPart implements PagePart {
         sash.setSashWidth(context.theme().metrics().grid(1));
         TableKit<IssuedMethod> kit = new TableKit<>(sash, context, MethodTable.of(all));
         side = Optional.of(new Scroller(sash, context.theme()));
-        sash.setWeights(42, 58);
+        sash.setWeights(46, 54);
         table = Optional.of(kit);
         kit.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
         kit.onLoaded(() -> selectFirst(kit));
