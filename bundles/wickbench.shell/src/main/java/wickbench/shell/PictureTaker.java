@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Shell;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
+import wickbench.api.report.WholeFile;
 
 /** Opens a window on one page, waits until the page says that it is ready, and saves what it painted. */
 final class PictureTaker {
@@ -157,9 +158,10 @@ final class PictureTaker {
             if (out.toAbsolutePath().getParent() != null) {
                 Files.createDirectories(out.toAbsolutePath().getParent());
             }
-            try (var stream = Files.newOutputStream(out)) {
+            new WholeFile(out).write(stream -> {
                 loader.save(stream, SWT.IMAGE_PNG);
-            }
+                return true;
+            });
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,44 +1,43 @@
 package wickbench.widgets;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wickbench.api.progress.Progress;
 import wickbench.api.report.Csv;
+import wickbench.api.report.WholeFile;
 
 /** Writes what a table shows, and all rows that follow, into a CSV file. */
 record TableExport<T>(RowSource<T> source, Ask ask, List<Column<T>> columns) {
     private static final int SLICE = 1000;
 
     /**
-     * Writes to a side file and moves it over {@code file} when it is whole.
+     * Writes the file, whole or not at all.
      *
      * @return how many rows; empty when the person stopped it, and then nothing was written
      */
     Optional<Long> write(Path file, Progress progress) throws IOException {
-        Path side = file.resolveSibling(file.getFileName() + ".part");
-        try {
-            Optional<Long> rows = writeAll(side, progress);
-            if (rows.isPresent()) {
-                Files.move(side, file, StandardCopyOption.REPLACE_EXISTING);
-            }
-            return rows;
-        } finally {
-            Files.deleteIfExists(side);
-        }
+        List<Long> rows = new ArrayList<>(1);
+        new WholeFile(file).write(bytes -> {
+            writeAll(bytes, progress).ifPresent(rows::add);
+            return !rows.isEmpty();
+        });
+        return rows.stream().findFirst();
     }
 
-    private Optional<Long> writeAll(Path side, Progress progress) throws IOException {
-        try (BufferedWriter out = Files.newBufferedWriter(side, StandardCharsets.UTF_8)) {
-            out.append(Csv.MARK);
-            Csv.line(out, columns.stream().map(Column::title).toList());
-            return writeRows(out, progress);
-        }
+    private Optional<Long> writeAll(OutputStream bytes, Progress progress) throws IOException {
+        Writer out = new OutputStreamWriter(bytes, StandardCharsets.UTF_8);
+        out.append(Csv.MARK);
+        Csv.line(out, columns.stream().map(Column::title).toList());
+        Optional<Long> rows = writeRows(out, progress);
+        out.flush();
+        return rows;
     }
 
     private Optional<Long> writeRows(Appendable out, Progress progress) throws IOException {

@@ -36,6 +36,29 @@ class PrintedResultTest {
         done(call("journal", "verify"));
     }
 
+    @Test
+    void results_leave_the_house_in_every_form() throws Exception {
+        Path demo = BuiltProduct.folder().resolve("demo");
+        List<String> issue = new ArrayList<>(List.of("method", "issue"));
+        issue.addAll(methods(demo.resolve("methods")));
+        done(call(issue.toArray(String[]::new)));
+        done(call("record", "--sheet", demo.resolve("run-sheet.csv").toString()));
+        for (String form : List.of("csv", "jsonl", "xlsx", "pdf")) {
+            done(call(
+                    "ledger",
+                    "export",
+                    "--out",
+                    temporary.resolve("results." + form).toString()));
+        }
+        // nineteen strips, and the header
+        assertThat(Files.readAllLines(temporary.resolve("results.csv"))).hasSize(20);
+        assertThat(Files.readAllLines(temporary.resolve("results.jsonl")))
+                .hasSize(19)
+                .allMatch(line -> line.startsWith("{"));
+        assertThat(Files.readAllBytes(temporary.resolve("results.xlsx"))).startsWith('P', 'K');
+        assertThat(Files.readAllBytes(temporary.resolve("results.pdf"))).startsWith('%', 'P', 'D', 'F');
+    }
+
     private Answer call(String... arguments) throws IOException, InterruptedException {
         List<String> all = new ArrayList<>(List.of(arguments));
         all.addAll(List.of("--home", temporary.resolve("home").toString()));

@@ -1,5 +1,6 @@
 package wickbench.ledger.services;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,12 +32,15 @@ final class LedgerCommand {
 
     private final Results results;
     private final Optional<Correcting> correcting;
+    private final ResultExport export;
     private final Terminal terminal;
     private final Print print;
 
-    LedgerCommand(Results results, Optional<Correcting> correcting, Terminal terminal, Print print) {
+    LedgerCommand(
+            Results results, Optional<Correcting> correcting, ResultExport export, Terminal terminal, Print print) {
         this.results = results;
         this.correcting = correcting;
+        this.export = export;
         this.terminal = terminal;
         this.print = print;
     }
@@ -50,6 +54,15 @@ final class LedgerCommand {
         int most = limit.orElse(terminal.json() ? Integer.MAX_VALUE : SHOWN_TO_PEOPLE);
         List<ResultRow> rows = read(filter, most);
         print.list(rows, terminal.json() ? rows.size() : results.count(filter));
+        print.unread(results.unread());
+        return 0;
+    }
+
+    @Command(name = "export")
+    int export(@Mixin FilterOptions options, @Option(names = "--out", required = true, paramLabel = "FILE") Path out) {
+        Filter filter = options.filter();
+        export.write(filter, print.cells(), out);
+        terminal.note(LedgerWords.get("export.done", results.count(filter), out));
         print.unread(results.unread());
         return 0;
     }

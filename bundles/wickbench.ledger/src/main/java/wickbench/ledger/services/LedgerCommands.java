@@ -14,6 +14,7 @@ import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.RunSheets;
+import wickbench.api.report.ReportPrinter;
 import wickbench.ledger.Results;
 
 /** Brings {@code wickbench ledger …}; correcting needs the bench, everything else does not. */
@@ -23,6 +24,7 @@ public final class LedgerCommands implements CommandSet {
     private final Journal journal;
     private final SiteFacts site;
     private final List<People> people;
+    private final ResultExport export;
     private final Optional<Correcting> correcting;
 
     @Activate
@@ -32,6 +34,8 @@ public final class LedgerCommands implements CommandSet {
             @Reference SiteFacts site,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<ReportPrinter> printers,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
                     Optional<ReadingDoor> door,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
@@ -40,11 +44,12 @@ public final class LedgerCommands implements CommandSet {
         this.journal = journal;
         this.site = site;
         this.people = people;
+        export = new ResultExport(results, printers);
         correcting = door.flatMap(found -> sheets.map(reader -> new Correcting(found, reader)));
     }
 
     @Override
     public Object commands(Terminal terminal) {
-        return new LedgerCommand(results, correcting, terminal, new Print(terminal, journal, site, people));
+        return new LedgerCommand(results, correcting, export, terminal, new Print(terminal, journal, site, people));
     }
 }

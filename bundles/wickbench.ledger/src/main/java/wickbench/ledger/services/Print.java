@@ -1,7 +1,6 @@
 package wickbench.ledger.services;
 
 import java.util.List;
-import java.util.stream.Stream;
 import wickbench.api.command.Terminal;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
@@ -12,7 +11,6 @@ import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.Unread;
-import wickbench.reading.OutcomeWords;
 
 /** Prints results, for people with the cautions that belong to them. */
 final class Print {
@@ -37,11 +35,14 @@ final class Print {
         if (rows.isEmpty()) {
             terminal.line(LedgerWords.get("list.none"));
         } else {
-            SiteClock clock = new SiteClock(site.now().zone());
-            terminal.table(header(), rows.stream().map(row -> row(row, clock)).toList());
+            terminal.table(ResultCells.header(), rows.stream().map(cells()::of).toList());
             terminal.line(LedgerWords.get("list.shown", rows.size(), all));
         }
         cautions();
+    }
+
+    ResultCells cells() {
+        return new ResultCells(new SiteClock(site.now().zone()), this::name);
     }
 
     void detail(ResultDetail detail) {
@@ -76,44 +77,5 @@ final class Print {
             terminal.line(LedgerWords.get("simulated"));
         }
         terminal.line(LedgerWords.get("caution"));
-    }
-
-    private static List<String> header() {
-        return Stream.of(
-                        "when",
-                        "sample",
-                        "place",
-                        "line",
-                        "batch",
-                        "method",
-                        "lot",
-                        "operator",
-                        "outcome",
-                        "findings",
-                        "entry")
-                .map(column -> LedgerWords.get("column." + column))
-                .toList();
-    }
-
-    private static List<String> row(ResultRow row, SiteClock clock) {
-        return List.of(
-                clock.minute(row.happened()),
-                row.sample(),
-                row.place(),
-                row.line().orElse(""),
-                row.batch().orElse(""),
-                row.method().toString(),
-                row.lot().value(),
-                row.operator().value(),
-                outcome(row),
-                String.valueOf(row.findings()),
-                row.ref().toString());
-    }
-
-    private static String outcome(ResultRow row) {
-        String marks = (row.sign() ? LedgerWords.get("mark.sign") : "")
-                + (row.corrections() > 0 ? LedgerWords.get("mark.corrected") : "")
-                + (row.corrected() && row.signed().isEmpty() ? LedgerWords.get("mark.unsigned") : "");
-        return OutcomeWords.text(row.outcome(), row.dilution()) + marks;
     }
 }

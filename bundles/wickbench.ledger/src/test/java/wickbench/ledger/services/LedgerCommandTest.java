@@ -183,7 +183,7 @@ class LedgerCommandTest {
     void withoutTheBenchNothingIsCorrected() {
         HeardTerminal lines = HeardTerminal.of(TestSite.WRITER, false);
         Object command = new LedgerCommands(
-                        site.results, site.journal, site.site, List.of(), Optional.empty(), Optional.empty())
+                        site.results, site.journal, site.site, List.of(), List.of(), Optional.empty(), Optional.empty())
                 .commands(lines);
         assertThat(execute(command, lines, "correct", "bench-1:2", "--reason", "x", "--batch", "B-7"))
                 .isEqualTo(3);
@@ -209,6 +209,7 @@ class LedgerCommandTest {
         list --outcome maybe | --outcome: expected one of negative, positive, positive-above-range, invalid, found 'maybe'
         list --from 2026-03-02 --to 2026-03-01 | --to: expected a day from 2026-03-02 on, found 2026-03-01
         list --limit 0 | --limit: expected a number from 1 on, found 0
+        export --out results.doc | --out: expected a file that ends with .csv, .xlsx, .jsonl or .pdf, found results.doc
         show nonsense | ID: expected the id of an entry, or STATION:NUMBER, found 'nonsense'
         show bench-1:0 | ID: no result was recorded or corrected by the entry bench-1:0
         show 00000000-0000-0000-0000-000000000000 | ID: no result was recorded or corrected by the entry 00000000-0000-0000-0000-000000000000
@@ -233,6 +234,7 @@ class LedgerCommandTest {
         Object command = new LedgerCommand(
                 site.results,
                 Optional.of(site.correcting),
+                new ResultExport(site.results, List.of()),
                 printed,
                 new Print(printed, site.journal, site.site, List.of()));
         return execute(command, printed, arguments);

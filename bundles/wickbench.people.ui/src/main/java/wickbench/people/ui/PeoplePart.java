@@ -2,13 +2,12 @@ package wickbench.people.ui;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import wickbench.api.authority.Act;
-import wickbench.api.authority.Permission;
 import wickbench.api.person.PersonId;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -27,6 +26,7 @@ final class PeoplePart implements PagePart {
     private final Composite page;
     private final Composite body;
     private final Heading heading;
+    private final HouseForms forms;
     private List<PersonRow> everyone = List.of();
     private Optional<TableKit<PersonRow>> table = Optional.empty();
     private Optional<Scroller> side = Optional.empty();
@@ -40,6 +40,7 @@ final class PeoplePart implements PagePart {
         page = context.theme().controls().box(parent, 1);
         heading = new Heading(page, context.theme(), PeopleUiWords.get("page.heading"), PeopleUiWords.get("page.line"));
         body = Fit.grow(context.theme().controls().box(page, 1));
+        forms = new HouseForms(context, doors, new SideOfPage(), this::load);
         context.onActor(actor -> load());
         load();
     }
@@ -79,16 +80,9 @@ final class PeoplePart implements PagePart {
     private void list(Known known) {
         ((GridLayout) heading.actions().getLayout()).numColumns = known.asked() ? 2 : 1;
         if (known.asked()) {
-            context.theme()
-                    .controls()
-                    .button(
-                            heading.actions(),
-                            PeopleUiWords.get("envelope.open"),
-                            () -> form(Act.SEAL_RECOVERY, this::envelope));
+            context.theme().controls().button(heading.actions(), PeopleUiWords.get("envelope.open"), forms::envelope);
         }
-        context.theme()
-                .controls()
-                .button(heading.actions(), PeopleUiWords.get("enrol.open"), () -> form(Act.ENROL_PERSON, this::enrol));
+        context.theme().controls().button(heading.actions(), PeopleUiWords.get("enrol.open"), forms::enrol);
         if (!known.asked()) {
             Fit.wide(new Note(body, context.theme(), Meaning.CAUTION, PeopleUiWords.get("page.open")));
         } else if (!known.sealed()) {
@@ -130,47 +124,19 @@ final class PeoplePart implements PagePart {
                                         .fill(content, facts)));
     }
 
-    /** Fills the side with what asks for a role. */
-    private interface Form {
-        void fill(PersonId actor, Permission may);
-    }
-
-    private void form(Act act, Form form) {
-        Optional<PersonId> actor = context.actor();
-        if (actor.isEmpty()) {
-            context.say(PeopleUiWords.get("page.nobody"));
-            return;
+    private final class SideOfPage implements HouseForms.Side {
+        @Override
+        public void fill(Consumer<Composite> content) {
+            aside(content);
         }
-        context.jobs()
-                .run(
-                        PeopleUiWords.get("page.reading"),
-                        progress -> doors.permissions().ask(actor.get(), act),
-                        may -> form.fill(actor.get(), may));
+
+        @Override
+        public void measure() {
+            side.orElseThrow().measure();
+        }
     }
 
-    private void enrol(PersonId actor, Permission may) {
-        aside(content ->
-                new EnrolForm(doors).fill(content, context, actor, may, side.orElseThrow()::measure, this::load));
-    }
-
-    private void envelope(PersonId actor, Permission may) {
-        Envelope envelope = new Envelope(doors, context);
-        aside(content -> envelope.fill(
-                content,
-                actor,
-                proved(may),
-                side.orElseThrow()::measure,
-                code -> aside(shown -> envelope.show(shown, code, this::load))));
-    }
-
-    /** Who has not signed in does so with the signature. */
-    private static Permission proved(Permission may) {
-        return may instanceof Permission.Denied denied && denied.code().equals("sign-in.needed")
-                ? new Permission.Allowed()
-                : may;
-    }
-
-    private void aside(java.util.function.Consumer<Composite> fill) {
+    private void aside(Consumer<Composite> fill) {
         Scroller scroller = side.orElseThrow();
         empty(scroller.content());
         fill.accept(scroller.content());

@@ -23,6 +23,7 @@ import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.report.Report;
 import wickbench.api.report.ReportPrinter;
+import wickbench.api.report.WholeFile;
 import wickbench.report.ReportWords;
 
 /** {@code report}: prints a single result. */
@@ -80,7 +81,10 @@ public final class ReportCommand implements CommandSet {
 
     private void write(Report report, Path file) {
         try {
-            new WholeFile(file).write(bytes -> pdf.print(report, bytes));
+            new WholeFile(file).write(bytes -> {
+                pdf.print(report, bytes);
+                return true;
+            });
         } catch (IOException e) {
             throw new BadInput(Complaint.of(file.toString(), ReportWords.get("file.unwritable", reason(e))));
         }
