@@ -19,7 +19,7 @@ have_command() { command -v "$1" >/dev/null 2>&1; }
 have_library() { /sbin/ldconfig -p 2>/dev/null | grep -q "$1"; }
 have_font() { have_command fc-list && [ -n "$(fc-list | head -n 1)" ]; }
 
-# prepare [windows] [tests]: installs what is missing for these, or says in one line what that is
+# prepare [windows] [tests] [statistics]: installs what is missing for these, or says in one line what that is
 prepare() {
   missing=
   have_jdk || missing="$missing openjdk-17-jdk-headless"
@@ -36,6 +36,7 @@ prepare() {
         have_command python3 || missing="$missing python3"
         have_command openssl || missing="$missing openssl"
         ;;
+      statistics) have_command Rscript || missing="$missing r-base-core" ;;
     esac
   done
   [ -z "$missing" ] || install $missing

@@ -1,6 +1,7 @@
 package wickbench.benchmarks;
 
 import java.util.List;
+import wickbench.figures.detection.Link;
 
 /** All figures that are measured; a new one is a line here. */
 final class Contests {
@@ -24,6 +25,9 @@ final class Contests {
                 new PlanTotal(),
                 PlanTime.proof(),
                 PlanTime.again(),
-                new PlansChecked(full ? 100_000 : 5_000));
+                new PlansChecked(full ? 100_000 : 5_000),
+                new ExactLimits(),
+                new DetectionFits(Link.PROBIT),
+                new DetectionFits(Link.CLOGLOG));
     }
 }

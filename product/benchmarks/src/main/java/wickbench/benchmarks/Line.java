@@ -9,11 +9,27 @@ record Line(String figure, Unit unit, double ours, String baseline, double their
         return ours / theirs;
     }
 
+    /** Never where nothing was measured. */
     boolean met() {
         return unit.moreIsBetter() ? ratio() >= goal : ratio() <= goal;
     }
 
     String markdown() {
+        return Double.isNaN(theirs) ? unmeasured() : measured();
+    }
+
+    private String unmeasured() {
+        return String.format(
+                Locale.ROOT,
+                "| %s | %s | %s | – | %s %.2f × | **not measured** |",
+                figure,
+                unit.text(ours),
+                baseline,
+                unit.moreIsBetter() ? "≥" : "≤",
+                goal);
+    }
+
+    private String measured() {
         return String.format(
                 Locale.ROOT,
                 "| %s | %s | %s: %s | %.2f × | %s %.2f × | %s |",

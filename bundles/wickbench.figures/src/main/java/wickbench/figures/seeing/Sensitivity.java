@@ -28,13 +28,22 @@ public record Sensitivity(double dPrime, double criterion, double beta, double a
      */
     public static Sensitivity corrected(long hits, long signals, long alarms, long noise) {
         check(hits, signals, alarms, noise);
-        return ofRates((hits + 0.5) / (signals + 1d), (alarms + 0.5) / (noise + 1d));
+        return of(z(hits, signals), z(alarms, noise));
+    }
+
+    /** From the nearer end, so that as many hits as alarms are missing give a criterion of 0. */
+    private static double z(long seen, long all) {
+        return 2 * seen > all
+                ? -Normal.quantile((all - seen + 0.5) / (all + 1d))
+                : Normal.quantile((seen + 0.5) / (all + 1d));
     }
 
     /** Returns the figures of two rates between 0 and 1. */
     public static Sensitivity ofRates(double hitRate, double alarmRate) {
-        double h = Normal.quantile(hitRate);
-        double f = Normal.quantile(alarmRate);
+        return of(Normal.quantile(hitRate), Normal.quantile(alarmRate));
+    }
+
+    private static Sensitivity of(double h, double f) {
         // written so that equal rates give 0 and not −0
         double criterion = 0 - (h + f) / 2;
         return new Sensitivity(h - f, criterion, Math.exp((f * f - h * h) / 2), Normal.below((h - f) / Math.sqrt(2)));

@@ -40,6 +40,13 @@ class SeeingTest {
         assertThat(corrected.criterion()).isEqualTo(criterion, within(FOUR_PLACES));
     }
 
+    /** As many hits missing as alarms given: leaning to neither side, to the last digit. */
+    @ParameterizedTest
+    @CsvSource({"25, 0", "24, 1", "20, 5", "13, 12"})
+    void an_even_reader_leans_to_neither_side(long hits, long alarms) {
+        assertThat(Sensitivity.corrected(hits, 25, alarms, 25).criterion()).isZero();
+    }
+
     @Test
     void a_perfect_reader_has_no_plain_figure() {
         assertThat(Sensitivity.of(25, 25, 0, 25)).isEmpty();
