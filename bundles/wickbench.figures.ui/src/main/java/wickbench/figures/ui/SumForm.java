@@ -26,7 +26,7 @@ import wickbench.widgets.Theme;
 
 /** The fields of one sum; those that a choice does not ask for are not there. */
 final class SumForm {
-    private static final int FIELD = 180;
+    private static final int FIELD = 130;
 
     private final Composite room;
     private final PageContext context;

@@ -17,7 +17,7 @@ import wickbench.widgets.Type;
 
 /** The sums, each below the question that it answers. */
 final class SumTree {
-    private static final int WIDTH = 272;
+    private static final int WIDTH = 246;
 
     private final Tree tree;
     private final Map<String, TreeItem> items = new HashMap<>();

@@ -22,10 +22,11 @@ import wickbench.widgets.Scroller;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
-/** One sum: what it asks beside what it answers, one above the other where the room is narrow. */
+/** One sum: what it asks beside what it answers; where the room is narrow, the answer in words above, the rest below. */
 final class SumView {
-    private static final int BOTH = 860;
-    private static final int ASKED = 410;
+    private static final int BOTH = 740;
+    private static final int LEAST_ASKED = 366;
+    private static final double SHARE_ASKED = 0.42;
 
     private final PageContext context;
     private final Theme theme;
@@ -33,10 +34,13 @@ final class SumView {
     private final Scroller scroller;
     private final Composite halves;
     private final SumForm form;
-    private final Composite answer;
+    private final Composite above;
+    private final Composite beside;
     private final ChartView plot;
     private final Composite figures;
     private final KeepBar keep;
+    private Optional<Worked> shown = Optional.empty();
+    private boolean both;
     private int asked;
 
     SumView(
@@ -54,13 +58,14 @@ final class SumView {
         Composite content = scroller.content();
         theme.controls().label(content, Type.HEADING, sum.title());
         Fit.wide(theme.controls().text(content, Type.BODY, sum.line()));
+        above = Fit.wide(theme.controls().card(content, 1));
         halves = Fit.wide(theme.controls().box(content, 2));
         ((GridLayout) halves.getLayout()).horizontalSpacing = theme.metrics().grid(3);
         Composite left = theme.controls().box(halves, 1);
         Composite right = theme.controls().box(halves, 1);
         form = new SumForm(left, context, sum, typed.orElseGet(sum::example), this::compute, scroller::measure);
         left.setVisible(!sum.inputs().isEmpty());
-        answer = Fit.wide(theme.controls().card(right, 1));
+        beside = Fit.wide(theme.controls().card(right, 1));
         plot = Fit.wide(new ChartView(right, context, doors.painter()));
         figures = Fit.wide(theme.controls().card(right, 1));
         keep = new KeepBar(content, context, doors.kept(), sum, reopen, scroller::measure);
@@ -88,13 +93,18 @@ final class SumView {
 
     /** Beside one another where there is room for both. */
     private void arrange(Composite left, Composite right) {
-        boolean both = !sum.inputs().isEmpty() && scroller.control().getClientArea().width >= theme.px(BOTH);
+        int width = scroller.control().getClientArea().width;
+        boolean before = both;
+        both = !sum.inputs().isEmpty() && width >= theme.px(BOTH);
         GridData asks = new GridData(SWT.FILL, SWT.BEGINNING, !both, false);
         asks.exclude = sum.inputs().isEmpty();
-        asks.widthHint = both ? theme.px(ASKED) : SWT.DEFAULT;
+        asks.widthHint = both ? Math.max(theme.px(LEAST_ASKED), (int) (width * SHARE_ASKED)) : SWT.DEFAULT;
         left.setLayoutData(asks);
         right.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         ((GridLayout) halves.getLayout()).numColumns = both ? 2 : 1;
+        if (both != before) {
+            shown.ifPresent(this::words);
+        }
         scroller.measure();
     }
 
@@ -122,24 +132,36 @@ final class SumView {
 
     private void show(Worked worked) {
         scroller.control().setRedraw(false);
+        shown = Optional.of(worked);
         form.clear();
-        empty(answer);
+        words(worked);
         empty(figures);
         if (worked.reckoned() instanceof Reckoned.Done done) {
-            new AnswerView(answer, theme).showWords(done.answer());
             new AnswerView(figures, theme).showFigures(sum, done.answer());
             keep.offer(Optional.of(done));
         } else {
-            refuse((Reckoned.Wrong) worked.reckoned());
             keep.offer(Optional.empty());
         }
         worked.chart().ifPresent(plot::chart);
         reveal(plot, worked.chart().isPresent());
-        reveal(answer, answer.getChildren().length > 0);
         reveal(figures, figures.getChildren().length > 0);
         scroller.measure();
         scroller.control().setRedraw(true);
         context.ready();
+    }
+
+    /** Says the answer, or why there is none, where it is seen beside the form. */
+    private void words(Worked worked) {
+        empty(above);
+        empty(beside);
+        Composite card = both ? beside : above;
+        if (worked.reckoned() instanceof Reckoned.Done done) {
+            new AnswerView(card, theme).showWords(done.answer());
+        } else {
+            refuse(card, (Reckoned.Wrong) worked.reckoned());
+        }
+        reveal(above, above.getChildren().length > 0);
+        reveal(beside, beside.getChildren().length > 0);
     }
 
     private static void empty(Composite card) {
@@ -153,11 +175,11 @@ final class SumView {
         ((GridData) control.getLayoutData()).exclude = !visible;
     }
 
-    private void refuse(Reckoned.Wrong wrong) {
+    private void refuse(Composite card, Reckoned.Wrong wrong) {
         String why = form.complain(wrong)
                 ? FiguresUiWords.get("answer.see-field", label(wrong.input()))
                 : wrong.complaint().text();
-        Fit.wide(new Note(answer, theme, Meaning.CAUTION, AnswerView.escaped(FiguresUiWords.get("answer.none", why))));
+        Fit.wide(new Note(card, theme, Meaning.CAUTION, AnswerView.escaped(FiguresUiWords.get("answer.none", why))));
     }
 
     private String label(String input) {

@@ -12,6 +12,7 @@ final class Beta {
     private static final double TINY = 1e-300;
     private static final double EPSILON = 0x1p-53;
     private static final double CLOSE = 1e-5;
+    private static final double UNSEEN = 4 * EPSILON;
     private static final int MOST_STEPS = 100_000;
 
     private final double a;
@@ -121,14 +122,15 @@ final class Beta {
 
     /**
      * Halley's method on the logarithms of x and of the tail: for b ≥ 1 both tails are log-concave in ln x, so it cannot run away.
-     * It triples the digits at each step, so a step from near by is the last.
+     * It triples the digits at each step, so a step from near by is the last; and so is one that x can hardly show, which near 1
+     * may leave the tail far from its goal for ever.
      */
     private static double halley(double start, DoubleFunction<Step> steps) {
         double x = start;
         for (int i = 0; i < MOST_STEPS; i++) {
             Step step = steps.apply(x);
             double by = step.by();
-            boolean last = Math.abs(step.missing) < CLOSE && Math.abs(by) < CLOSE * (1 - x);
+            boolean last = Math.abs(by) < UNSEEN || Math.abs(step.missing) < CLOSE && Math.abs(by) < CLOSE * (1 - x);
             double next = x * Math.exp(by);
             x = next < 1 ? next : (x + 1) / 2;
             if (last) {

@@ -41,8 +41,13 @@ final class Plots {
 
     /** Follows a function over a stretch of x, in equal steps. */
     static Series curve(String name, double from, double to, DoubleUnaryOperator of) {
-        double[] x = IntStream.range(0, POINTS)
-                .mapToDouble(i -> from + (to - from) * i / (POINTS - 1))
+        return curve(name, POINTS, from, to, of);
+    }
+
+    /** Follows a function that takes long, at so many points. */
+    static Series curve(String name, int points, double from, double to, DoubleUnaryOperator of) {
+        double[] x = IntStream.range(0, points)
+                .mapToDouble(i -> from + (to - from) * i / (points - 1))
                 .toArray();
         return curve(name, x, of);
     }

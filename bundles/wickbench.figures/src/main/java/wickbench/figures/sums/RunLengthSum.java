@@ -11,6 +11,8 @@ import wickbench.figures.trend.RunLength;
 final class RunLengthSum {
     private static final String CHART = "chart";
     private static final double SHOWN = 3;
+    /** Each takes an integral equation. */
+    private static final int POINTS = 31;
 
     private RunLengthSum() {}
 
@@ -48,7 +50,7 @@ final class RunLengthSum {
                 .plotted(() -> Plots.chart(
                         Plots.axis("shift"),
                         Plots.logarithm("run-length"),
-                        Plots.curve("run-length", 0, SHOWN, shift -> orNothing(length, shift))));
+                        Plots.curve("run-length", POINTS, 0, SHOWN, shift -> orNothing(length, shift))));
     }
 
     private static DoubleUnaryOperator length(Given given) {

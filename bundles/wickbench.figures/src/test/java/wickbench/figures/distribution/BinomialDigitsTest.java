@@ -1,6 +1,7 @@
 package wickbench.figures.distribution;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -11,7 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Limits, tails and quantiles against plain sums in 40-digit decimals. */
 class BinomialDigitsTest {
     private static final double DIGITS = 14;
-    private static final int[] SIZES = {1, 2, 3, 5, 8, 12, 20, 29, 40, 60, 75, 100, 150, 200, 299, 500, 700, 1000, 3000};
+    private static final int[] SIZES = {1, 2, 3, 5, 8, 12, 20, 29, 40, 60, 75, 100, 150, 200, 299, 500, 700, 1000, 3000
+    };
     private static final double[] TAILS = {0.4, 0.25, 0.1, 0.05, 0.025, 0.005, 5e-4, 1e-6, 1e-10};
 
     record Case(int n, int x) {}
@@ -41,6 +43,17 @@ class BinomialDigitsTest {
         }
         assertThat(checked).isGreaterThan(10_000);
         assertThat(worst).isGreaterThanOrEqualTo(DIGITS);
+    }
+
+    /** P(X ≤ n − 1) = 1 − pⁿ: so near 1 that the tail cannot be met to its last digit. */
+    @Test
+    void a_limit_that_is_all_but_one_settles() {
+        for (int n : SIZES) {
+            for (double tail : new double[] {1e-8, 1e-10, 1e-12, 1e-14, 1e-15}) {
+                double expected = Math.exp(Math.log1p(-tail) / n);
+                assertThat(BinomialLimits.upper(n - 1, n, tail)).isEqualTo(expected, within(3e-16));
+            }
+        }
     }
 
     /** One exact Newton step from the computed limit says how far it is from the true one. */
