@@ -1,5 +1,6 @@
 package wickbench.figures.ui;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -70,6 +71,7 @@ final class SumView {
         figures = Fit.wide(theme.controls().card(right, 1));
         keep = new KeepBar(content, context, doors.kept(), sum, reopen, scroller::measure);
         scroller.control().addListener(SWT.Resize, event -> arrange(left, right));
+        List.of(above, beside, figures).forEach(empty -> reveal(empty, false));
         arrange(left, right);
         compute();
     }
