@@ -8,6 +8,7 @@ import wickbench.api.backup.Backups;
 import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.Proofs;
+import wickbench.api.journal.Stations;
 import wickbench.shell.Page;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -20,8 +21,12 @@ public final class JournalPage implements Page {
 
     @Activate
     public JournalPage(
-            @Reference Journal journal, @Reference Proofs proofs, @Reference Backups backups, @Reference Index index) {
-        doors = new JournalDoors(journal, proofs, backups, index);
+            @Reference Journal journal,
+            @Reference Proofs proofs,
+            @Reference Backups backups,
+            @Reference Index index,
+            @Reference Stations stations) {
+        doors = new JournalDoors(journal, proofs, backups, index, stations);
     }
 
     @Override

@@ -60,6 +60,7 @@ final class JournalPart implements PagePart {
 
     private void here(Composite column, JournalDoors.Known known) {
         new StationPanel(column, context, doors, here::measure).fill(known);
+        new StationsPanel(column, context, doors, here::measure).fill(known, this::load);
         new IndexPanel(column, context, doors, here::measure).fill(known, this::load);
     }
 

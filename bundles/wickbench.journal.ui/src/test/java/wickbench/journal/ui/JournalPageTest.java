@@ -111,8 +111,8 @@ class JournalPageTest {
         String early = typed(house.doors().journal().checkpoint().orElseThrow());
         house.record(3, 2);
         open();
-        hands.type(hands.fields().get(0), early);
-        assertThat(hands.fields().get(0).getText()).isEqualTo(early);
+        hands.type(hands.fields().get(1), early);
+        assertThat(hands.fields().get(1).getText()).isEqualTo(early);
         hands.click("Compare");
         hands.awaitWord("Consistent");
         assertThat(hands.words())
@@ -130,7 +130,7 @@ class JournalPageTest {
     void the_tab_key_leads_out_of_the_field_for_a_checkpoint() {
         house.record(0, 1);
         open();
-        Text area = hands.fields().get(0);
+        Text area = hands.fields().get(1);
         area.setFocus();
         desk.settle();
         hands.key('\t');
@@ -168,17 +168,17 @@ class JournalPageTest {
         house.record(0, 3);
         open();
         List<Text> fields = hands.fields();
-        hands.type(fields.get(1), folder.resolve("safe").toString());
+        hands.type(fields.get(2), folder.resolve("safe").toString());
         hands.click("Back up now");
         hands.awaitWord("Newest back-up: less than an hour ago");
         Path backup = house.doors().backups().state().last().orElseThrow().folder();
         assertThat(backup.getParent()).isEqualTo(folder.resolve("safe"));
 
         fields = hands.fields();
-        fields.get(4).setText(backup.toString());
-        fields.get(5).setText(folder.resolve("new").toString());
+        fields.get(5).setText(backup.toString());
+        fields.get(6).setText(folder.resolve("new").toString());
         house.record(3, 2);
-        fields.get(6).setText(typed(house.doors().journal().checkpoint().orElseThrow()));
+        fields.get(7).setText(typed(house.doors().journal().checkpoint().orElseThrow()));
         hands.click("Restore");
         hands.awaitWord("Restored, but not everything");
         assertThat(hands.words()).anyMatch(word -> word.contains("the newest 2 are missing"));
@@ -194,8 +194,8 @@ class JournalPageTest {
         open();
         hands.click("Back up now");
         assertThat(hands.words()).contains("a whole path, from the root of the disk on");
-        hands.fields().get(4).setText(folder.toString());
-        hands.fields().get(5).setText(folder.resolve("new").toString());
+        hands.fields().get(5).setText(folder.toString());
+        hands.fields().get(6).setText(folder.resolve("new").toString());
         hands.click("Restore");
         hands.awaitWord("Refused");
         assertThat(hands.words()).anyMatch(word -> word.contains("is no whole back-up"));
@@ -205,12 +205,12 @@ class JournalPageTest {
     void a_plan_is_kept_and_taken_back() {
         house.record(0, 1);
         open();
-        hands.fields().get(1).setText(folder.resolve("safe").toString());
-        hands.fields().get(2).setText("x");
+        hands.fields().get(2).setText(folder.resolve("safe").toString());
+        hands.fields().get(3).setText("x");
         hands.click("Make them by themselves while this window is open");
         hands.click("Keep this plan");
         assertThat(hands.words()).contains("a whole number");
-        hands.fields().get(2).setText("7");
+        hands.fields().get(3).setText("7");
         hands.click("Keep this plan");
         desk.await(() -> house.doors().backups().state().plan().isPresent());
         assertThat(house.doors().backups().state().plan()).contains(new BackupPlan(folder.resolve("safe"), 7, 14));
@@ -219,6 +219,32 @@ class JournalPageTest {
         hands.click("Make them by themselves while this window is open");
         hands.click("Keep this plan");
         desk.await(() -> house.doors().backups().state().plan().isEmpty());
+    }
+
+    @Test
+    void journals_are_shared_through_a_folder_and_no_longer() throws IOException {
+        house.record(0, 2);
+        Path share = Files.createDirectory(folder.resolve("share"));
+        open();
+        assertThat(hands.words()).contains("This station works alone.");
+        hands.type(hands.fields().get(0), share.toString());
+        hands.click("Share through this folder");
+        hands.awaitWord("This station");
+        desk.await(() -> desk.said().contains("Journals are exchanged through this folder from now on."));
+        hands.click("Exchange now");
+        hands.awaitWord("3 entries are there for the others");
+        assertThat(share.resolve("station-1/entries-000000.jsonl")).exists();
+        hands.click("Work alone");
+        hands.awaitWord("This station works alone.");
+    }
+
+    @Test
+    void a_folder_that_is_not_there_to_share_is_told() {
+        house.record(0, 1);
+        open();
+        hands.fields().get(0).setText(folder.resolve("nowhere").toString());
+        hands.click("Share through this folder");
+        hands.awaitWord("Refused");
     }
 
     @Test

@@ -21,7 +21,8 @@ final class TestHouse implements AutoCloseable {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, List::of);
-        doors = new JournalDoors(journal, journal.proofs(), new HomeBackups(home, () -> journal), index);
+        doors = new JournalDoors(
+                journal, journal.proofs(), new HomeBackups(home, () -> journal), index, journal.others());
     }
 
     void record(int from, int count) {
