@@ -7,12 +7,19 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
+import wickbench.api.attachment.Attachments;
+import wickbench.api.authority.SignIn;
 import wickbench.api.home.Home;
+import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
+import wickbench.api.lot.Lots;
 import wickbench.api.method.Methods;
 import wickbench.api.person.People;
+import wickbench.api.profile.SiteFacts;
+import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.RunSheets;
+import wickbench.bench.run.Runs;
 import wickbench.shell.Page;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -27,12 +34,30 @@ public final class BenchPage implements Page {
     public BenchPage(
             @Reference Home home,
             @Reference Journal journal,
+            @Reference Index index,
             @Reference Methods methods,
             @Reference ReadingDoor door,
             @Reference RunSheets sheets,
+            @Reference Runs runs,
+            @Reference People people,
+            @Reference SignIn signIn,
+            @Reference SiteProfile profile,
+            @Reference SiteFacts site,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<People> people) {
-        doors = new BenchDoors(home, journal, methods, door, sheets, people);
+                    List<Lots> lots,
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<Attachments> attachments) {
+        doors = new BenchDoors(
+                home,
+                journal,
+                index,
+                methods,
+                door,
+                sheets,
+                runs,
+                new BenchDoors.Persons(people, signIn, profile, site),
+                lots,
+                attachments);
     }
 
     @Override
@@ -49,6 +74,6 @@ public final class BenchPage implements Page {
 
     @Override
     public PagePart open(Composite parent, PageContext context) {
-        return new BenchPart(parent, context, doors);
+        return new BenchPart(parent, context, doors, new Tones());
     }
 }

@@ -11,26 +11,27 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.FileDialog;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.person.Person;
+import wickbench.bench.run.Run;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.EmptyState;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Heading;
 
-/** The open page: one strip, or a whole sheet. */
+/** The open page: a run of strips, or a whole sheet. */
 final class BenchPart implements PagePart {
     private final PageContext context;
     private final BenchDoors doors;
     private final Composite page;
     private final Composite stack;
     private final StackLayout layout = new StackLayout();
-    private final StripDesk strip;
+    private final RunFlow flow;
     private final SheetDesk sheet;
 
     /** What the page needs before anything can be entered. */
-    private record Known(List<Person> people, List<IssuedMethod> methods, ZoneId zone) {}
+    private record Known(List<Person> people, List<IssuedMethod> methods, ZoneId zone, List<Run> runs) {}
 
-    BenchPart(Composite parent, PageContext context, BenchDoors doors) {
+    BenchPart(Composite parent, PageContext context, BenchDoors doors, Bell bell) {
         this.context = context;
         this.doors = doors;
         page = context.theme().controls().box(parent, 1);
@@ -41,9 +42,9 @@ final class BenchPart implements PagePart {
         stack = Fit.grow(new Composite(page, SWT.NONE));
         stack.setBackground(page.getBackground());
         stack.setLayout(layout);
-        strip = new StripDesk(stack, context, doors);
-        sheet = new SheetDesk(stack, context, doors, () -> front(strip.control()));
-        front(strip.control());
+        flow = new RunFlow(stack, context, doors, bell);
+        sheet = new SheetDesk(stack, context, doors, () -> front(flow.control()));
+        front(flow.control());
         load();
     }
 
@@ -52,23 +53,23 @@ final class BenchPart implements PagePart {
                 .run(
                         BenchUiWords.get("bench.loading"),
                         progress -> new Known(
-                                doors.people().stream()
-                                        .flatMap(people -> people.all().stream())
-                                        .toList(),
+                                doors.persons().people().all(),
                                 doors.methods().all().stream()
                                         .filter(method -> method.until().isEmpty())
                                         .toList(),
-                                doors.zone()),
+                                doors.zone(),
+                                doors.runs().open()),
                         this::take);
     }
 
     private void take(Known known) {
         SiteClock clock = new SiteClock(doors.home().clock(), known.zone());
-        strip.start(
+        flow.start(
                 new Choices(
                         known.people(),
                         known.methods().stream().map(IssuedMethod::method).toList()),
-                clock);
+                clock,
+                known.runs());
         sheet.clock(clock);
         if (known.methods().isEmpty()) {
             front(nothingToRunBy());
@@ -101,22 +102,31 @@ final class BenchPart implements PagePart {
         }
     }
 
-    /** Opens the sheet with this path. */
+    /** Goes to a stage of the run under way, to a strip of it as {@code strip:3}, or opens the sheet with this path. */
     @Override
     public void show(String argument) {
+        if (flow.show(argument)) {
+            front(flow.control());
+            return;
+        }
         front(sheet.control());
         sheet.open(Path.of(argument));
     }
 
     @Override
     public void shown() {
-        if (layout.topControl == strip.control()) {
-            strip.focus();
+        if (layout.topControl == flow.control()) {
+            flow.focus();
         }
     }
 
-    StripDesk strip() {
-        return strip;
+    @Override
+    public void closed() {
+        flow.leave();
+    }
+
+    RunFlow flow() {
+        return flow;
     }
 
     SheetDesk sheet() {
@@ -126,8 +136,8 @@ final class BenchPart implements PagePart {
     private void front(Control control) {
         layout.topControl = control;
         stack.layout();
-        if (control == strip.control()) {
-            strip.focus();
+        if (control == flow.control()) {
+            flow.focus();
         }
     }
 }

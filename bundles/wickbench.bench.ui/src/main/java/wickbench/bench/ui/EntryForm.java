@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -31,17 +30,17 @@ final class EntryForm {
      * Makes the fields.
      *
      * @param over what lists may drop over
-     * @param now puts this moment into a time
      * @param changed hears of every change
      */
-    EntryForm(Composite parent, Composite over, Theme theme, Consumer<Item> now, Runnable changed) {
+    EntryForm(Composite parent, Composite over, Theme theme, Runnable changed) {
         this.theme = theme;
         this.changed = changed;
         box = Fit.wide(theme.controls().box(parent, 1));
         strip(new FormGrid(box, over, theme, BenchUiWords.get("form.strip")));
         preChecks = new PreCheckFields(
                 sample(new FormGrid(box, over, theme, BenchUiWords.get("form.sample"))), theme, changed);
-        times(new FormGrid(box, over, theme, BenchUiWords.get("form.times")), now);
+        times(new FormGrid(box, over, theme, BenchUiWords.get("form.times")));
+        clean(new FormGrid(box, over, theme, BenchUiWords.get("form.clean")));
         slots.values().forEach(this::listen);
     }
 
@@ -53,7 +52,9 @@ final class EntryForm {
         slots.put(Item.METHOD, grid.pick(grid.whole(), Item.METHOD, made -> picks.put(Item.METHOD, made)));
         List<Form> row = grid.halves();
         slots.put(Item.OPERATOR, grid.pick(row.get(0), Item.OPERATOR, made -> picks.put(Item.OPERATOR, made)));
-        slots.put(Item.LOT, grid.text(row.get(1), Item.LOT));
+        slots.put(Item.LOT, grid.pick(row.get(1), Item.LOT, made -> picks.put(Item.LOT, made)));
+        slots.put(
+                Item.OBSERVER, grid.pick(grid.halves().get(0), Item.OBSERVER, made -> picks.put(Item.OBSERVER, made)));
     }
 
     private Composite sample(FormGrid grid) {
@@ -74,18 +75,18 @@ final class EntryForm {
         return grid.card();
     }
 
-    private void times(FormGrid grid, Consumer<Item> now) {
+    private void times(FormGrid grid) {
         List<Form> row = grid.halves();
         slots.put(Item.OUT_OF_FRIDGE, grid.text(row.get(0), Item.OUT_OF_FRIDGE));
         slots.put(Item.EXTRACTED, grid.text(row.get(1), Item.EXTRACTED));
         slots.put(Item.SHAKEN, grid.text(grid.halves().get(0), Item.SHAKEN));
-        row = grid.halves();
-        time(grid, row.get(0), Item.STARTED, "now.started", now);
-        time(grid, row.get(1), Item.READ, "now.read", now);
     }
 
-    private void time(FormGrid grid, Form form, Item item, String verb, Consumer<Item> now) {
-        slots.put(item, grid.time(form, item, BenchUiWords.get(verb), () -> now.accept(item)));
+    private void clean(FormGrid grid) {
+        slots.put(Item.CLEAN, grid.text(grid.whole(), Item.CLEAN));
+        List<Form> row = grid.halves();
+        slots.put(Item.CLEANED_BY, grid.text(row.get(0), Item.CLEANED_BY));
+        slots.put(Item.CLEANED_AT, grid.text(row.get(1), Item.CLEANED_AT));
     }
 
     private void listen(Slot slot) {
@@ -96,7 +97,13 @@ final class EntryForm {
 
     void picks(List<Pick> people, List<Pick> methods) {
         picks.get(Item.OPERATOR).picks(people);
+        picks.get(Item.OBSERVER).picks(people);
         picks.get(Item.METHOD).picks(methods);
+    }
+
+    /** Offers the lots that are fit, first expired first; what is not among them may be typed all the same. */
+    void lots(List<Pick> lots) {
+        picks.get(Item.LOT).picks(lots);
     }
 
     Control control(Item item) {

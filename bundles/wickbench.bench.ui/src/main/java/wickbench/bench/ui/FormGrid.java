@@ -9,7 +9,6 @@ import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -18,14 +17,12 @@ import wickbench.api.words.Coded;
 import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Form;
-import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
 /** A card with a heading and fields, one or two a row; the fields of each column line up. */
 final class FormGrid {
     private static final int TWO_A_ROW = 430;
-    private static final int NARROWEST = 72;
 
     private final Theme theme;
     private final Composite over;
@@ -99,23 +96,6 @@ final class FormGrid {
                 }));
         made.accept(picks.get(0));
         return new Slot(field, field.control(), picks.get(0)::value, picks.get(0)::put);
-    }
-
-    /** Adds a time with a button that puts this moment there. */
-    Slot time(Form form, Item item, String verb, Runnable now) {
-        List<Text> texts = new ArrayList<>();
-        Field<Composite> field = labelled(
-                form,
-                () -> form.field(item.words(), parent -> {
-                    Composite row = theme.controls().box(parent, 2);
-                    texts.add(Fit.wide(theme.controls().field(row)));
-                    ((GridData) texts.get(0).getLayoutData()).minimumWidth = theme.px(NARROWEST);
-                    Button button = theme.controls().button(row, verb, now);
-                    Names.give(button, () -> BenchUiWords.get("now.name", item.words(), verb));
-                    return row;
-                }));
-        Names.give(texts.get(0), item::words);
-        return slot(field, texts.get(0));
     }
 
     private void lineUp(List<Form> forms) {

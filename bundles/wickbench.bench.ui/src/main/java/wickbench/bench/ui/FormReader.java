@@ -2,7 +2,6 @@ package wickbench.bench.ui;
 
 import java.math.BigDecimal;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -13,18 +12,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import wickbench.api.lot.LotId;
-import wickbench.api.method.LineRole;
 import wickbench.api.method.Method;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.Reason;
 import wickbench.api.reading.RunControl;
 import wickbench.api.reading.Sample;
-import wickbench.api.reading.Strip;
 import wickbench.api.reading.Times;
 import wickbench.api.reading.Visual;
 import wickbench.api.words.Coded;
-import wickbench.reading.ReadingWords;
+import wickbench.bench.run.Clean;
+import wickbench.bench.run.RunStrip;
 
 /** Turns what is typed into a reading, or says what is wrong and what is still needed. */
 final class FormReader {
@@ -51,7 +49,12 @@ final class FormReader {
         }
         Optional<PersonId> operator = take(Item.OPERATOR, text -> new PersonId(text.toLowerCase(Locale.ROOT)));
         Optional<LotId> lot = take(Item.LOT, LotId::new);
+        Optional<PersonId> observer = take(Item.OBSERVER, text -> new PersonId(text.toLowerCase(Locale.ROOT)));
         Times times = times();
+        Clean clean = new Clean(
+                take(Item.CLEAN, text -> text),
+                take(Item.CLEANED_BY, text -> text),
+                take(Item.CLEANED_AT, clock::past));
         Optional<Sample> sample = sample();
         Map<String, BigDecimal> preChecks = preChecks();
         List<String> missing = missing();
@@ -62,12 +65,23 @@ final class FormReader {
                 missing,
                 whole
                         ? Optional.of(reading(
-                                operator.orElseThrow(), lot.orElseThrow(), sample.orElseThrow(), times, preChecks))
-                        : Optional.empty());
+                                operator.orElseThrow(),
+                                observer,
+                                lot.orElseThrow(),
+                                sample.orElseThrow(),
+                                times,
+                                preChecks))
+                        : Optional.empty(),
+                Optional.of(clean).filter(Clean::stated));
     }
 
     private Reading reading(
-            PersonId operator, LotId lot, Sample sample, Times times, Map<String, BigDecimal> preChecks) {
+            PersonId operator,
+            Optional<PersonId> observer,
+            LotId lot,
+            Sample sample,
+            Times times,
+            Map<String, BigDecimal> preChecks) {
         Method by = method.orElseThrow();
         return new Reading(
                 sample,
@@ -75,9 +89,9 @@ final class FormReader {
                 by.route(),
                 lot,
                 operator,
-                Optional.empty(),
+                observer,
                 times,
-                new Strip(by.format(), typed.answers()),
+                RunStrip.unseen(by),
                 Optional.empty(),
                 preChecks,
                 new Reading.Origin.Bench());
@@ -114,18 +128,9 @@ final class FormReader {
                 take(Item.OUT_OF_FRIDGE, clock::past),
                 take(Item.EXTRACTED, clock::past),
                 take(Item.SHAKEN, Numbers::seconds).map(Duration::ofSeconds),
-                take(Item.STARTED, clock::past),
-                take(Item.READ, clock::past));
-        inOrder(Item.OUT_OF_FRIDGE, times.outOfFridge(), times.started(), "time.after-start");
-        inOrder(Item.EXTRACTED, times.extracted(), times.started(), "time.after-start");
-        inOrder(Item.READ, times.started(), times.read(), "time.before-start");
+                Optional.empty(),
+                Optional.empty());
         return times;
-    }
-
-    private void inOrder(Item item, Optional<Instant> first, Optional<Instant> then, String complaint) {
-        if (first.isPresent() && then.isPresent() && first.get().isAfter(then.get())) {
-            wrong.put(item, BenchUiWords.get(complaint));
-        }
     }
 
     private Map<String, BigDecimal> preChecks() {
@@ -149,15 +154,7 @@ final class FormReader {
                 && typed.text(Item.REASON_TEXT).isEmpty()) {
             missing.add(Item.REASON_TEXT.words());
         }
-        method.ifPresent(by -> by.format().lines().stream()
-                .filter(role -> !typed.answers().containsKey(role))
-                .map(FormReader::words)
-                .forEach(missing::add));
         return missing;
-    }
-
-    private static String words(LineRole role) {
-        return ReadingWords.text(role);
     }
 
     private <E extends Enum<E> & Coded> Optional<E> code(Item item, Class<E> type) {
@@ -179,7 +176,7 @@ final class FormReader {
     /** Ids complain in the words of files; people at the bench get shorter ones. */
     private static String complaint(Item item, IllegalArgumentException said) {
         return switch (item) {
-            case OPERATOR -> BenchUiWords.get("operator.expected");
+            case OPERATOR, OBSERVER -> BenchUiWords.get("operator.expected");
             case LOT -> BenchUiWords.get("lot.expected");
             default -> said.getMessage();
         };

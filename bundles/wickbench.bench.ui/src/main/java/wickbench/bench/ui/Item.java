@@ -20,8 +20,10 @@ enum Item implements Coded {
     OUT_OF_FRIDGE(false),
     EXTRACTED(false),
     SHAKEN(false),
-    STARTED(false),
-    READ(false);
+    CLEAN(false),
+    CLEANED_BY(false),
+    CLEANED_AT(false),
+    OBSERVER(false);
 
     private final boolean asked;
 

@@ -61,7 +61,8 @@ final class PickField {
 
     private void typed() {
         if (!filling && text.isFocusControl()) {
-            list.show(fitting());
+            // what was typed to its end is what Enter takes
+            list.show(chosen().map(List::of).orElseGet(this::fitting));
         }
     }
 

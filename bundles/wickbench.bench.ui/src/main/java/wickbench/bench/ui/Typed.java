@@ -2,21 +2,17 @@ package wickbench.bench.ui;
 
 import java.util.HashMap;
 import java.util.Map;
-import wickbench.api.method.LineRole;
-import wickbench.api.method.Seen;
 
 /**
  * What stands on the form, as typed.
  *
  * @param texts stripped; what is blank is not in it
  * @param preChecks what was measured of the sample, by the names that the method gives
- * @param answers the lines answered so far
  */
-record Typed(Map<Item, String> texts, Map<String, String> preChecks, Map<LineRole, Seen> answers) {
+record Typed(Map<Item, String> texts, Map<String, String> preChecks) {
     Typed {
         texts = spoken(texts);
         preChecks = spoken(preChecks);
-        answers = Map.copyOf(answers);
     }
 
     String text(Item item) {

@@ -16,22 +16,19 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wickbench.api.method.LineRole;
 import wickbench.api.method.Method;
 import wickbench.api.method.Seen;
+import wickbench.api.person.PersonId;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.Reason;
+import wickbench.bench.run.Clean;
 import wickbench.reading.MethodJson;
 
 /** From what is typed to a reading, without a window. */
 class FormReaderTest {
     private static final Instant NOW = Instant.parse("2026-03-10T09:00:00Z");
     private static final SiteClock CLOCK = new SiteClock(InstantSource.fixed(NOW), ZoneId.of("Europe/Vienna"));
-    private static final Map<LineRole, Seen> NEGATIVE =
-            Map.of(LineRole.CONTROL, Seen.SEEN, LineRole.HOOK, Seen.SEEN, LineRole.TEST, Seen.NOT_SEEN);
-
     private final Map<Item, String> texts = new EnumMap<>(Item.class);
-    private Map<LineRole, Seen> answers = NEGATIVE;
     private Method method;
 
     @BeforeEach
@@ -49,8 +46,9 @@ class FormReaderTest {
         texts.put(Item.OUT_OF_FRIDGE, "9:20");
         texts.put(Item.EXTRACTED, "9:50");
         texts.put(Item.SHAKEN, "61");
-        texts.put(Item.STARTED, "9:52:30");
-        texts.put(Item.READ, "2026-03-10T08:58:00Z");
+        texts.put(Item.CLEAN, "wet clean 4");
+        texts.put(Item.CLEANED_AT, "2026-03-10T08:30:00Z");
+        texts.put(Item.OBSERVER, "op-07");
     }
 
     @Test
@@ -62,19 +60,15 @@ class FormReaderTest {
         assertThat(reading.sample().reason()).contains(Reason.CHANGEOVER);
         assertThat(reading.sample().dilution()).isEqualByComparingTo("10");
         assertThat(reading.sample().area().map(BigDecimal::toPlainString)).contains("64.5");
-        assertThat(reading.times().started()).contains(Instant.parse("2026-03-10T08:52:30Z"));
-        assertThat(reading.times().read()).contains(Instant.parse("2026-03-10T08:58:00Z"));
+        assertThat(reading.observer()).contains(new PersonId("op-07"));
+        assertThat(check().clean())
+                .contains(new Clean(
+                        Optional.of("wet clean 4"),
+                        Optional.empty(),
+                        Optional.of(Instant.parse("2026-03-10T08:30:00Z"))));
         assertThat(reading.times().shaken()).contains(Duration.ofSeconds(61));
         assertThat(reading.origin()).isEqualTo(new Reading.Origin.Bench());
-        assertThat(reading.strip().lines()).isEqualTo(NEGATIVE);
-    }
-
-    @Test
-    void a_line_without_an_answer_keeps_the_reading_back() {
-        answers = Map.of(LineRole.CONTROL, Seen.SEEN, LineRole.HOOK, Seen.SEEN);
-
-        assertThat(check().reading()).isEmpty();
-        assertThat(check().missing()).containsExactly("test line");
+        assertThat(reading.strip().lines().values()).containsOnly(Seen.DAMAGED);
     }
 
     @Test
@@ -87,20 +81,16 @@ class FormReaderTest {
     }
 
     @Test
-    void a_strip_without_times_is_a_fact_too() {
-        texts.remove(Item.STARTED);
-        texts.remove(Item.READ);
-
+    void start_and_reading_cannot_be_typed() {
         assertThat(check().reading().orElseThrow().times().started()).isEmpty();
+        assertThat(check().reading().orElseThrow().times().read()).isEmpty();
     }
 
     @ParameterizedTest
     @CsvSource({
-        "STARTED, 8.52, A time such as 8:06 or 2026-03-31 08:06",
-        "STARTED, 25:00, A time such as 8:06 or 2026-03-31 08:06",
-        "STARTED, 10:30, Lies in the future; another day’s time needs its date",
-        "READ, 9:51, Lies before the start",
-        "EXTRACTED, 9:53, Lies after the start",
+        "EXTRACTED, 8.52, A time such as 8:06 or 2026-03-31 08:06",
+        "CLEANED_AT, 25:00, A time such as 8:06 or 2026-03-31 08:06",
+        "OUT_OF_FRIDGE, 10:30, Lies in the future; another day’s time needs its date",
         "DILUTION, 1:10, A number such as 7.5",
         "DILUTION, 0.5, 'How many times thinner: 10, or in parts 1+9'",
         "AREA, 0, An area above 0 cm²",
@@ -116,21 +106,20 @@ class FormReaderTest {
 
     @Test
     void a_method_that_is_not_in_force_is_said_so() {
-        FormCheck check = FormReader.check(new Typed(texts, Map.of(), answers), Optional.empty(), CLOCK);
+        FormCheck check = FormReader.check(new Typed(texts, Map.of()), Optional.empty(), CLOCK);
 
         assertThat(check.wrong()).containsEntry(Item.METHOD, "No such method is in force");
     }
 
     @Test
     void a_measurement_that_is_no_number_is_said_so() {
-        FormCheck check =
-                FormReader.check(new Typed(texts, Map.of("pH", "neutral"), answers), Optional.of(method), CLOCK);
+        FormCheck check = FormReader.check(new Typed(texts, Map.of("pH", "neutral")), Optional.of(method), CLOCK);
 
         assertThat(check.wrongChecks()).containsEntry("pH", "A number such as 7.5");
         assertThat(check.reading()).isEmpty();
     }
 
     private FormCheck check() {
-        return FormReader.check(new Typed(texts, Map.of(), answers), Optional.of(method), CLOCK);
+        return FormReader.check(new Typed(texts, Map.of()), Optional.of(method), CLOCK);
     }
 }

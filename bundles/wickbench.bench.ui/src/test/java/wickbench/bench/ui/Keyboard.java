@@ -23,6 +23,24 @@ record Keyboard(TestDesk desk) {
         press((char) 0, code);
     }
 
+    /** Holds a key down so long that it repeats itself. */
+    void hold(String letter, int millis) {
+        Event event = new Event();
+        event.character = letter.charAt(0);
+        event.type = SWT.KeyDown;
+        desk.shell().getDisplay().post(event);
+        pause(millis);
+        event.type = SWT.KeyUp;
+        desk.shell().getDisplay().post(event);
+        pause(15);
+    }
+
+    private void pause(int millis) {
+        boolean[] over = new boolean[1];
+        desk.shell().getDisplay().timerExec(millis, () -> over[0] = true);
+        desk.await(() -> over[0]);
+    }
+
     private void press(char letter, int code) {
         Display display = desk.shell().getDisplay();
         Event event = new Event();
@@ -32,8 +50,6 @@ record Keyboard(TestDesk desk) {
         display.post(event);
         event.type = SWT.KeyUp;
         display.post(event);
-        boolean[] over = new boolean[1];
-        display.timerExec(15, () -> over[0] = true);
-        desk.await(() -> over[0]);
+        pause(15);
     }
 }

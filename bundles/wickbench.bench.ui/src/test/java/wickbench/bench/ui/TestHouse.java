@@ -2,23 +2,36 @@ package wickbench.bench.ui;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import wickbench.api.gate.Gate;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.StationId;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
+import wickbench.api.profile.Profile;
 import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteFacts;
+import wickbench.api.reading.Outcome;
+import wickbench.attachments.AttachmentService;
+import wickbench.attachments.AttachmentView;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
+import wickbench.bench.run.OpenRuns;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 import wickbench.people.HouseAuthority;
@@ -39,11 +52,26 @@ final class TestHouse implements AutoCloseable {
     private final H2Index index;
     private final MethodShelf shelf;
     private final BenchDoors doors;
+    private final ExecutorService thread = Executors.newSingleThreadExecutor();
+    private final ScheduledExecutorService bells = Executors.newSingleThreadScheduledExecutor();
+    private final OpenRuns runs;
+    /** What the clocks of the runs say; a test lets time pass. */
+    final BenchTime time;
+
+    private Optional<Profile> profile = Optional.empty();
 
     TestHouse(Path folder) {
+        this(folder, new BenchTime());
+    }
+
+    TestHouse(Path folder, BenchTime time, Gate... gates) {
+        this.time = time;
         home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView()));
+        index = H2Index.open(
+                folder.resolve("index"),
+                journal,
+                () -> List.of(new BenchView(), new PeopleView(), new AttachmentView()));
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         PeopleService people = new PeopleService(
                 home,
@@ -53,19 +81,51 @@ final class TestHouse implements AutoCloseable {
                 new Keeping(home, journal, new Roster(home, journal, index), at -> Optional.empty()));
         people.enrol(ACTOR, "Ina Moos", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
         people.enrol(new PersonId("op-07"), "Jost Rietgras", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
+        RecordingDoor door = new RecordingDoor(
+                home,
+                journal,
+                index,
+                shelf,
+                new Neighbours(List.of(gates), at -> Optional.empty()),
+                (act, draft, passphrase) -> draft);
+        runs = new OpenRuns(
+                folder.resolve("runs"),
+                time,
+                thread,
+                (wait, act) -> {
+                    if (!bells.isShutdown()) {
+                        bells.schedule(act, Math.min(20, wait.toMillis()), TimeUnit.MILLISECONDS);
+                    }
+                },
+                door,
+                (draft, run) -> journal.append(List.of(draft)),
+                UUID::randomUUID);
+        Roster roster = new Roster(home, journal, index);
         doors = new BenchDoors(
                 home,
                 journal,
+                index,
                 shelf,
-                new RecordingDoor(
-                        home,
-                        journal,
-                        index,
-                        shelf,
-                        new Neighbours(List.of(), at -> Optional.empty()),
-                        (act, draft, passphrase) -> draft),
+                door,
                 new SheetDesk(shelf, site()),
-                List.of(people));
+                runs,
+                new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster), at -> profile, site()),
+                List.of(),
+                List.of(new AttachmentService(home, journal, index)));
+    }
+
+    /** From now on the site asks a second person to read every strip that looks negative. */
+    void readEveryNegativeTwice() {
+        profile = Optional.of(new Profile(
+                "Feldmark Mill",
+                ZoneId.of("Europe/Vienna"),
+                List.of(),
+                Set.of(),
+                Set.of(),
+                BigDecimal.ONE,
+                7,
+                List.of(Outcome.values()),
+                Profile.LEAST_RETENTION_YEARS));
     }
 
     TestHouse withMethods() {
@@ -97,7 +157,7 @@ final class TestHouse implements AutoCloseable {
         return new MethodDoors(
                 shelf,
                 site(),
-                doors.people().get(0),
+                doors.persons().people(),
                 new HouseAuthority(home, roster, signIn, at -> Optional.empty()),
                 signIn);
     }
@@ -116,6 +176,9 @@ final class TestHouse implements AutoCloseable {
 
     @Override
     public void close() {
+        bells.shutdownNow();
+        thread.shutdown();
+        runs.close();
         index.close();
         journal.close();
     }

@@ -187,6 +187,12 @@ public final class TestDesk implements PageContext, AutoCloseable {
 
     @Override
     public void update(Runnable change) {
-        display.asyncExec(change);
+        if (!display.isDisposed()) {
+            display.asyncExec(() -> {
+                if (!shell.isDisposed()) {
+                    change.run();
+                }
+            });
+        }
     }
 }

@@ -1,0 +1,216 @@
+package wickbench.bench.ui;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import wickbench.bench.run.Moment;
+import wickbench.bench.run.RunPlanning.Planned;
+import wickbench.bench.run.RunStrip;
+import wickbench.reading.plan.WindowRule;
+import wickbench.shell.PageContext;
+import wickbench.widgets.Controls;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Mark;
+import wickbench.widgets.MarkedLine;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Scroller;
+import wickbench.widgets.Shape;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** The plan of the run, what speaks against its start, and whether its alarms will be heard. */
+final class PlanStage implements RunStage {
+    private final PageContext context;
+    private final BenchDoors doors;
+    private final RunActs acts;
+    private final Bell bell;
+    private final RunTimetable timetable;
+    private final Composite box;
+    private final Scroller scroll;
+    private final Label sums;
+    private final RunGantt gantt;
+    private final Composite checks;
+    private final Label words;
+    private final Button begin;
+    private Optional<StartCheck> check = Optional.empty();
+    private Optional<Bell.Trouble> silent = Optional.empty();
+    private boolean beginning;
+
+    /** What is asked before a run. */
+    private record Asked(StartCheck check, Optional<Bell.Trouble> silent) {}
+
+    PlanStage(
+            Composite parent, PageContext context, BenchDoors doors, RunActs acts, Bell bell, RunTimetable timetable) {
+        this.context = context;
+        this.doors = doors;
+        this.acts = acts;
+        this.bell = bell;
+        this.timetable = timetable;
+        Theme theme = context.theme();
+        Controls controls = theme.controls();
+        box = controls.box(parent, 1);
+        scroll = new Scroller(box, theme);
+        Fit.grow(scroll.control());
+        Composite plan = Fit.wide(controls.card(scroll.content(), 1));
+        sums = controls.text(plan, Type.HEADING, "");
+        gantt = Fit.wide(new RunGantt(plan, theme));
+        checks = Fit.wide(controls.card(scroll.content(), 1));
+        Composite bar = Fit.wide(controls.box(box, 4));
+        words = controls.text(bar, Type.BODY, "");
+        Wide.button(controls.button(bar, FlowWords.get("plan.tone"), () -> bell.ring(Bell.Sound.TRIAL)), theme);
+        Wide.button(controls.button(bar, FlowWords.get("plan.back"), this::back), theme);
+        begin = Wide.button(controls.mainButton(bar, FlowWords.get("plan.begin"), this::begin), theme);
+        Enter.heard(box, this::begin);
+        new PageKeys(box, Map.of(SWT.F6, () -> bell.ring(Bell.Sound.TRIAL), SWT.F3, this::back, SWT.F5, this::begin));
+    }
+
+    @Override
+    public Composite control() {
+        return box;
+    }
+
+    RunGantt gantt() {
+        return gantt;
+    }
+
+    String said() {
+        return words.getText();
+    }
+
+    Optional<StartCheck> check() {
+        return check;
+    }
+
+    private List<RunStrip> strips() {
+        return acts.state()
+                .map(run -> run.strips().stream().map(strip -> strip.strip()).toList())
+                .orElseGet(acts::draft);
+    }
+
+    @Override
+    public void shown() {
+        beginning = false;
+        check = Optional.empty();
+        if (acts.state().isPresent()) {
+            acts.replan(Duration.ZERO);
+        } else {
+            timetable.forget();
+            timetable.plan(acts.draft());
+        }
+        List<RunStrip> strips = strips();
+        context.jobs()
+                .run(
+                        FlowWords.get("gate.asking"),
+                        progress -> new Asked(
+                                StartCheck.ask(
+                                        doors.door(),
+                                        strips,
+                                        doors.home().clock().instant()),
+                                bell.trouble()),
+                        this::take,
+                        failure -> words.setText(failure.getMessage()));
+        begin.setText(FlowWords.get(acts.state().isPresent() ? "plan.go-on" : "plan.begin"));
+        gantt.setFocus();
+        tell();
+    }
+
+    private void take(Asked asked) {
+        check = Optional.of(asked.check());
+        silent = asked.silent();
+        for (Control old : checks.getChildren()) {
+            old.dispose();
+        }
+        Theme theme = context.theme();
+        theme.controls().label(checks, Type.HEADING, FlowWords.get("gate.head"));
+        asked.check().lines().forEach(line -> Fit.wide(new MarkedLine(checks, theme, mark(line), text(line))));
+        Mark sound = silent.isPresent()
+                ? new Mark(FlowWords.get("gate.caution"), Shape.TRIANGLE, Meaning.CAUTION)
+                : new Mark("", Shape.RING, Meaning.CALM);
+        Fit.wide(new MarkedLine(
+                checks,
+                theme,
+                sound,
+                FlowWords.get("sound." + silent.map(Bell.Trouble::code).orElse("there"))));
+        scroll.measure();
+        tell();
+    }
+
+    private String text(StartCheck.Line line) {
+        boolean all = line.strips().size() == strips().size();
+        return all ? line.text() : FlowWords.get("gate.of", line.text(), RunTable.numbers(line.strips()));
+    }
+
+    private static Mark mark(StartCheck.Line line) {
+        return switch (line.word()) {
+            case REFUSED -> new Mark(FlowWords.get("gate.refused"), Shape.CROSS, Meaning.ALARM);
+            case NOT_CHECKED -> new Mark(FlowWords.get("gate.not-checked"), Shape.SQUARE, Meaning.NOTICE);
+            case CAUTION -> new Mark(FlowWords.get("gate.caution"), Shape.TRIANGLE, Meaning.CAUTION);
+            case CLEARED -> new Mark("", Shape.RING, Meaning.CALM);
+        };
+    }
+
+    @Override
+    public void tick(Moment now) {
+        gantt.show(timetable.plan(), now);
+        sums.setText(timetable
+                .plan()
+                .map(this::sums)
+                .orElse(
+                        timetable.trouble().isEmpty()
+                                ? FlowWords.get("planning")
+                                : FlowWords.get("plan.trouble", timetable.trouble())));
+        tell();
+    }
+
+    private String sums(Planned planned) {
+        String total = MinSec.of(planned.plan().total());
+        String rule = planned.rule() == WindowRule.END ? "" : " " + FlowWords.get("plan.window-short");
+        String best = planned.plan().optimal()
+                ? FlowWords.get("plan.shortest", planned.plan().strips().size(), total)
+                : FlowWords.get(
+                        "plan.near",
+                        planned.plan().strips().size(),
+                        total,
+                        MinSec.of(planned.plan().bound()));
+        String lost = planned.plan().lost().isEmpty()
+                ? ""
+                : " " + FlowWords.get("plan.lost", planned.plan().lost().size());
+        String later = planned.later() == 0 ? "" : " " + FlowWords.get("plan.later", planned.later());
+        return best + later + rule + lost;
+    }
+
+    private void tell() {
+        boolean refused = check.filter(StartCheck::refused).isPresent();
+        boolean underWay = acts.state().isPresent();
+        begin.setEnabled(underWay || check.isPresent() && !refused && !beginning);
+        words.setText(FlowWords.get(
+                underWay
+                        ? "plan.under-way"
+                        : refused ? "plan.refused" : check.isEmpty() ? "gate.asking" : "plan.enter"));
+        words.requestLayout();
+    }
+
+    private void back() {
+        acts.go(acts.state().isPresent() ? Stage.CLOCK : Stage.NEW);
+    }
+
+    void begin() {
+        if (acts.state().isPresent()) {
+            acts.go(Stage.CLOCK);
+        } else if (begin.isEnabled()) {
+            beginning = true;
+            acts.begin(this::refused);
+        }
+    }
+
+    private void refused(String why) {
+        beginning = false;
+        words.setText(why);
+    }
+}

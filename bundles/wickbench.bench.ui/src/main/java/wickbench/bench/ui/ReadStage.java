@@ -1,0 +1,268 @@
+package wickbench.bench.ui;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import wickbench.api.method.LineRole;
+import wickbench.api.person.PersonId;
+import wickbench.bench.run.Moment;
+import wickbench.bench.run.Phase;
+import wickbench.bench.run.RunEvent;
+import wickbench.bench.run.RunState;
+import wickbench.bench.run.StripState;
+import wickbench.shell.PageContext;
+import wickbench.widgets.Badge;
+import wickbench.widgets.Controls;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Mark;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Scroller;
+import wickbench.widgets.Shape;
+import wickbench.widgets.StripDrawing;
+import wickbench.widgets.StripSize;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** One strip before one reader: the lines are answered, kept by Enter, and said what they mean. */
+final class ReadStage implements RunStage {
+    private final RunActs acts;
+    private final Composite box;
+    private final Label title;
+    private final Badge clock;
+    private final StripDrawing drawing;
+    private final SecondReader second;
+    private final Scroller side;
+    private final VerdictPanel verdict;
+    private final StripPhotos photos;
+    private final Label words;
+    private final Button keep;
+    private final Button lost;
+    private int number;
+    private boolean keeping;
+
+    ReadStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
+        this.acts = acts;
+        Theme theme = context.theme();
+        Controls controls = theme.controls();
+        box = controls.box(parent, 1);
+        Composite columns = Fit.grow(controls.box(box, 2));
+        Composite left = controls.card(columns, 1);
+        left.setLayoutData(new GridData(SWT.FILL, SWT.FILL, false, true));
+        title = Fit.wide(controls.label(left, Type.HEADING, ""));
+        clock = new Badge(left, theme, Type.LARGE, new Mark("", Shape.RING, Meaning.NEUTRAL));
+        second = new SecondReader(left, context, doors, this::secondNamed);
+        drawing = new StripDrawing(left, theme, StripSize.LARGE);
+        drawing.onAnswer((role, seen) -> answered());
+        side = new Scroller(columns, theme);
+        Fit.grow(side.control());
+        verdict = new VerdictPanel(side.content(), theme);
+        photos = new StripPhotos(left, context, doors);
+        Composite bar = Fit.wide(controls.box(box, 4));
+        words = controls.text(bar, Type.STRONG, "");
+        lost = Wide.button(controls.button(bar, FlowWords.get("read.lost"), this::lost), theme);
+        Wide.button(controls.button(bar, FlowWords.get("read.back"), this::back), theme);
+        keep = Wide.button(controls.mainButton(bar, FlowWords.get("read.keep"), this::enter), theme);
+        Enter.heard(box, this::enter);
+        new PageKeys(box, Map.of((int) SWT.ESC, this::back, SWT.F6, this::lost, SWT.F8, photos::choose));
+    }
+
+    @Override
+    public Composite control() {
+        return box;
+    }
+
+    StripDrawing drawing() {
+        return drawing;
+    }
+
+    SecondReader second() {
+        return second;
+    }
+
+    String said() {
+        return words.getText();
+    }
+
+    String time() {
+        return clock.shown().word();
+    }
+
+    private Optional<StripState> strip() {
+        return acts.state().flatMap(run -> run.strip(number));
+    }
+
+    private Phase phase() {
+        return strip().map(strip -> strip.phase(acts.now())).orElse(Phase.SKIPPED);
+    }
+
+    /** Opens a strip whose number was confirmed; every line is unanswered, also for a second reader. */
+    void open(int confirmed) {
+        number = confirmed;
+        keeping = false;
+        StripState strip = strip().orElseThrow();
+        title.setText(FlowWords.get(
+                "read.title",
+                number,
+                strip.strip().unread().sample().code(),
+                strip.strip().unread().sample().place()));
+        drawing.strip(
+                strip.strip().unread().strip().format(),
+                acts.method(strip.strip()).map(method -> method.marks()).orElse(Map.of()));
+        boolean again = phase() == Phase.SECOND;
+        second.show(again, strip.kept().map(StripState.Answers::by));
+        photos.show(number);
+        drawing.editable(!again && !phase().over() && phase() != Phase.KEPT);
+        verdict.waiting(FlowWords.get(again ? "read.second" : "read.answer"));
+        if (phase().over() || phase() == Phase.KEPT) {
+            judge();
+        }
+        tick(acts.now());
+    }
+
+    @Override
+    public void shown() {
+        if (second.asks()) {
+            second.focus();
+        } else if (drawing.editable()) {
+            drawing.setFocus();
+        } else {
+            keep.setFocus();
+        }
+    }
+
+    private void secondNamed() {
+        drawing.editable(true);
+        drawing.setFocus();
+        tick(acts.now());
+    }
+
+    private void answered() {
+        if (phase() == Phase.OPEN || phase() == Phase.MISSED) {
+            acts.happened(new RunEvent.Looked(number), run -> {}, this::say);
+        }
+        tick(acts.now());
+    }
+
+    private void enter() {
+        if (!drawing.editable()) {
+            back();
+        } else if (!drawing.complete() || second.asks()) {
+            tick(acts.now());
+        } else if (!keeping) {
+            keeping = true;
+            keep(drawing.answers());
+        }
+    }
+
+    private void keep(Map<LineRole, wickbench.api.method.Seen> lines) {
+        StripState strip = strip().orElseThrow();
+        PersonId reader = strip.strip().unread().operator();
+        RunEvent event = second.named()
+                .<RunEvent>map(other -> new RunEvent.Second(number, other, lines))
+                .orElseGet(() -> new RunEvent.Kept(number, reader, lines));
+        acts.happened(event, this::kept, this::refused);
+    }
+
+    private void kept(RunState run) {
+        keeping = false;
+        drawing.editable(false);
+        if (phase() == Phase.SECOND) {
+            open(number);
+            shown();
+        } else {
+            judge();
+            keep.setFocus();
+            acts.replan(java.time.Duration.ZERO);
+        }
+    }
+
+    private void judge() {
+        int of = number;
+        acts.judged(
+                judged -> judged.stream()
+                        .filter(one -> one.strip().number() == of && of == number)
+                        .findFirst()
+                        .ifPresent(this::show),
+                this::say);
+    }
+
+    private void show(RunActs.Judged judged) {
+        drawing.answers(judged.reading().reading().strip().lines());
+        verdict.show(judged.reading());
+        photos.recorded(judged.strip());
+        side.measure();
+        tick(acts.now());
+    }
+
+    private void refused(String why) {
+        keeping = false;
+        say(why);
+    }
+
+    private void lost() {
+        Phase phase = phase();
+        RunEvent event = phase == Phase.SECOND ? new RunEvent.NoSecond(number) : new RunEvent.Lost(number);
+        acts.happened(
+                event,
+                run -> {
+                    second.show(false, Optional.empty());
+                    kept(run);
+                },
+                this::say);
+    }
+
+    private void back() {
+        acts.go(acts.state().filter(run -> run.over(acts.now())).isPresent() ? Stage.NEXT : Stage.CLOCK);
+    }
+
+    @Override
+    public void tick(Moment now) {
+        strip().ifPresent(strip -> show(strip, strip.phase(now), now));
+    }
+
+    private void show(StripState strip, Phase phase, Moment now) {
+        Meaning meaning =
+                phase == Phase.OPEN ? Meaning.ALARM : phase == Phase.MISSED ? Meaning.CAUTION : Meaning.NEUTRAL;
+        Shape shape = phase == Phase.OPEN ? Shape.TRIANGLE : phase == Phase.MISSED ? Shape.CROSS : Shape.RING;
+        Mark mark = new Mark(RunTable.words(strip, now), shape, meaning);
+        if (!mark.equals(clock.shown())) {
+            clock.show(mark);
+        }
+        lost.setText(FlowWords.get(phase == Phase.SECOND ? "read.nobody" : "read.lost"));
+        lost.setEnabled(phase == Phase.SECOND || phase == Phase.MISSED);
+        boolean may = !drawing.editable() || drawing.complete() && !second.asks();
+        keep.setText(FlowWords.get(drawing.editable() ? "read.keep" : "read.on"));
+        keep.setEnabled(may && !keeping);
+        say(needed());
+    }
+
+    private String needed() {
+        if (!drawing.editable()) {
+            return second.asks() ? second.words() : FlowWords.get("read.done." + phase().code());
+        }
+        List<LineRole> open = strip().orElseThrow().strip().unread().strip().format().lines().stream()
+                .filter(role -> !drawing.answers().containsKey(role))
+                .toList();
+        return open.isEmpty()
+                ? FlowWords.get("read.enter")
+                : FlowWords.get(
+                        "read.open",
+                        String.join(
+                                ", ",
+                                open.stream()
+                                        .map(wickbench.reading.ReadingWords::text)
+                                        .toList()));
+    }
+
+    private void say(String text) {
+        if (!words.getText().equals(text)) {
+            words.setText(text);
+            words.requestLayout();
+        }
+    }
+}

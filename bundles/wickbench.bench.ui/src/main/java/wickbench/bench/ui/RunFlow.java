@@ -1,0 +1,310 @@
+package wickbench.bench.ui;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import wickbench.api.method.Method;
+import wickbench.api.person.PersonId;
+import wickbench.api.reading.RecordedReading;
+import wickbench.bench.run.Alarm;
+import wickbench.bench.run.Moment;
+import wickbench.bench.run.Run;
+import wickbench.bench.run.RunEvent;
+import wickbench.bench.run.RunListener;
+import wickbench.bench.run.RunPlanning.Planned;
+import wickbench.bench.run.RunState;
+import wickbench.bench.run.RunStrip;
+import wickbench.bench.run.StripState;
+import wickbench.shell.PageContext;
+import wickbench.widgets.Fit;
+
+/** A run on the page, from its first sample to what is owed in the end. */
+final class RunFlow implements RunActs {
+    private static final int TICK_MILLIS = 250;
+
+    private final PageContext context;
+    private final BenchDoors doors;
+    private final Bell bell;
+    private final Composite box;
+    private final StepBar steps;
+    private final AlarmBand band;
+    private final Composite stack;
+    private final StackLayout layout = new StackLayout();
+    private final Map<Stage, RunStage> stages = new EnumMap<>(Stage.class);
+    private final RunTimetable timetable;
+    private Choices choices = new Choices(List.of(), List.of());
+    private Optional<Run> run = Optional.empty();
+    private Optional<Run.Listening> listening = Optional.empty();
+    private Optional<String> wanted = Optional.empty();
+    private Stage stage = Stage.NEW;
+
+    RunFlow(Composite parent, PageContext context, BenchDoors doors, Bell bell) {
+        this.context = context;
+        this.doors = doors;
+        this.bell = bell;
+        box = context.theme().controls().box(parent, 1);
+        band = new AlarmBand(box, context.theme());
+        steps = Fit.wide(new StepBar(box, context.theme()));
+        stack = Fit.grow(new Composite(box, SWT.NONE));
+        stack.setBackground(box.getBackground());
+        stack.setLayout(layout);
+        timetable = new RunTimetable(
+                context, doors.runs()::now, () -> stages.get(stage).tick(now()));
+        stages.put(Stage.NEW, new NewRunStage(stack, context, doors, this));
+        stages.put(Stage.PLAN, new PlanStage(stack, context, doors, this, bell, timetable));
+        stages.put(Stage.CLOCK, new ClockStage(stack, context, this, bell));
+        stages.put(Stage.READ, new ReadStage(stack, context, doors, this));
+        stages.put(Stage.NEXT, new NextStage(stack, context, this));
+        HeldKeys.watch(box);
+        new PageKeys(box, Map.of(SWT.F9, this::heard));
+    }
+
+    Composite control() {
+        return box;
+    }
+
+    /** Takes what can be chosen from and the runs of before, and lets work begin. */
+    void start(Choices some, SiteClock site, List<Run> open) {
+        choices = some;
+        newRun().start(some, site);
+        open.stream().findFirst().ifPresentOrElse(this::goOn, () -> go(Stage.NEW));
+        tick();
+    }
+
+    private void goOn(Run before) {
+        take(before);
+        timetable.replan(before.state(), Duration.ZERO);
+        if (wanted.isEmpty()) {
+            go(before.state().over(now()) ? Stage.NEXT : Stage.CLOCK);
+        }
+        wanted.ifPresent(this::show);
+    }
+
+    /** Goes to a stage by its code or to a strip as {@code strip:3}; returns false when that names neither. */
+    boolean show(String argument) {
+        boolean strip = argument.matches("strip:[0-9]{1,4}");
+        Optional<Stage> named = Arrays.stream(Stage.values())
+                .filter(some -> some.code().equals(argument))
+                .findFirst();
+        wanted = Optional.of(argument).filter(some -> run.isEmpty() && (strip || named.isPresent()));
+        if (strip && run.isPresent()) {
+            read(Integer.parseInt(argument.substring("strip:".length())));
+        } else if (run.isPresent()) {
+            named.ifPresent(this::go);
+        }
+        return strip || named.isPresent();
+    }
+
+    private void take(Run begun) {
+        run = Optional.of(begun);
+        listening = Optional.of(begun.listen(new RunListener() {
+            @Override
+            public void changed(RunState state) {
+                context.update(RunFlow.this::refresh);
+            }
+
+            @Override
+            public void ring(List<Alarm> alarms) {
+                context.update(() -> rings(alarms));
+            }
+        }));
+    }
+
+    /** The page is closed; the run goes on. */
+    void leave() {
+        listening.ifPresent(Run.Listening::close);
+    }
+
+    private void rings(List<Alarm> alarms) {
+        band.ring();
+        refresh();
+        Alarm first = alarms.get(0);
+        alarms.stream()
+                .map(Alarm::kind)
+                .sorted()
+                .findFirst()
+                .ifPresent(kind -> bell.ring(Bell.Sound.valueOf(kind.name())));
+        context.say(FlowWords.get("say." + first.kind().code(), first.strip()));
+    }
+
+    private void tick() {
+        if (!box.isDisposed()) {
+            refresh();
+            box.getDisplay().timerExec(TICK_MILLIS, this::tick);
+        }
+    }
+
+    private void refresh() {
+        Moment now = now();
+        run.map(Run::state).ifPresentOrElse(state -> band.show(state, now), band::hide);
+        stages.get(stage).tick(now);
+    }
+
+    void focus() {
+        stages.get(stage).shown();
+    }
+
+    RunStage at(Stage some) {
+        return stages.get(some);
+    }
+
+    Stage stage() {
+        return stage;
+    }
+
+    /** Tells whether a plan is being made. */
+    boolean planning() {
+        return timetable.underWay();
+    }
+
+    AlarmBand band() {
+        return band;
+    }
+
+    NewRunStage newRun() {
+        return (NewRunStage) stages.get(Stage.NEW);
+    }
+
+    @Override
+    public Moment now() {
+        return doors.runs().now();
+    }
+
+    @Override
+    public Optional<RunState> state() {
+        return run.map(Run::state);
+    }
+
+    @Override
+    public List<RunStrip> draft() {
+        return newRun().strips();
+    }
+
+    @Override
+    public Optional<Method> method(RunStrip strip) {
+        return choices.method(strip.unread().method().value());
+    }
+
+    @Override
+    public Optional<Planned> plan() {
+        return timetable.plan();
+    }
+
+    @Override
+    public void replan(Duration rest) {
+        state().ifPresent(state -> timetable.replan(state, rest));
+    }
+
+    @Override
+    public void happened(RunEvent event, Consumer<RunState> done, Consumer<String> refused) {
+        run.ifPresent(live -> then(live.happened(event, now()), done, refused));
+    }
+
+    @Override
+    public void judged(Consumer<List<Judged>> done, Consumer<String> refused) {
+        run.ifPresent(live -> then(live.judged(), judged -> done.accept(pair(live.state(), judged)), refused));
+    }
+
+    private static List<Judged> pair(RunState state, List<RecordedReading> judged) {
+        List<Judged> pairs = new ArrayList<>();
+        for (StripState strip : state.strips()) {
+            judged.stream()
+                    .filter(one -> one.reading().equals(strip.reading()))
+                    .findFirst()
+                    .ifPresent(one -> pairs.add(new Judged(strip, one)));
+        }
+        return pairs;
+    }
+
+    @Override
+    public void begin(Consumer<String> refused) {
+        PersonId by = newRun().by().orElseThrow();
+        then(
+                doors.runs().begin(draft(), by),
+                begun -> {
+                    take(begun);
+                    replan(Duration.ZERO);
+                    go(Stage.CLOCK);
+                },
+                refused);
+    }
+
+    @Override
+    public void read(int strip) {
+        heard();
+        ((ReadStage) stages.get(Stage.READ)).open(strip);
+        go(Stage.READ);
+    }
+
+    @Override
+    public void close(Consumer<String> refused) {
+        run.ifPresent(live -> then(
+                live.close(),
+                closed -> {
+                    leave();
+                    run = Optional.empty();
+                    newRun().another();
+                    go(Stage.NEW);
+                    context.say(FlowWords.get("say.closed"));
+                },
+                refused));
+    }
+
+    @Override
+    public void go(Stage next) {
+        stage = next;
+        steps.show(next);
+        layout.topControl = stages.get(next).control();
+        stack.layout();
+        refresh();
+        focus();
+        // a stage that was never in front is laid out first, and a control without a size keeps no focus
+        box.getDisplay().asyncExec(this::focusIfLost);
+    }
+
+    private void focusIfLost() {
+        if (box.isDisposed() || !box.isVisible()) {
+            return;
+        }
+        Control at = box.getDisplay().getFocusControl();
+        while (at != null && at != layout.topControl) {
+            at = at.getParent();
+        }
+        if (at == null) {
+            focus();
+        }
+    }
+
+    @Override
+    public void oneMore() {
+        newRun().forRun(run.isPresent());
+        go(Stage.NEW);
+    }
+
+    @Override
+    public void heard() {
+        band.answered();
+    }
+
+    private <T> void then(CompletableFuture<T> future, Consumer<T> done, Consumer<String> refused) {
+        future.whenComplete((value, failure) -> context.update(() -> {
+            if (failure == null) {
+                done.accept(value);
+            } else {
+                Throwable cause = failure.getCause() == null ? failure : failure.getCause();
+                refused.accept(cause.getMessage());
+            }
+            refresh();
+        }));
+    }
+}
