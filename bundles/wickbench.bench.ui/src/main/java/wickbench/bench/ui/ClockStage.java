@@ -46,9 +46,11 @@ final class ClockStage implements RunStage {
         number = new NumberField(head, theme, this::confirmed, acts::heard);
         controls.label(head, Type.HEADING, FlowWords.get("number.label"));
         said = controls.text(head, Type.HEADING, "");
+        said.setForeground(theme.color(theme.tone(Meaning.NOTICE).ink()));
+        ((GridLayout) head.getLayout()).horizontalSpacing = theme.metrics().grid(3);
         Composite columns = Fit.grow(controls.box(box, 2));
-        table = new RunTable(columns, theme);
-        table.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        table = new RunTable(Fit.grow(controls.card(columns, 1)), theme);
+        Fit.grow(table.control());
         guide = new Guide(columns, theme, bell);
         buttons(Fit.wide(controls.box(box, 8)), theme);
         new PageKeys(

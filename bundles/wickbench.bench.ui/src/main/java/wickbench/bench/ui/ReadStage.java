@@ -30,6 +30,7 @@ import wickbench.widgets.Type;
 
 /** One strip before one reader: the lines are answered, kept by Enter, and said what they mean. */
 final class ReadStage implements RunStage {
+    private final PageContext context;
     private final RunActs acts;
     private final Composite box;
     private final Label title;
@@ -46,6 +47,7 @@ final class ReadStage implements RunStage {
     private boolean keeping;
 
     ReadStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
+        this.context = context;
         this.acts = acts;
         Theme theme = context.theme();
         Controls controls = theme.controls();
@@ -193,7 +195,17 @@ final class ReadStage implements RunStage {
 
     private void show(RunActs.Judged judged) {
         drawing.answers(judged.reading().reading().strip().lines());
-        verdict.show(judged.reading());
+        if (judged.strip().recorded().isPresent()) {
+            verdict.kept(
+                    judged.reading(),
+                    FlowWords.get("read.sealed"),
+                    judged.strip()
+                            .recorded()
+                            .filter(id -> context.has("ledger"))
+                            .map(id -> () -> context.show("ledger", id.toString())));
+        } else {
+            verdict.show(judged.reading());
+        }
         photos.recorded(judged.strip());
         side.measure();
         tick(acts.now());

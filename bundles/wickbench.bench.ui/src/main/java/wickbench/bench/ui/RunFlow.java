@@ -1,13 +1,11 @@
 package wickbench.bench.ui;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
@@ -15,16 +13,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import wickbench.api.method.Method;
 import wickbench.api.person.PersonId;
-import wickbench.api.reading.RecordedReading;
 import wickbench.bench.run.Alarm;
 import wickbench.bench.run.Moment;
 import wickbench.bench.run.Run;
 import wickbench.bench.run.RunEvent;
-import wickbench.bench.run.RunListener;
 import wickbench.bench.run.RunPlanning.Planned;
 import wickbench.bench.run.RunState;
 import wickbench.bench.run.RunStrip;
-import wickbench.bench.run.StripState;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Fit;
 
@@ -42,9 +37,8 @@ final class RunFlow implements RunActs {
     private final StackLayout layout = new StackLayout();
     private final Map<Stage, RunStage> stages = new EnumMap<>(Stage.class);
     private final RunTimetable timetable;
+    private final RunHand hand;
     private Choices choices = new Choices(List.of(), List.of());
-    private Optional<Run> run = Optional.empty();
-    private Optional<Run.Listening> listening = Optional.empty();
     private Optional<String> wanted = Optional.empty();
     private Stage stage = Stage.NEW;
 
@@ -58,6 +52,7 @@ final class RunFlow implements RunActs {
         stack = Fit.grow(new Composite(box, SWT.NONE));
         stack.setBackground(box.getBackground());
         stack.setLayout(layout);
+        hand = new RunHand(context, this::refresh, this::rings);
         timetable = new RunTimetable(
                 context, doors.runs()::now, () -> stages.get(stage).tick(now()));
         stages.put(Stage.NEW, new NewRunStage(stack, context, doors, this));
@@ -82,7 +77,7 @@ final class RunFlow implements RunActs {
     }
 
     private void goOn(Run before) {
-        take(before);
+        hand.take(before);
         timetable.replan(before.state(), Duration.ZERO);
         if (wanted.isEmpty()) {
             go(before.state().over(now()) ? Stage.NEXT : Stage.CLOCK);
@@ -96,33 +91,18 @@ final class RunFlow implements RunActs {
         Optional<Stage> named = Arrays.stream(Stage.values())
                 .filter(some -> some.code().equals(argument))
                 .findFirst();
-        wanted = Optional.of(argument).filter(some -> run.isEmpty() && (strip || named.isPresent()));
-        if (strip && run.isPresent()) {
+        wanted = Optional.of(argument).filter(some -> hand.empty() && (strip || named.isPresent()));
+        if (strip && !hand.empty()) {
             read(Integer.parseInt(argument.substring("strip:".length())));
-        } else if (run.isPresent()) {
+        } else if (!hand.empty()) {
             named.ifPresent(this::go);
         }
         return strip || named.isPresent();
     }
 
-    private void take(Run begun) {
-        run = Optional.of(begun);
-        listening = Optional.of(begun.listen(new RunListener() {
-            @Override
-            public void changed(RunState state) {
-                context.update(RunFlow.this::refresh);
-            }
-
-            @Override
-            public void ring(List<Alarm> alarms) {
-                context.update(() -> rings(alarms));
-            }
-        }));
-    }
-
     /** The page is closed; the run goes on. */
     void leave() {
-        listening.ifPresent(Run.Listening::close);
+        hand.leave();
     }
 
     private void rings(List<Alarm> alarms) {
@@ -146,7 +126,7 @@ final class RunFlow implements RunActs {
 
     private void refresh() {
         Moment now = now();
-        run.map(Run::state).ifPresentOrElse(state -> band.show(state, now), band::hide);
+        hand.state().ifPresentOrElse(state -> band.show(state, now), band::hide);
         stages.get(stage).tick(now);
     }
 
@@ -182,7 +162,7 @@ final class RunFlow implements RunActs {
 
     @Override
     public Optional<RunState> state() {
-        return run.map(Run::state);
+        return hand.state();
     }
 
     @Override
@@ -207,32 +187,21 @@ final class RunFlow implements RunActs {
 
     @Override
     public void happened(RunEvent event, Consumer<RunState> done, Consumer<String> refused) {
-        run.ifPresent(live -> then(live.happened(event, now()), done, refused));
+        hand.happened(event, done, refused);
     }
 
     @Override
     public void judged(Consumer<List<Judged>> done, Consumer<String> refused) {
-        run.ifPresent(live -> then(live.judged(), judged -> done.accept(pair(live.state(), judged)), refused));
-    }
-
-    private static List<Judged> pair(RunState state, List<RecordedReading> judged) {
-        List<Judged> pairs = new ArrayList<>();
-        for (StripState strip : state.strips()) {
-            judged.stream()
-                    .filter(one -> one.reading().equals(strip.reading()))
-                    .findFirst()
-                    .ifPresent(one -> pairs.add(new Judged(strip, one)));
-        }
-        return pairs;
+        hand.judged(done, refused);
     }
 
     @Override
     public void begin(Consumer<String> refused) {
         PersonId by = newRun().by().orElseThrow();
-        then(
+        hand.then(
                 doors.runs().begin(draft(), by),
                 begun -> {
-                    take(begun);
+                    hand.take(begun);
                     replan(Duration.ZERO);
                     go(Stage.CLOCK);
                 },
@@ -248,16 +217,14 @@ final class RunFlow implements RunActs {
 
     @Override
     public void close(Consumer<String> refused) {
-        run.ifPresent(live -> then(
-                live.close(),
+        hand.close(
                 closed -> {
-                    leave();
-                    run = Optional.empty();
+                    hand.leave();
                     newRun().another();
                     go(Stage.NEW);
                     context.say(FlowWords.get("say.closed"));
                 },
-                refused));
+                refused);
     }
 
     @Override
@@ -287,24 +254,12 @@ final class RunFlow implements RunActs {
 
     @Override
     public void oneMore() {
-        newRun().forRun(run.isPresent());
+        newRun().forRun(!hand.empty());
         go(Stage.NEW);
     }
 
     @Override
     public void heard() {
         band.answered();
-    }
-
-    private <T> void then(CompletableFuture<T> future, Consumer<T> done, Consumer<String> refused) {
-        future.whenComplete((value, failure) -> context.update(() -> {
-            if (failure == null) {
-                done.accept(value);
-            } else {
-                Throwable cause = failure.getCause() == null ? failure : failure.getCause();
-                refused.accept(cause.getMessage());
-            }
-            refresh();
-        }));
     }
 }

@@ -46,7 +46,9 @@ final class RunTable {
 
     void show(RunState run, Moment now, Optional<Integer> next) {
         while (table.getItemCount() < run.strips().size()) {
-            new TableItem(table, SWT.NONE);
+            TableItem made = new TableItem(table, SWT.NONE);
+            made.setFont(2, theme.font(Type.BODY));
+            made.setFont(3, theme.font(Type.BODY));
         }
         while (table.getItemCount() > run.strips().size()) {
             table.getItem(table.getItemCount() - 1).dispose();

@@ -144,7 +144,7 @@ final class BenchOperator {
     private void act(String words, Map<Integer, String> answers) {
         Matcher number = STRIP.matcher(words);
         Matcher in = TIME.matcher(words);
-        if (words.startsWith("READ NOW") && number.find()) {
+        if (words.contains("in hand") && number.find()) {
             int strip = Integer.parseInt(number.group(1));
             read(strip, answers.get(strip));
             time.seconds(20);

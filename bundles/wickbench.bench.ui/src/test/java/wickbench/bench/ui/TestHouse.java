@@ -125,7 +125,8 @@ final class TestHouse implements AutoCloseable {
                 BigDecimal.ONE,
                 7,
                 List.of(Outcome.values()),
-                Profile.LEAST_RETENTION_YEARS));
+                Profile.LEAST_RETENTION_YEARS,
+                Optional.empty()));
     }
 
     TestHouse withMethods() {
