@@ -63,9 +63,9 @@ final class ReadStage implements RunStage {
         side = new Scroller(columns, theme);
         Fit.grow(side.control());
         verdict = new VerdictPanel(side.content(), theme);
-        photos = new StripPhotos(left, context, doors);
-        Composite bar = Fit.wide(controls.box(box, 4));
+        Composite bar = Fit.wide(controls.box(box, 5));
         words = controls.text(bar, Type.STRONG, "");
+        photos = new StripPhotos(bar, box, context, doors);
         lost = Wide.button(controls.button(bar, FlowWords.get("read.lost"), this::lost), theme);
         Wide.button(controls.button(bar, FlowWords.get("read.back"), this::back), theme);
         keep = Wide.button(controls.mainButton(bar, FlowWords.get("read.keep"), this::enter), theme);

@@ -63,7 +63,13 @@ final class RunHand {
     }
 
     void judged(Consumer<List<RunActs.Judged>> done, Consumer<String> refused) {
-        run.ifPresent(live -> then(live.judged(), judged -> done.accept(pair(live.state(), judged)), refused));
+        // as work of the page, so that the page counts as ready only when it shows what came of it
+        run.ifPresent(live -> context.jobs()
+                .run(
+                        FlowWords.get("judging"),
+                        progress -> live.judged().join(),
+                        judged -> done.accept(pair(live.state(), judged)),
+                        failure -> refused.accept(words(failure))));
     }
 
     void close(Consumer<RunState> done, Consumer<String> refused) {
@@ -76,11 +82,15 @@ final class RunHand {
             if (failure == null) {
                 done.accept(value);
             } else {
-                Throwable cause = failure.getCause() == null ? failure : failure.getCause();
-                refused.accept(cause.getMessage());
+                refused.accept(words(failure));
             }
             changed.run();
         }));
+    }
+
+    private static String words(Throwable failure) {
+        Throwable cause = failure.getCause() == null ? failure : failure.getCause();
+        return String.valueOf(cause.getMessage());
     }
 
     private static List<RunActs.Judged> pair(RunState state, List<RecordedReading> judged) {

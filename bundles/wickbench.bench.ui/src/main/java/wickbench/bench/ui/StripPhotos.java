@@ -26,8 +26,6 @@ import wickbench.api.journal.EntryRef;
 import wickbench.api.person.PersonId;
 import wickbench.bench.run.StripState;
 import wickbench.shell.PageContext;
-import wickbench.widgets.Fit;
-import wickbench.widgets.Type;
 
 /** Photographs of a strip, by file or drop; they are added to its entry once that stands in the journal. */
 final class StripPhotos {
@@ -37,17 +35,19 @@ final class StripPhotos {
     private final Label words;
     private int strip;
 
-    StripPhotos(Composite parent, PageContext context, BenchDoors doors) {
+    /** @param over where files may be dropped */
+    StripPhotos(Composite parent, Composite over, PageContext context, BenchDoors doors) {
         this.context = context;
         this.doors = doors;
-        Composite row = Fit.wide(context.theme().controls().box(parent, 2));
+        Composite row = context.theme().controls().box(parent, 2);
         Button choose = context.theme().controls().button(row, FlowWords.get("photo.choose"), this::choose);
-        words = context.theme().controls().text(row, Type.SMALL, "");
+        words = context.theme().controls().quiet(row, "");
+        Wide.button(choose, context.theme());
         boolean may = !doors.attachments().isEmpty();
         choose.setEnabled(may);
         words.setText(FlowWords.get(may ? "photo.drop" : "photo.absent"));
         if (may) {
-            DropTarget target = new DropTarget(parent, DND.DROP_COPY | DND.DROP_DEFAULT);
+            DropTarget target = new DropTarget(over, DND.DROP_COPY | DND.DROP_DEFAULT);
             target.setTransfer(new Transfer[] {FileTransfer.getInstance()});
             target.addDropListener(new DropTargetAdapter() {
                 @Override
