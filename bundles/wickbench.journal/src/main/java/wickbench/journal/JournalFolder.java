@@ -276,6 +276,11 @@ public final class JournalFolder implements Journal, AutoCloseable {
         }
     }
 
+    @Override
+    public Optional<Checkpoint> checkpoint(StationId station) {
+        return copies.station(station).map(Station::checkpoint).orElseGet(() -> Journal.super.checkpoint(station));
+    }
+
     private void sealQuietly() {
         writing.lock();
         try {

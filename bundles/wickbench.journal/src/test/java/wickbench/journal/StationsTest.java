@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
+import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Seen;
 import wickbench.api.journal.Sharing;
 import wickbench.api.journal.StationId;
@@ -53,6 +54,22 @@ class StationsTest {
                         && entry.kind().equals("note.written"));
         assertThat(stock.journal().line(bench.entries("bench").get(1).ref()))
                 .isEqualTo(bench.journal().line(bench.entries("bench").get(1).ref()));
+    }
+
+    @Test
+    void a_checkpoint_of_each_station_is_at_hand() {
+        Machine bench = site.station("bench");
+        Machine stock = site.station("stock");
+        stock.note(1);
+        site.settle();
+        StationId other = new StationId("stock");
+        Checkpoint theirs = bench.journal().checkpoint(other).orElseThrow();
+        assertThat(theirs.station()).isEqualTo(other);
+        assertThat(theirs.size()).isEqualTo(bench.size("stock"));
+        assertThat(theirs.note()).startsWith("wickbench").contains("\n" + theirs.size() + "\n");
+        Optional<Checkpoint> own = bench.journal().checkpoint(new StationId("bench"));
+        assertThat(own).isEqualTo(bench.journal().checkpoint());
+        assertThat(bench.journal().checkpoint(new StationId("nowhere"))).isEmpty();
     }
 
     @Test

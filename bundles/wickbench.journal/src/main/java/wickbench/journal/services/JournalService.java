@@ -68,6 +68,11 @@ public final class JournalService implements Journal {
     }
 
     @Override
+    public Optional<Checkpoint> checkpoint(StationId station) {
+        return open.journal().checkpoint(station);
+    }
+
+    @Override
     public Optional<Checkpoint> checkpoint() {
         return open.journal().checkpoint();
     }
