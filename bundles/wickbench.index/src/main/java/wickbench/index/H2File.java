@@ -30,9 +30,10 @@ final class H2File implements AutoCloseable {
     private final Connection anchor;
 
     private H2File(Path folder) throws SQLException {
+        CheckedPath.register();
         // async: a thread interrupted while it reads must not close the file under all others
-        source.setURL("jdbc:h2:async:" + folder.resolve(NAME) + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE="
-                + cacheKb());
+        source.setURL("jdbc:h2:checked:async:" + folder.resolve(NAME)
+                + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=" + cacheKb());
         anchor = source.getConnection();
     }
 

@@ -87,10 +87,12 @@ class BrokenFileTest {
         List<String> kept = Dump.of(home.index(), "tallies", EntryIds.NAME);
         home.closeIndex();
         byte[] whole = Files.readAllBytes(home.file());
+        byte[] sums = Files.readAllBytes(home.sums());
         for (int at = whole.length - BLOCK; at >= 0; at -= BLOCK) {
             byte[] broken = whole.clone();
             Arrays.fill(broken, at, at + BLOCK, (byte) 0);
             Files.write(home.file(), broken);
+            Files.write(home.sums(), sums);
             home.reopen();
             home.index().catchUp(Progress.NONE);
             boolean opened = home.index().notices().isEmpty();
@@ -121,14 +123,21 @@ class BrokenFileTest {
     void anOlderFilePutBackCatchesUp() throws IOException {
         home.closeIndex();
         Path older = Files.copy(home.file(), folder.resolve("older"));
+        Path sums = Files.copy(home.sums(), folder.resolve("older-sums"));
         home.reopen();
         home.journal().append(Said.many("seen", 500));
         home.index().catchUp(Progress.NONE);
         home.closeIndex();
         Files.copy(older, home.file(), StandardCopyOption.REPLACE_EXISTING);
+        Files.copy(sums, home.sums(), StandardCopyOption.REPLACE_EXISTING);
         home.reopen();
         assertThat(TALLIES.times(home.index(), "seen")).isEqualTo(3500);
         assertThat(home.index().notices()).isEmpty();
+        home.closeIndex();
+        Files.copy(older, home.file(), StandardCopyOption.REPLACE_EXISTING);
+        home.reopen();
+        assertThat(TALLIES.times(home.index(), "seen")).isEqualTo(3500);
+        assertThat(home.index().notices()).hasSize(1);
     }
 
     @Test

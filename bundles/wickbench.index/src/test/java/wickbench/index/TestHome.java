@@ -52,6 +52,11 @@ final class TestHome implements AutoCloseable {
         return folder.resolve("index/h2-2.5.252/house.mv.db");
     }
 
+    /** Where the check sums of the file lie while nobody has it open. */
+    Path sums() {
+        return Path.of(file() + ".sums");
+    }
+
     Path folder() {
         return folder;
     }
@@ -62,13 +67,17 @@ final class TestHome implements AutoCloseable {
         open();
     }
 
+    void reopenIndex() {
+        index = H2Index.open(folder.resolve("index"), journal, () -> views);
+    }
+
     void closeIndex() {
         index.close();
     }
 
     private void open() {
         journal = JournalFolder.open(new HomeFolder(folder), entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, () -> views);
+        reopenIndex();
     }
 
     @Override

@@ -29,6 +29,9 @@ record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
         ResultRow row = shown.detail().row();
         RecordedReading recorded = shown.detail().reading();
         head(row, recorded.verdict());
+        if (!shown.detail().asRecorded()) {
+            Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.differs")));
+        }
         new StripCard(card("card.strip"), theme, site, people).fill(recorded);
         times(recorded);
         findings(recorded.verdict());

@@ -58,6 +58,9 @@ final class DetailText {
         verdict.level()
                 .flatMap(OutcomeWords::probability)
                 .ifPresent(probability -> lines.fact("show.probability", probability));
+        if (!detail.asRecorded()) {
+            lines.add(LedgerWords.get("show.differs"));
+        }
         if (detail.row().held()) {
             lines.add(LedgerWords.get("show.held"));
         }

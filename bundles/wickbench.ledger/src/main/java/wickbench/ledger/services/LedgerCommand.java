@@ -27,6 +27,7 @@ import wickbench.ledger.Sort;
 /** Looking through results, showing one in full, and correcting it. */
 @Command(name = "ledger", synopsisSubcommandLabel = "COMMAND")
 final class LedgerCommand {
+    private static final int DIFFERS = 1;
     private static final int SHOWN_TO_PEOPLE = 100;
     private static final int PAGE = 1000;
 
@@ -69,9 +70,10 @@ final class LedgerCommand {
 
     @Command(name = "show")
     int show(@Parameters(paramLabel = "ID") String id) {
-        print.detail(found(id));
+        ResultDetail found = found(id);
+        print.detail(found);
         print.unread(results.unread());
-        return 0;
+        return found.asRecorded() ? 0 : DIFFERS;
     }
 
     @Command(name = "correct")

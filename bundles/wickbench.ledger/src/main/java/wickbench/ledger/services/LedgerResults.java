@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.check.Refusal;
 import wickbench.api.index.Index;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
@@ -131,13 +132,17 @@ public final class LedgerResults implements Results {
     private ResultDetail detail(Found found) {
         List<Statement> history = new ArrayList<>();
         for (EntryRef place : found.statements()) {
-            Entry entry = journal.entry(place).orElseThrow(() -> new IllegalStateException("no entry " + place));
-            Said said = Said.of(entry).orElseThrow();
+            Entry entry = journal.entry(place).orElseThrow(() -> unrecorded(place));
+            Said said = Said.of(entry).orElseThrow(() -> unrecorded(place));
             history.add(new Statement(entry, said.reason(), said.reading(), place.equals(found.counts())));
         }
         Statement counts =
                 history.stream().filter(Statement::counts).findFirst().orElseThrow();
         return new ResultDetail(found.row(), counts.reading(), history);
+    }
+
+    private static Refusal unrecorded(EntryRef place) {
+        return new Refusal("ledger.unrecorded", LedgerWords.get("unrecorded", place));
     }
 
     private ZoneId zone() {
