@@ -15,13 +15,18 @@ import org.h2.store.fs.FileBaseDefault;
 final class CheckedFile extends FileBaseDefault {
     private final FileChannel file;
     private final Path path;
+    private final Trust trust;
     private final BlockSums sums;
 
-    CheckedFile(FileChannel file, Path path) throws IOException {
+    CheckedFile(FileChannel file, Path path, Trust trust) throws IOException {
         this.file = file;
         this.path = path;
+        this.trust = trust;
         try {
             sums = BlockSums.takeUp(path, file.size());
+        } catch (ForeignBytes e) {
+            file.close();
+            throw trust.lose(e);
         } catch (IOException e) {
             file.close();
             throw e;
@@ -35,6 +40,7 @@ final class CheckedFile extends FileBaseDefault {
 
     @Override
     public synchronized int read(ByteBuffer target, long position) throws IOException {
+        trust.refuseRead();
         long size = file.size();
         int wanted = (int) Math.min(target.remaining(), size - position);
         if (wanted <= 0) {
@@ -44,12 +50,20 @@ final class CheckedFile extends FileBaseDefault {
         int last = (int) ((position + wanted - 1) / BLOCK);
         for (int block = first; block <= last; block++) {
             byte[] bytes = block(block);
-            sums.check(block, bytes);
+            check(block, bytes);
             int from = (int) Math.max(0, position - (long) block * BLOCK);
             int to = (int) Math.min(BLOCK, position + wanted - (long) block * BLOCK);
             target.put(bytes, from, to - from);
         }
         return wanted;
+    }
+
+    private void check(int block, byte[] bytes) throws ForeignBytes {
+        try {
+            sums.check(block, bytes);
+        } catch (ForeignBytes e) {
+            throw trust.lose(e);
+        }
     }
 
     /** Reads a block as it stands; behind the end of the file stand zeros. */
@@ -65,6 +79,7 @@ final class CheckedFile extends FileBaseDefault {
 
     @Override
     public synchronized int write(ByteBuffer source, long position) throws IOException {
+        trust.refuseRead();
         byte[] bytes = new byte[source.remaining()];
         source.get(bytes);
         checkEdges(position, position + bytes.length);
@@ -81,7 +96,7 @@ final class CheckedFile extends FileBaseDefault {
         for (long edge : new long[] {from, to}) {
             if (edge % BLOCK != 0 && edge < file.size()) {
                 int block = (int) (edge / BLOCK);
-                sums.check(block, block(block));
+                check(block, block(block));
             }
         }
     }
@@ -119,6 +134,7 @@ final class CheckedFile extends FileBaseDefault {
     @Override
     protected void implCloseChannel() throws IOException {
         try {
+            trust.refuseRead();
             learnRest();
             sums.layDown(path, file.size());
         } finally {
@@ -129,7 +145,7 @@ final class CheckedFile extends FileBaseDefault {
     /** After a crash only what was read is known; the rest is believed once. */
     private void learnRest() throws IOException {
         for (OptionalInt block = sums.unknown(0); block.isPresent(); block = sums.unknown(block.getAsInt())) {
-            sums.check(block.getAsInt(), block(block.getAsInt()));
+            check(block.getAsInt(), block(block.getAsInt()));
         }
     }
 }

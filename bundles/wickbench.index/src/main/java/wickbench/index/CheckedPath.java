@@ -8,29 +8,40 @@ import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
 /**
- * Files that H2 opens under {@code checked:}, whose every block is held against a check sum when it is read.
+ * Files that H2 opens under a scheme of ours, whose every block is held against a check sum when it is read.
  *
  * <p>H2 checks how its pages hang together but not what stands in them: without this, a flipped bit would be shown as a result.
  * Public, and made without arguments, because H2 makes one for each name.
  */
 public final class CheckedPath extends FilePathWrapper {
-    static final String SCHEME = "checked";
+    private Trust trust = new Trust();
 
     /** Makes the name of no file, for H2. */
     public CheckedPath() {}
 
-    static void register() {
-        FilePath.register(new CheckedPath());
+    /** Lets H2 find files under a scheme of their own, so that what is read from them is told to {@code trust} and nobody else. */
+    static CheckedPath register(Trust trust) {
+        CheckedPath path = new CheckedPath();
+        path.trust = trust;
+        FilePath.register(path);
+        return path;
     }
 
     @Override
     public String getScheme() {
-        return SCHEME;
+        return "checked" + Integer.toHexString(System.identityHashCode(trust));
+    }
+
+    @Override
+    public FilePathWrapper getPath(String name) {
+        CheckedPath path = (CheckedPath) super.getPath(name);
+        path.trust = trust;
+        return path;
     }
 
     @Override
     public FileChannel open(String mode) throws IOException {
-        return new CheckedFile(super.open(mode), sums(this));
+        return new CheckedFile(super.open(mode), sums(this), trust);
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.h2.jdbcx.JdbcDataSource;
+import org.h2.store.fs.FilePath;
 import wickbench.api.check.Refusal;
 import wickbench.api.words.Words;
 import wickbench.index.SqlFailure.Damaged;
@@ -25,16 +26,22 @@ final class H2File implements AutoCloseable {
     private static final long SMALLEST_CACHE_KB = 16 * 1024;
     private static final long LARGEST_CACHE_KB = 256 * 1024;
 
+    private final Trust trust = new Trust();
+    private final CheckedPath checked = CheckedPath.register(trust);
     private final JdbcDataSource source = new JdbcDataSource();
     /** H2 closes its file with the last connection; this one stays. */
     private final Connection anchor;
 
     private H2File(Path folder) throws SQLException {
-        CheckedPath.register();
         // async: a thread interrupted while it reads must not close the file under all others
-        source.setURL("jdbc:h2:checked:async:" + folder.resolve(NAME)
+        source.setURL("jdbc:h2:" + checked.getScheme() + ":async:" + folder.resolve(NAME)
                 + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=" + cacheKb());
-        anchor = source.getConnection();
+        try {
+            anchor = source.getConnection();
+        } catch (SQLException e) {
+            FilePath.unregister(checked);
+            throw e;
+        }
     }
 
     /** Opens the file below {@code root}; one that cannot be read is thrown away and told. */
@@ -63,6 +70,11 @@ final class H2File implements AutoCloseable {
         }
     }
 
+    /** Refuses what was read when a part of the file turned out to be foreign. */
+    void refuseForeign() {
+        trust.refuseAnswer();
+    }
+
     /** Opens a session whose tables are those of {@code schema}. */
     Session session(String schema, boolean mayWrite) {
         try {
@@ -85,6 +97,8 @@ final class H2File implements AutoCloseable {
             anchor.close();
         } catch (SQLException e) {
             throw new Damaged(e);
+        } finally {
+            FilePath.unregister(checked);
         }
     }
 

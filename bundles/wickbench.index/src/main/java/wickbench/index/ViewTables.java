@@ -141,7 +141,9 @@ final class ViewTables implements AutoCloseable {
     <T> T read(Function<Rows, T> work) {
         Session session = Optional.ofNullable(idle.poll()).orElseGet(() -> file.session(schema, false));
         try {
-            return work.apply(session);
+            T answer = work.apply(session);
+            file.refuseForeign();
+            return answer;
         } finally {
             keep(session);
         }
@@ -207,10 +209,13 @@ final class ViewTables implements AutoCloseable {
     private void attempt(Supplier<String> where, Runnable work) {
         try {
             work.run();
+            file.refuseForeign();
             failure = Optional.empty();
         } catch (Damaged e) {
             throw e;
         } catch (RuntimeException e) {
+            // a table that is not there may be one that could not be read
+            file.refuseForeign();
             writer.rollback();
             failure = Optional.of(where.get() + ": " + SqlFailure.firstLine(e));
         } catch (Error e) {
