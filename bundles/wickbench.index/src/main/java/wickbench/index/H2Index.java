@@ -29,7 +29,7 @@ import wickbench.index.SqlFailure.Damaged;
  * threads; one takes in at a time, and any number read.
  */
 public final class H2Index implements Index, AutoCloseable {
-    private final Path folder;
+    private final Place place;
     private final Journal journal;
     private final Supplier<List<IndexView>> views;
     private final IndexView entryIds = new EntryIds();
@@ -43,7 +43,7 @@ public final class H2Index implements Index, AutoCloseable {
     private volatile Optional<Thread> refused = Optional.empty();
 
     private H2Index(Path folder, Journal journal, Supplier<List<IndexView>> views) {
-        this.folder = folder;
+        place = new Place(folder);
         this.journal = journal;
         this.views = views;
     }
@@ -111,7 +111,7 @@ public final class H2Index implements Index, AutoCloseable {
         refuseHere();
         return mending(() -> {
             changing(this::furnished);
-            try (Scratch scratch = new Scratch(folder.resolve(Scratch.FOLDER), journal, current())) {
+            try (Scratch scratch = new Scratch(folder().resolve(Scratch.FOLDER), journal, current())) {
                 if (!scratch.catchUp(progress)) {
                     return new IndexVerification(List.of(), false);
                 }
@@ -149,8 +149,13 @@ public final class H2Index implements Index, AutoCloseable {
         changing(() -> alone(() -> {
             house.ifPresent(House::close);
             house = Optional.empty();
+            place.leave();
             return house;
         }));
+    }
+
+    private Path folder() {
+        return place.folder(notices::add);
     }
 
     private <T> T readUpToDate(String view, Function<Rows, T> work) {
@@ -182,7 +187,7 @@ public final class H2Index implements Index, AutoCloseable {
         // the journal first: it refuses when another program holds the home, before a file of ours is touched
         journal.stations();
         House open = house.orElseGet(() -> {
-            House opened = new House(H2File.open(folder, notices::add), journal);
+            House opened = new House(H2File.open(folder(), notices::add), journal);
             house = Optional.of(opened);
             return opened;
         });
@@ -208,7 +213,7 @@ public final class H2Index implements Index, AutoCloseable {
         alone(() -> {
             house.ifPresent(House::abandon);
             house = Optional.empty();
-            H2File.delete(folder);
+            H2File.delete(folder());
             return house;
         });
     }

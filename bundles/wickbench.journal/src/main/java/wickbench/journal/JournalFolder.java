@@ -44,6 +44,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
     private final OwnShare share;
     private final OwnStation stations;
     private final List<String> notices = new CopyOnWriteArrayList<>();
+    private final ClockWatch clock = new ClockWatch();
     private final ReentrantLock writing = new ReentrantLock();
     private final Proving proving;
     private final QuietSeal quiet = new QuietSeal(this::sealQuietly);
@@ -159,6 +160,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
             List<Entry> written = writer.append(
                     OwnShare.after(seen, drafts, home), home.clock().instant());
             news.addAll(written);
+            clock.look(written).ifPresent(notices::add);
             copies.tell(seen, notices::add);
             List<Entry> entries = written.subList(written.size() - drafts.size(), written.size());
             if (writer.due()) {
