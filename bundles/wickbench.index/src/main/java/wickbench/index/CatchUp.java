@@ -2,6 +2,7 @@ package wickbench.index;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.StationId;
@@ -11,6 +12,8 @@ import wickbench.api.progress.Progress;
 final class CatchUp {
     /** Entries a transaction: enough that its cost is spread thin, few enough to fit in memory many times over. */
     private static final int BATCH = 1000;
+    /** Entries that are worth preparing the file for. */
+    private static final int MUCH = 3 * BATCH;
 
     private final Journal journal;
     private final List<StationId> stations;
@@ -28,13 +31,18 @@ final class CatchUp {
         this.progress = progress;
     }
 
-    void run() {
+    /** @param much prepares the file for much and then does what it is given */
+    void run(Consumer<Runnable> much) {
         List<Stretch> stretches = stations.stream()
                 .map(this::stretch)
                 .filter(each -> each.from() < each.to())
                 .toList();
         total = stretches.stream().mapToLong(each -> each.to() - each.from()).sum();
-        stretches.forEach(this::read);
+        if (total >= MUCH) {
+            much.accept(() -> stretches.forEach(this::read));
+        } else {
+            stretches.forEach(this::read);
+        }
     }
 
     /** Entries of one station that at least one view has not got. */

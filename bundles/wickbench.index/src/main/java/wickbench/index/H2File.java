@@ -19,9 +19,15 @@ import wickbench.index.SqlFailure.Damaged;
 /** The file {@code h2-VERSION/house.mv.db}, open; an H2 of another version gets a file of its own. */
 final class H2File implements AutoCloseable {
     static final String NAME = "house";
+    /** Stands beside the file while it is being filled. */
+    private static final String FILLING = "filling";
+
     private static final Words WORDS = Words.of(H2File.class, "index");
     /** DATABASE_ALREADY_OPEN. */
     private static final int LOCKED = 90020;
+
+    /** How long H2 keeps what it has overwritten, for the disk to have taken what came instead; its own default. */
+    private static final int RETAINED_MS = 45_000;
 
     private static final long SMALLEST_CACHE_KB = 16 * 1024;
     private static final long LARGEST_CACHE_KB = 256 * 1024;
@@ -32,7 +38,10 @@ final class H2File implements AutoCloseable {
     /** H2 closes its file with the last connection; this one stays. */
     private final Connection anchor;
 
+    private final Path folder;
+
     private H2File(Path folder) throws SQLException {
+        this.folder = folder;
         // async: a thread interrupted while it reads must not close the file under all others
         source.setURL("jdbc:h2:" + checked.getScheme() + ":async:" + folder.resolve(NAME)
                 + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=" + cacheKb());
@@ -49,6 +58,9 @@ final class H2File implements AutoCloseable {
         Path folder = root.toAbsolutePath().resolve("h2-" + version());
         if (folder.toString().contains(";")) {
             throw new Refusal("index.folder", WORDS.get("index.folder", folder));
+        }
+        if (Files.exists(folder.resolve(FILLING))) {
+            delete(folder);
         }
         try {
             return new H2File(folder);
@@ -67,6 +79,28 @@ final class H2File implements AutoCloseable {
             return new H2File(folder);
         } catch (SQLException e) {
             throw new Refusal("index.failed", WORDS.get("index.failed", folder, SqlFailure.firstLine(e)));
+        }
+    }
+
+    /**
+     * Lets much be written at once into a file that stays small.
+     *
+     * <p>Space is taken again as soon as it is free, which a power cut might not forgive; so a file whose filling was cut short is
+     * thrown away when it is next opened.
+     */
+    void fill(Runnable work) {
+        try (Session session = session("house", true)) {
+            Files.write(folder.resolve(FILLING), new byte[0]);
+            session.run("set retention_time 0");
+            try {
+                work.run();
+            } finally {
+                session.run("set retention_time " + RETAINED_MS);
+            }
+            session.run("checkpoint sync");
+            Files.delete(folder.resolve(FILLING));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

@@ -67,7 +67,7 @@ final class House implements AutoCloseable {
         List<ViewTables> sound = tables.values().stream()
                 .filter(view -> view.failure().isEmpty())
                 .toList();
-        new CatchUp(journal, stations, sound, progress).run();
+        new CatchUp(journal, stations, sound, progress).run(file::fill);
     }
 
     ViewTables tables(String view) {

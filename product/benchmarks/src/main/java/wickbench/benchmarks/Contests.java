@@ -17,6 +17,8 @@ final class Contests {
                 new RebuildIndex(full ? 200_000 : 20_000),
                 new LedgerPage(full ? 1_000_000 : 50_000),
                 new StartUp(),
+                new OpenJournal(full ? 10_000_000 : 1_000_000),
+                new Kills(full ? 10_000 : 50),
                 PrintReport.pdf(1_000, false),
                 PrintReport.pdf(1_000, true),
                 PrintReport.xlsx(100_000),

@@ -7,7 +7,8 @@ enum Unit {
     PER_SECOND("/s", true),
     MILLIS(" ms", false),
     SECONDS(" s", false),
-    COUNT("", false);
+    COUNT("", false),
+    SHARE(" of all", true);
 
     private final String sign;
     private final boolean moreIsBetter;
