@@ -15,6 +15,7 @@ final class Contests {
                 new VerifyJournal(full ? 1_000_000 : 200_000, 1_000),
                 new ProveJournal(full ? 1_000_000 : 200_000),
                 new RebuildIndex(full ? 200_000 : 20_000),
+                new SeenElsewhere(),
                 new LedgerPage(full ? 1_000_000 : 50_000),
                 new StartUp(),
                 new OpenJournal(full ? 10_000_000 : 1_000_000),
