@@ -22,7 +22,7 @@ final class Publishing {
         from = host.own().folder();
         StationFolder to = share.of(from.station());
         publisher = new Publisher(host.disk(), from, to);
-        claim = new WriterClaim(host.disk(), to.folder(), run);
+        claim = new WriterClaim(host.disk(), to.folder(), host.layout().home(), run);
     }
 
     /** Returns what stands in the way; empty when nothing does. */

@@ -16,16 +16,25 @@ final class WriterClaim {
 
     private final Disk disk;
     private final Path folder;
+    private final Path home;
     private final UUID run;
+    /** The run of this home before this one, which ended: two programs cannot hold one home. */
+    private Optional<UUID> before = Optional.empty();
+
     private long beat;
     private long beatAt;
     private Optional<WriterMark> other = Optional.empty();
     private long otherAt;
     private boolean held;
 
-    WriterClaim(Disk disk, Path folder, UUID run) {
+    /**
+     * @param folder of the station in the shared folder
+     * @param home where this run leaves its mark too, for the next one
+     */
+    WriterClaim(Disk disk, Path folder, Path home, UUID run) {
         this.disk = disk;
         this.folder = folder;
+        this.home = home;
         this.run = run;
     }
 
@@ -41,7 +50,12 @@ final class WriterClaim {
     /** @param now of a clock that only goes forward, in nanoseconds */
     Answer ask(long now) throws IOException {
         Optional<WriterMark> found = WriterMark.read(folder);
-        boolean foreign = found.filter(mark -> !mark.run().equals(run)).isPresent();
+        if (!held) {
+            before = WriterMark.read(home).map(WriterMark::run);
+        }
+        boolean foreign = found.map(WriterMark::run)
+                .filter(other -> !other.equals(run) && !before.equals(Optional.of(other)))
+                .isPresent();
         if (held && foreign) {
             return Answer.TAKEN;
         }
@@ -62,6 +76,9 @@ final class WriterClaim {
     private Answer hold(long now) throws IOException {
         if (!held || now - beatAt >= BEAT.toNanos()) {
             beat++;
+            if (!held) {
+                new WriterMark(run, beat).write(disk, home);
+            }
             new WriterMark(run, beat).write(disk, folder);
             beatAt = now;
             held = true;

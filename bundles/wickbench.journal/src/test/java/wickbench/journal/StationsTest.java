@@ -304,17 +304,33 @@ class StationsTest {
         Path folder = root;
         RealDisk disk = new RealDisk();
         new WriterMark(new java.util.UUID(1, 1), 7).write(disk, folder);
-        WriterClaim patient = new WriterClaim(disk, folder, new java.util.UUID(2, 2));
+        WriterClaim patient = new WriterClaim(disk, folder, home("h-1"), new java.util.UUID(2, 2));
         assertThat(patient.ask(0)).isEqualTo(WriterClaim.Answer.WAIT);
         assertThat(patient.ask(WriterClaim.DEAD.toNanos() - 1)).isEqualTo(WriterClaim.Answer.WAIT);
         assertThat(patient.ask(WriterClaim.DEAD.toNanos())).isEqualTo(WriterClaim.Answer.WRITE);
-        WriterClaim second = new WriterClaim(disk, folder, new java.util.UUID(3, 3));
+        WriterClaim second = new WriterClaim(disk, folder, home("h-2"), new java.util.UUID(3, 3));
         assertThat(second.ask(0)).isEqualTo(WriterClaim.Answer.WAIT);
         patient.ask(WriterClaim.DEAD.toNanos() + WriterClaim.BEAT.toNanos());
         assertThat(second.ask(1)).isEqualTo(WriterClaim.Answer.TAKEN);
         patient.release();
-        assertThat(new WriterClaim(disk, folder, new java.util.UUID(4, 4)).ask(0))
+        assertThat(new WriterClaim(disk, folder, home("h-3"), new java.util.UUID(4, 4)).ask(0))
                 .isEqualTo(WriterClaim.Answer.WRITE);
+    }
+
+    private Path home(String name) throws IOException {
+        return Files.createDirectories(root.resolve(name));
+    }
+
+    @Test
+    void the_mark_of_an_earlier_run_of_the_same_home_is_its_own() throws IOException {
+        RealDisk disk = new RealDisk();
+        Path home = home("h");
+        assertThat(new WriterClaim(disk, root, home, new java.util.UUID(1, 1)).ask(0))
+                .isEqualTo(WriterClaim.Answer.WRITE);
+        assertThat(new WriterClaim(disk, root, home, new java.util.UUID(2, 2)).ask(0))
+                .isEqualTo(WriterClaim.Answer.WRITE);
+        assertThat(new WriterClaim(disk, root, home("other"), new java.util.UUID(3, 3)).ask(0))
+                .isEqualTo(WriterClaim.Answer.WAIT);
     }
 
     @Test
