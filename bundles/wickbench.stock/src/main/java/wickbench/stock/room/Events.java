@@ -7,11 +7,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import wickbench.api.clash.Settlement;
 import wickbench.api.index.Row;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.StationId;
+import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
 import wickbench.api.lot.LotId;
@@ -124,12 +128,23 @@ final class Events {
 
     private Optional<Told> told(Row row) {
         EntryRef ref = ref(row);
-        return parsed.of(
-                        ref,
-                        Read.class,
-                        () -> new Read(LotEventJson.read(ref.toString(), row.text("kind"), body(row, ref))))
+        return parsed.of(ref, Read.class, () -> new Read(event(row, ref)))
                 .event()
                 .map(event -> new Told(ref, row.uuid("id"), row.instant("at"), row.flag("signed"), event));
+    }
+
+    private static Optional<LotEvent> event(Row row, EntryRef ref) {
+        return row.text("kind").equals(Settlement.KIND)
+                ? Optional.of(settled(row, ref))
+                : LotEventJson.read(ref.toString(), row.text("kind"), body(row, ref));
+    }
+
+    private static LotEvent settled(Row row, EntryRef ref) {
+        Fields fields = Fields.of(ref.toString(), body(row, ref));
+        Set<EntryRef> dropped =
+                fields.texts("among").stream().map(EntryRef::parse).collect(Collectors.toSet());
+        dropped.remove(EntryRef.parse(fields.text("stands")));
+        return new LotEvent.Settled(new LotId(row.text("subject")), row.instant("at"), dropped);
     }
 
     private static Said said(Row row) {

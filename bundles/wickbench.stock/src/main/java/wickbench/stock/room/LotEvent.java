@@ -6,7 +6,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.lot.LotId;
 import wickbench.stock.Cause;
 import wickbench.stock.Companion;
@@ -73,6 +75,9 @@ sealed interface LotEvent {
 
     /** Nothing is left of it. */
     record UsedUp(LotId lot, Instant at) implements LotEvent {}
+
+    /** Of decisions that clashed these do not stand. */
+    record Settled(LotId lot, Instant at, Set<EntryRef> dropped) implements LotEvent {}
 
     /** It is gone. */
     record Destroyed(LotId lot, Instant at, String reason) implements LotEvent {}

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.lot.LotId;
@@ -32,14 +34,26 @@ final class LotFold {
      * @param told everything that was told of it, in any order
      */
     Optional<Lot> at(LotId id, List<Told> told, Uses uses, Instant at) {
+        Set<EntryRef> dropped = settled(told, at);
         List<Told> known = told.stream()
                 .filter(each -> !each.event().at().isAfter(at))
+                .filter(each -> !dropped.contains(each.entry()))
                 .sorted(Told.IN_ORDER)
                 .toList();
         Course course = Course.of(known);
         return course.received()
                 ? kits.at(course.deliveries().get(0).kit(), at).map(kit -> lot(id, kit, course, known, uses, at))
                 : Optional.empty();
+    }
+
+    /** Returns decisions that do not stand, because somebody settled a clash in favour of another. */
+    private static Set<EntryRef> settled(List<Told> told, Instant at) {
+        return told.stream()
+                .map(Told::event)
+                .filter(event ->
+                        event instanceof LotEvent.Settled && !event.at().isAfter(at))
+                .flatMap(event -> ((LotEvent.Settled) event).dropped().stream())
+                .collect(Collectors.toSet());
     }
 
     private Lot lot(LotId id, Kit kit, Course course, List<Told> known, Uses uses, Instant at) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -18,6 +19,7 @@ import wickbench.api.gate.Answer.Reason;
 import wickbench.api.gate.Gate;
 import wickbench.api.gate.Question;
 import wickbench.api.profile.SiteProfile;
+import wickbench.stock.Device;
 import wickbench.stock.Lot;
 import wickbench.stock.LotState;
 import wickbench.stock.room.StockView.Topic;
@@ -76,6 +78,7 @@ public final class StockGate implements Gate {
                 .flatMap(rule -> rule.apply(asked).stream())
                 .toList();
         Map<String, String> facts = facts(lot);
+        overdue(asked.day()).ifPresent(devices -> facts.put("equipment_overdue", devices));
         return reasons.isEmpty()
                 ? new Answer.Cleared(NEIGHBOUR, facts)
                 : new Answer.Refused(NEIGHBOUR, facts, new ArrayList<>(reasons));
@@ -117,12 +120,10 @@ public final class StockGate implements Gate {
 
     private static Optional<Reason> oldPouch(Asked asked) {
         Lot lot = asked.lot();
-        return lot.kit()
-                .pouchHours()
-                .flatMap(hours -> lot.pouch()
-                        .map(opened -> Duration.between(opened, asked.question().at()))
-                        .filter(age -> age.compareTo(Duration.ofHours(hours)) > 0)
-                        .map(age -> new Reason("lot.pouch-age", age.toHours() + " h", "at most " + hours + " h")));
+        return lot.kit().pouchHours().flatMap(hours -> lot.pouch()
+                .map(opened -> Duration.between(opened, asked.question().at()))
+                .filter(age -> age.compareTo(Duration.ofHours(hours)) > 0)
+                .map(age -> new Reason("lot.pouch-age", age.toHours() + " h", "at most " + hours + " h")));
     }
 
     private static Optional<Reason> noneLeft(Asked asked) {
@@ -131,6 +132,16 @@ public final class StockGate implements Gate {
         return Optional.of(new Reason(
                         "lot.none-left", lot.strips().missing().toPlainString() + " beyond the count", "a strip"))
                 .filter(reason -> none);
+    }
+
+    /** Equipment out of calibration is to be minded and refuses nothing. */
+    private Optional<String> overdue(LocalDate day) {
+        return Optional.of(shelves.read(List.<Device>of(), DeviceRows::all).stream()
+                        .filter(device ->
+                                device.overdue(day) && !device.calibrated().isAfter(day))
+                        .map(Device::id)
+                        .collect(Collectors.joining(", ")))
+                .filter(devices -> !devices.isEmpty());
     }
 
     private static Map<String, String> facts(Lot lot) {

@@ -10,6 +10,7 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import wickbench.api.authority.Signature;
 import wickbench.api.clash.Decision;
+import wickbench.api.clash.Settlement;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
@@ -33,6 +34,9 @@ public final class StockView implements IndexView {
             "create index by_result on strip (result)",
             "create index by_lot on strip (lot, taken, counts, route)",
             "create index by_kit on strip (kit, taken)");
+
+    /** Before a lot's number, the subject of decisions on it. */
+    private static final String DECIDED = "lot:";
 
     /** What decides how a lot stands. */
     private static final Set<String> DECIDING = Set.of(
@@ -84,7 +88,7 @@ public final class StockView implements IndexView {
 
     @Override
     public int version() {
-        return 2;
+        return 3;
     }
 
     @Override
@@ -102,7 +106,7 @@ public final class StockView implements IndexView {
     @Override
     public Optional<Decision> decision(Entry entry) {
         return DECIDING.contains(entry.kind()) && entry.v() == LotEventJson.VERSION
-                ? Optional.of(new Decision("lot:" + subject(entry, Topic.LOT), claim(entry)))
+                ? Optional.of(new Decision(DECIDED + subject(entry, Topic.LOT), claim(entry)))
                 : Optional.empty();
     }
 
@@ -117,6 +121,8 @@ public final class StockView implements IndexView {
         if (entry.is(RecordedReading.KIND, RecordedReading.VERSION)
                 || entry.is(CorrectedReading.KIND, CorrectedReading.VERSION)) {
             StripRows.take(entry, rows);
+        } else if (Settlement.of(entry).isPresent()) {
+            settled(entry, Settlement.of(entry).get(), rows);
         } else if (entry.v() == LotEventJson.VERSION) {
             for (Topic topic : Topic.values()) {
                 if (entry.kind().startsWith(topic.kinds)) {
@@ -126,7 +132,17 @@ public final class StockView implements IndexView {
         }
     }
 
+    private static void settled(Entry entry, Settlement settlement, Rows rows) {
+        if (settlement.subject().startsWith(DECIDED)) {
+            event(entry, Topic.LOT, settlement.subject().substring(DECIDED.length()), rows);
+        }
+    }
+
     private static void event(Entry entry, Topic topic, Rows rows) {
+        event(entry, topic, subject(entry, topic), rows);
+    }
+
+    private static void event(Entry entry, Topic topic, String subject, Rows rows) {
         rows.write(
                 "insert into " + topic.table()
                         + " (station, seq, id, at, acted_at, kind, subject, written_by, signed, body)"
@@ -137,7 +153,7 @@ public final class StockView implements IndexView {
                 entry.at(),
                 actedAt(entry),
                 entry.kind(),
-                subject(entry, topic),
+                subject,
                 entry.by().value(),
                 Signature.under(entry).signed(),
                 entry.body().canonical());

@@ -104,7 +104,8 @@ final class StripRows {
 
     private static void weigh(UUID result, Rows rows) {
         List<Stated> all = rows.read(
-                "select station, seq, recording, holds from strip where result = ? order by recording desc, at, station, seq",
+                "select station, seq, recording, holds from strip where result = ? order by recording desc, at,"
+                        + " station, seq",
                 row -> new Stated(row.text("station"), row.whole("seq"), row.flag("recording"), row.flag("holds")),
                 result);
         List<Stated> holding = all.stream().filter(Stated::holds).toList();

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.UUID;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -99,6 +100,18 @@ class LotFoldTest {
         assertThat(lot.clashes())
                 .extracting(Clash::claimed, Clash::stands)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("pass", "destroyed"));
+    }
+
+    @Test
+    void a_clash_that_somebody_settled_is_none_any_more() {
+        Told destroyed = told("a", 3, new LotEvent.Destroyed(LOT, day(3), "mixed up"));
+        Told passed = told("b", 4, new LotEvent.Checked(LOT, day(4), new LotCheck(2, 2, 0, 0, true, List.of())));
+        Told settled = told("b", 5, new LotEvent.Settled(LOT, day(6), Set.of(destroyed.entry())));
+        List<Told> all = List.of(settled, received(), passed, destroyed);
+        assertThat(fold(all, day(5)).orElseThrow().state()).isEqualTo(LotState.DESTROYED);
+        Lot lot = fold(all, day(7)).orElseThrow();
+        assertThat(lot.state()).isEqualTo(LotState.FIT);
+        assertThat(lot.clashes()).isEmpty();
     }
 
     @Test

@@ -7,6 +7,7 @@ import static wickbench.stock.room.StockHome.LOT;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import wickbench.api.reading.Finding;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.api.reading.Reason;
+import wickbench.stock.Device;
 
 class StockGateTest {
     @TempDir
@@ -64,6 +66,22 @@ class StockGateTest {
                 .containsEntry("state", "fit")
                 .containsEntry("effective_expiry", "2026-12-31")
                 .containsEntry("strips_left", "16");
+    }
+
+    @Test
+    void equipment_out_of_calibration_is_named_and_refuses_nothing() {
+        home.fit(LOT, "2026-12-31", 1);
+        home.keeping.calibrated(
+                new Device(
+                        "PT-1",
+                        Device.Type.PIPETTE,
+                        "pipette",
+                        LocalDate.parse("2025-01-01"),
+                        LocalDate.parse("2026-01-01"),
+                        Optional.empty(),
+                        Optional.empty()),
+                KEEPER);
+        assertThat(((Answer.Cleared) ask(Optional.empty())).facts()).containsEntry("equipment_overdue", "PT-1");
     }
 
     @Test
