@@ -41,6 +41,7 @@ final class PlanStage implements RunStage {
     private Optional<StartCheck> check = Optional.empty();
     private Optional<Bell.Trouble> silent = Optional.empty();
     private boolean beginning;
+    private String trouble = "";
 
     /** What is asked before a run. */
     private record Asked(StartCheck check, Optional<Bell.Trouble> silent) {}
@@ -96,6 +97,7 @@ final class PlanStage implements RunStage {
     @Override
     public void shown() {
         beginning = false;
+        trouble = "";
         check = Optional.empty();
         if (acts.state().isPresent()) {
             acts.replan(Duration.ZERO);
@@ -114,7 +116,7 @@ final class PlanStage implements RunStage {
                                         doors.home().clock().instant()),
                                 bell.trouble()),
                         this::take,
-                        failure -> words.setText(failure.getMessage()));
+                        failure -> refused(failure.getMessage()));
         begin.setText(FlowWords.get(acts.state().isPresent() ? "plan.go-on" : "plan.begin"));
         gantt.setFocus();
         tell();
@@ -189,10 +191,8 @@ final class PlanStage implements RunStage {
         boolean refused = check.filter(StartCheck::refused).isPresent();
         boolean underWay = acts.state().isPresent();
         begin.setEnabled(underWay || check.isPresent() && !refused && !beginning);
-        words.setText(FlowWords.get(
-                underWay
-                        ? "plan.under-way"
-                        : refused ? "plan.refused" : check.isEmpty() ? "gate.asking" : "plan.enter"));
+        String asked = refused ? "plan.refused" : check.isEmpty() ? "gate.asking" : "plan.enter";
+        words.setText(trouble.isEmpty() ? FlowWords.get(underWay ? "plan.under-way" : asked) : trouble);
         words.requestLayout();
     }
 
@@ -211,6 +211,7 @@ final class PlanStage implements RunStage {
 
     private void refused(String why) {
         beginning = false;
-        words.setText(why);
+        trouble = why;
+        tell();
     }
 }

@@ -45,6 +45,9 @@ final class ReadStage implements RunStage {
     private final Button lost;
     private int number;
     private boolean keeping;
+    private boolean looked;
+    /** Why the last act was refused; stands until the next one. */
+    private String refusal = "";
 
     ReadStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
         this.context = context;
@@ -106,6 +109,8 @@ final class ReadStage implements RunStage {
     void open(int confirmed) {
         number = confirmed;
         keeping = false;
+        looked = false;
+        refusal = "";
         StripState strip = strip().orElseThrow();
         title.setText(FlowWords.get(
                 "read.title",
@@ -144,8 +149,11 @@ final class ReadStage implements RunStage {
     }
 
     private void answered() {
-        if (phase() == Phase.OPEN || phase() == Phase.MISSED) {
-            acts.happened(new RunEvent.Looked(number), run -> {}, this::say);
+        refusal = "";
+        if (!looked && (phase() == Phase.OPEN || phase() == Phase.MISSED)) {
+            // of two quick answers only the first is the time of reading
+            looked = true;
+            acts.happened(new RunEvent.Looked(number), run -> {}, this::refused);
         }
         tick(acts.now());
     }
@@ -190,7 +198,7 @@ final class ReadStage implements RunStage {
                         .filter(one -> one.strip().number() == of && of == number)
                         .findFirst()
                         .ifPresent(this::show),
-                this::say);
+                this::refused);
     }
 
     private void show(RunActs.Judged judged) {
@@ -213,6 +221,8 @@ final class ReadStage implements RunStage {
 
     private void refused(String why) {
         keeping = false;
+        looked = false;
+        refusal = why;
         say(why);
     }
 
@@ -225,7 +235,7 @@ final class ReadStage implements RunStage {
                     second.show(false, Optional.empty());
                     kept(run);
                 },
-                this::say);
+                this::refused);
     }
 
     private void back() {
@@ -254,6 +264,9 @@ final class ReadStage implements RunStage {
     }
 
     private String needed() {
+        if (!refusal.isEmpty()) {
+            return refusal;
+        }
         if (!drawing.editable()) {
             return second.asks() ? second.words() : FlowWords.get("read.done." + phase().code());
         }
