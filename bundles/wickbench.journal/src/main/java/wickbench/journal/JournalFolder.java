@@ -1,13 +1,10 @@
 package wickbench.journal;
 
 import java.io.IOException;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -22,7 +19,6 @@ import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.Proofs;
-import wickbench.api.journal.Seen;
 import wickbench.api.journal.SharedFiles;
 import wickbench.api.journal.StationId;
 import wickbench.api.journal.Stations;
@@ -41,18 +37,11 @@ public final class JournalFolder implements Journal, AutoCloseable {
     private final HomeHold hold;
     private final Disk disk;
     private final Copies copies;
+    private final OwnWriting writing;
     private final OwnShare share;
-    private final OwnStation stations;
     private final List<String> notices = new CopyOnWriteArrayList<>();
-    private final ClockWatch clock = new ClockWatch();
-    private final ReentrantLock writing = new ReentrantLock();
     private final Proving proving;
-    private final QuietSeal quiet = new QuietSeal(this::sealQuietly);
-    private volatile Own own;
-    /** That this home was made from a back-up, until that is recorded; touched by whoever may write. */
-    private Optional<RestoredMark> restored;
-    /** Why this station may record nothing more, though its files could be written; blank while it may. */
-    private volatile String refused = "";
+    private final QuietSeal quiet;
 
     private JournalFolder(
             Home home, Disk disk, HomeHold hold, Consumer<List<Entry>> listener, Supplier<List<SharedFiles>> files)
@@ -60,14 +49,12 @@ public final class JournalFolder implements Journal, AutoCloseable {
         this.home = home;
         this.listener = listener;
         this.hold = hold;
-        notices.addAll(hold.notices());
-        stations = new OwnStation(disk, home, hold.readOnly().isEmpty(), notices::add);
-        own = stations.open();
-        restored = RestoredMark.read(home.folder());
-        restored.map(RestoredMark::notice).ifPresent(notices::add);
-        proving = new Proving(new Layout(home.folder()), hold.readOnly().isEmpty(), this::of, this::sealQuietly);
         this.disk = disk;
+        notices.addAll(hold.notices());
         copies = Copies.open(disk, new Layout(home.folder()), notices::add);
+        writing = new OwnWriting(home, disk, hold, copies, notices::add);
+        quiet = new QuietSeal(writing::sealQuietly);
+        proving = new Proving(new Layout(home.folder()), hold.readOnly().isEmpty(), this::of, writing::sealQuietly);
         share = new OwnShare(this, home, files);
         share.begin();
     }
@@ -113,118 +100,35 @@ public final class JournalFolder implements Journal, AutoCloseable {
 
     @Override
     public Optional<Founding> founding() {
-        return own.open().map(open -> open.station().founded().founding());
+        return writing.own().open().map(open -> open.station().founded().founding());
     }
 
     @Override
     public Founding found(Founding wanted) {
         List<Entry> news = new ArrayList<>();
-        writing.lock();
-        try {
-            if (own.open().isPresent()) {
-                throw new Refusal("journal.founded", Say.words("founded", home.folder()));
-            }
-            found(wanted, news);
-        } finally {
-            writing.unlock();
-        }
+        writing.found(wanted, share, news);
         tell(news);
         return founding().orElseThrow();
     }
 
     @Override
+    public List<Entry> append(List<Draft> drafts) {
+        List<Entry> news = new ArrayList<>();
+        List<Entry> entries = drafts.isEmpty() ? List.of() : writing.append(drafts, share, news);
+        tell(news);
+        return entries;
+    }
+
+    @Override
     public List<StationId> stations() {
-        Stream<StationId> here = own.open().map(open -> open.station().folder().station()).stream();
+        Stream<StationId> here =
+                writing.own().open().map(open -> open.station().folder().station()).stream();
         return Stream.concat(here, copies.stations().stream()).toList();
     }
 
     @Override
     public long size(StationId station) {
         return of(station).map(found -> found.kept().size()).orElse(0L);
-    }
-
-    @Override
-    public List<Entry> append(List<Draft> drafts) {
-        List<Entry> news = new ArrayList<>();
-        List<Entry> entries = drafts.isEmpty() ? List.of() : append(drafts, news);
-        tell(news);
-        return entries;
-    }
-
-    private List<Entry> append(List<Draft> drafts, List<Entry> news) {
-        writing.lock();
-        try {
-            StationWriter writer = writer(news);
-            recordRestored(writer, news);
-            List<Seen> seen = copies.untold();
-            List<Entry> written = writer.append(
-                    OwnShare.after(seen, drafts, home), home.clock().instant());
-            news.addAll(written);
-            clock.look(written).ifPresent(notices::add);
-            copies.tell(seen, notices::add);
-            List<Entry> entries = written.subList(written.size() - drafts.size(), written.size());
-            if (writer.due()) {
-                sealOrNote(writer);
-            }
-            return entries;
-        } finally {
-            writing.unlock();
-        }
-    }
-
-    /** Records before anything else that this home was made from a back-up. */
-    private void recordRestored(StationWriter writer, List<Entry> news) {
-        restored.ifPresent(mark -> {
-            news.addAll(writer.append(
-                    List.of(mark.draft(Draft.randomId(home.chance()))),
-                    home.clock().instant()));
-            mark.remove(home.folder(), notices::add);
-        });
-        restored = Optional.empty();
-    }
-
-    /** Returns who writes; founds the station first when it has no entry yet. */
-    private StationWriter writer(List<Entry> news) {
-        if (own.open().isEmpty()) {
-            found(Founding.defaults(ZoneId.systemDefault()), news);
-        }
-        if (!refused.isEmpty()) {
-            throw Say.failed(refused);
-        }
-        Own.Open open = own.open().orElseThrow();
-        StationWriter writer =
-                open.writer().orElseThrow(() -> Say.failed(hold.readOnly().orElseThrow()));
-        if (!open.station().founded().founding().simulated()
-                && home.simulatedSeed().isPresent()) {
-            throw new Refusal("journal.clock", Say.words("clock.real", home.folder()));
-        }
-        return writer;
-    }
-
-    private void found(Founding wanted, List<Entry> news) {
-        refuseUnwritable();
-        OptionalLong seed = home.simulatedSeed();
-        if (wanted.simulated() && !wanted.simulatedSeed().equals(seed)) {
-            throw new Refusal("journal.clock", Say.words("clock.wanted", home.folder()));
-        }
-        share.refuseTaken(wanted.station());
-        try {
-            own = stations.found(new Founding(wanted.station(), wanted.zone(), seed));
-            refuseUnwritable();
-            share.begin();
-            own.open()
-                    .flatMap(open ->
-                            open.station().reading().entry(open.station().kept(), 0))
-                    .ifPresent(news::add);
-        } catch (IOException | OutOfMemoryError e) {
-            throw Say.failed(Say.words("failed.write", home.folder(), EntryFiles.reason(e)));
-        }
-    }
-
-    private void refuseUnwritable() {
-        hold.readOnly().or(own::failed).ifPresent(why -> {
-            throw Say.failed(why);
-        });
     }
 
     private void tell(List<Entry> news) {
@@ -261,7 +165,8 @@ public final class JournalFolder implements Journal, AutoCloseable {
     }
 
     private Optional<Station> of(StationId station) {
-        return own.open()
+        return writing.own()
+                .open()
                 .map(Own.Open::station)
                 .filter(found -> found.folder().station().equals(station))
                 .or(() -> copies.station(station));
@@ -269,13 +174,7 @@ public final class JournalFolder implements Journal, AutoCloseable {
 
     @Override
     public Optional<Checkpoint> checkpoint() {
-        writing.lock();
-        try {
-            own.open().flatMap(Own.Open::writer).ifPresent(StationWriter::seal);
-            return own.open().flatMap(open -> open.station().checkpoint());
-        } finally {
-            writing.unlock();
-        }
+        return writing.checkpoint();
     }
 
     @Override
@@ -283,51 +182,14 @@ public final class JournalFolder implements Journal, AutoCloseable {
         return copies.station(station).map(Station::checkpoint).orElseGet(() -> Journal.super.checkpoint(station));
     }
 
-    private void sealQuietly() {
-        writing.lock();
-        try {
-            own.open().flatMap(Own.Open::writer).ifPresent(this::sealOrNote);
-        } finally {
-            writing.unlock();
-        }
-    }
-
-    /** Signs what is kept; a checkpoint that cannot be written takes nothing back of what was acknowledged. */
-    private void sealOrNote(StationWriter writer) {
-        try {
-            writer.seal();
-        } catch (Refusal e) {
-            notices.add(e.getMessage());
-        }
-    }
-
     @Override
     public JournalStatus status() {
-        writing.lock();
-        try {
-            Optional<String> readOnly = hold.readOnly()
-                    .or(own::failed)
-                    .or(() -> Optional.of(refused).filter(why -> !why.isEmpty()));
-            return own.status(home.folder(), notices, readOnly);
-        } finally {
-            writing.unlock();
-        }
+        return writing.status(notices);
     }
 
     /** Signs what is kept and returns how far the files go that hold it. */
     Cut cut() throws IOException {
-        writing.lock();
-        try {
-            Own.Open open =
-                    own.open().orElseThrow(() -> new Refusal("backup.unfounded", Say.words("backup.unfounded")));
-            open.writer().ifPresent(StationWriter::seal);
-            Station station = open.station();
-            Checkpoint over = station.checkpoint()
-                    .orElseThrow(() -> new Refusal("backup.unfounded", Say.words("backup.unfounded")));
-            return new Cut(station.folder(), Verifier.Bounds.of(station.folder(), Optional.of(station)), over);
-        } finally {
-            writing.unlock();
-        }
+        return writing.cut();
     }
 
     /** Returns what proves the entries of this home, for as long as it is open. */
@@ -338,18 +200,9 @@ public final class JournalFolder implements Journal, AutoCloseable {
     @Override
     public Verification verify(Progress progress) {
         try {
-            return new HomeVerifier(new Layout(home.folder()), copies, this::bounds).run(own, progress);
+            return new HomeVerifier(new Layout(home.folder()), copies, writing::bounds).run(writing.own(), progress);
         } catch (IOException e) {
             throw Say.failed(Say.words("failed.read", home.folder(), EntryFiles.reason(e)));
-        }
-    }
-
-    private Verifier.Bounds bounds(StationFolder folder, Optional<Station> station) throws IOException {
-        writing.lock();
-        try {
-            return Verifier.Bounds.of(folder, station);
-        } finally {
-            writing.unlock();
         }
     }
 
@@ -366,27 +219,8 @@ public final class JournalFolder implements Journal, AutoCloseable {
         return copies;
     }
 
-    /** Returns this station, once it is founded and unless it contradicts its seal. */
-    Optional<Station> station() {
-        return own instanceof Own.Open open ? Optional.of(open.station()) : Optional.empty();
-    }
-
-    /** Signs what is kept, and returns how far others may see it. */
-    Host.Shown seal() {
-        writing.lock();
-        try {
-            sealQuietly();
-            Station station = station().orElseThrow();
-            return new Host.Shown(
-                    station.newest(), station.folder().checkpoints().toFile().length());
-        } finally {
-            writing.unlock();
-        }
-    }
-
-    void refuse(String why) {
-        refused = why;
-        notices.add(why);
+    OwnWriting writing() {
+        return writing;
     }
 
     /** Signs what is kept, shows it to the other stations and lets go of the home. */
@@ -394,22 +228,13 @@ public final class JournalFolder implements Journal, AutoCloseable {
     public void close() {
         quiet.close();
         share.close();
-        writing.lock();
         try {
-            if (own instanceof Own.Open open && open.writer().isPresent()) {
-                StationWriter writer = open.writer().get();
-                if (writer.broken().isEmpty()) {
-                    sealOrNote(writer);
-                }
-                writer.close();
-            }
+            writing.close();
             proving.close();
             copies.close();
             hold.close();
         } catch (IOException e) {
             throw Say.failed(Say.words("failed.close", home.folder(), EntryFiles.reason(e)));
-        } finally {
-            writing.unlock();
         }
     }
 }

@@ -50,7 +50,8 @@ final class OwnShare implements Host, Stations {
     /** Begins to exchange where a folder is set; a home with a simulated clock never does. */
     void begin() {
         Optional<Path> folder = folder();
-        boolean real = journal.station()
+        boolean real = journal.writing()
+                .station()
                 .filter(station -> !station.founded().founding().simulated())
                 .isPresent();
         if (running.isEmpty() && folder.isPresent() && real) {
@@ -84,7 +85,8 @@ final class OwnShare implements Host, Stations {
 
     private void refuseUnfit(Path folder) {
         boolean simulated = home.simulatedSeed().isPresent()
-                || journal.station()
+                || journal.writing()
+                        .station()
                         .filter(station -> station.founded().founding().simulated())
                         .isPresent();
         if (simulated) {
@@ -132,12 +134,12 @@ final class OwnShare implements Host, Stations {
 
     @Override
     public Station own() {
-        return journal.station().orElseThrow();
+        return journal.writing().station().orElseThrow();
     }
 
     @Override
     public Shown seal() {
-        return journal.seal();
+        return journal.writing().seal();
     }
 
     @Override
@@ -162,6 +164,6 @@ final class OwnShare implements Host, Stations {
 
     @Override
     public void refuse(String why) {
-        journal.refuse(why);
+        journal.writing().refuse(why);
     }
 }
