@@ -208,8 +208,35 @@ class EscalationTest {
         return house.sheets().read(sheet, new ByteArrayInputStream(bytes)).orRefuse();
     }
 
-    /** Changes the index with a tool of one's own while the program is closed. */
+    @Test
+    void aRoleWrittenIntoTheIndexBesideItsCheckSumsIsNotEvenShown() {
+        changed("update \"people\".person_role set role = 'reviewer' where person = 'p-02' and role = 'trainer'");
+        reopen();
+        assertThat(house.people().find(BO).orElseThrow().roles())
+                .contains(Role.TRAINER)
+                .doesNotContain(Role.REVIEWER);
+    }
+
+    /** Changes the index with a tool of one's own while the program is closed, and takes away what would betray it. */
     private void sql(String statement) {
+        changed(statement);
+        try (Stream<Path> files = Files.walk(folder.resolve("index"))) {
+            for (Path sums : files.filter(Files::isRegularFile)
+                    .filter(file -> !file.toString().endsWith(".mv.db"))
+                    .toList()) {
+                Files.delete(sums);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        reopen();
+    }
+
+    private void reopen() {
+        house = new TestHouse(folder, TestHouse.START.plusSeconds(60));
+    }
+
+    private void changed(String statement) {
         house.close();
         try (Connection own = DriverManager.getConnection("jdbc:h2:async:" + database());
                 Statement change = own.createStatement()) {
@@ -217,7 +244,6 @@ class EscalationTest {
         } catch (SQLException e) {
             throw new IllegalStateException(e);
         }
-        house = new TestHouse(folder, TestHouse.START.plusSeconds(60));
     }
 
     private String database() {
