@@ -10,7 +10,7 @@ import org.eclipse.swt.widgets.Shell;
 
 /** A real window on pages given by hand. */
 final class OpenDesk implements AutoCloseable {
-    private static final int PATIENCE_MILLIS = 10_000;
+    private static final int PATIENCE_MILLIS = 60_000;
     private final Display display = new Display();
     private final Workers workers = new Workers();
     private final Session session = new Session(Optional.empty());
@@ -52,7 +52,7 @@ final class OpenDesk implements AutoCloseable {
         return window.front().orElseThrow();
     }
 
-    /** Handles events until the condition holds; fails when it does not within ten seconds. */
+    /** Handles events until the condition holds; fails when it does not within a minute. */
     void await(BooleanSupplier condition) {
         boolean[] late = {false};
         Runnable alarm = () -> late[0] = true;

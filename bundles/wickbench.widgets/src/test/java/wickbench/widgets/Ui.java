@@ -18,7 +18,7 @@ import wickbench.api.json.Json;
 
 /** A real window for a test, with real background work and a memory that lasts as long as the test. */
 final class Ui implements Desk, Jobs, Memory, AutoCloseable {
-    private static final int PATIENCE_MILLIS = 10_000;
+    private static final int PATIENCE_MILLIS = 60_000;
     private final Display display = new Display();
     private final Theme theme = new Theme(display, Palette.ofLight(), new Metrics(100));
     private final Map<String, Json.Obj> memory = new HashMap<>();
@@ -41,7 +41,7 @@ final class Ui implements Desk, Jobs, Memory, AutoCloseable {
         return this;
     }
 
-    /** Handles events until the condition holds; fails when it does not within ten seconds. */
+    /** Handles events until the condition holds; fails when it does not within a minute. */
     void await(BooleanSupplier condition) {
         boolean[] late = {false};
         Runnable alarm = () -> late[0] = true;

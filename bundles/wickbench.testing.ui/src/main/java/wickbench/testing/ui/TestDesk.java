@@ -28,7 +28,7 @@ import wickbench.widgets.Theme;
 
 /** A bare window with one page in it: a real display, real threads, and nothing remembered. */
 public final class TestDesk implements PageContext, AutoCloseable {
-    private static final long PATIENCE_NANOS = 20_000_000_000L;
+    private static final long PATIENCE_NANOS = 60_000_000_000L;
 
     private final Display display = new Display();
     private final Shell shell = new Shell(display);
