@@ -100,7 +100,7 @@ final class SumView {
         both = !sum.inputs().isEmpty() && width >= theme.px(BOTH);
         GridData asks = new GridData(SWT.FILL, SWT.BEGINNING, !both, false);
         asks.exclude = sum.inputs().isEmpty();
-        asks.widthHint = both ? Math.max(theme.px(LEAST_ASKED), (int) (width * SHARE_ASKED)) : SWT.DEFAULT;
+        asks.widthHint = both ? asked(left, width) : SWT.DEFAULT;
         left.setLayoutData(asks);
         right.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
         ((GridLayout) halves.getLayout()).numColumns = both ? 2 : 1;
@@ -108,6 +108,13 @@ final class SumView {
             shown.ifPresent(this::words);
         }
         scroller.measure();
+    }
+
+    /** Long labels take what they need, so that no field is cut off, and leave half for the answer. */
+    private int asked(Composite left, int width) {
+        int usual = Math.max(theme.px(LEAST_ASKED), (int) (width * SHARE_ASKED));
+        int needed = left.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        return Math.max(usual, Math.min(needed, width / 2));
     }
 
     /** What was reckoned, and its plot; both are worked out behind the screen. */
