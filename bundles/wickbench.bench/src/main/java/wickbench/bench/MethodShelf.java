@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -31,6 +32,8 @@ public final class MethodShelf implements Methods, MethodSource {
     private final Journal journal;
     private final Index index;
     private final Authority authority;
+    /** Methods by their canonical form, parsed once: every strip of a run asks for one. */
+    private final Map<String, Method> parsed = new ConcurrentHashMap<>();
 
     @Activate
     public MethodShelf(@Reference Journal journal, @Reference Index index, @Reference Authority authority) {
@@ -140,18 +143,18 @@ public final class MethodShelf implements Methods, MethodSource {
 
     private List<IssuedMethod> read(String condition, Object... values) {
         return index.read(
-                BenchView.NAME,
-                rows -> rows.read("SELECT * FROM method_version " + condition, MethodShelf::issued, values));
+                BenchView.NAME, rows -> rows.read("SELECT * FROM method_version " + condition, this::issued, values));
     }
 
     private static Withdrawal withdrawal(String by, Row row) {
         return new Withdrawal(new PersonId(by), row.text("withdrawn_why"), row.flag("withdrawal_signed"));
     }
 
-    private static IssuedMethod issued(Row row) {
+    private IssuedMethod issued(Row row) {
         String body = row.text("body");
         return new IssuedMethod(
-                MethodJson.read(row.text("id"), body).orRefuse(),
+                parsed.computeIfAbsent(
+                        body, text -> MethodJson.read(row.text("id"), text).orRefuse()),
                 row.instant("from_at"),
                 row.optionalInstant("until_at"),
                 new PersonId(row.text("issued_by")),

@@ -33,8 +33,9 @@ final class CanonicalWriter {
 
     private static void appendObject(Json.Obj object, StringBuilder out) {
         char before = '{';
-        // String.compareTo compares UTF-16 units, which is the order that RFC 8785 §3.2.3 asks for
-        for (Map.Entry<String, Json> member : new TreeMap<>(object.members()).entrySet()) {
+        Map<String, Json> members = object.members();
+        Map<String, Json> sorted = isSorted(members) ? members : new TreeMap<>(members);
+        for (Map.Entry<String, Json> member : sorted.entrySet()) {
             out.append(before);
             appendText(member.getKey(), out);
             out.append(':');
@@ -42,6 +43,19 @@ final class CanonicalWriter {
             before = ',';
         }
         out.append(before == '{' ? "{}" : "}");
+    }
+
+    /** Tells whether names stand in order, as those do that were read from the canonical form. */
+    private static boolean isSorted(Map<String, Json> members) {
+        String before = "";
+        for (String name : members.keySet()) {
+            // String.compareTo compares UTF-16 units, which is the order that RFC 8785 §3.2.3 asks for
+            if (name.compareTo(before) < 0) {
+                return false;
+            }
+            before = name;
+        }
+        return true;
     }
 
     private static void appendArray(Json.Arr array, StringBuilder out) {
@@ -56,10 +70,25 @@ final class CanonicalWriter {
 
     private static void appendText(String text, StringBuilder out) {
         out.append('"');
-        for (int i = 0; i < text.length(); i++) {
-            appendCharacter(text.charAt(i), out);
+        if (isPlain(text)) {
+            out.append(text);
+        } else {
+            for (int i = 0; i < text.length(); i++) {
+                appendCharacter(text.charAt(i), out);
+            }
         }
         out.append('"');
+    }
+
+    /** Tells whether a text stands as it is, as nearly every one does: then it is copied at once. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < 0x20 || c == '"' || c == '\\') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static void appendCharacter(char c, StringBuilder out) {
@@ -84,11 +113,16 @@ final class CanonicalWriter {
     static boolean hasLoneSurrogate(String text) {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            if (Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1))) {
-                i++;
-            } else if (Character.isSurrogate(c)) {
+            if (c < Character.MIN_SURROGATE || c > Character.MAX_SURROGATE) {
+                continue;
+            }
+            boolean pair = Character.isHighSurrogate(c)
+                    && i + 1 < text.length()
+                    && Character.isLowSurrogate(text.charAt(i + 1));
+            if (!pair) {
                 return true;
             }
+            i++;
         }
         return false;
     }

@@ -21,9 +21,15 @@ public interface Coded {
      * @throws IllegalArgumentException when there is none, naming the codes that exist
      */
     static <E extends Enum<E> & Coded> E of(Class<E> type, String code) {
-        return Arrays.stream(type.getEnumConstants())
-                .filter(choice -> choice.code().equals(code))
+        E[] choices = type.getEnumConstants();
+        // nearly every code spells its constant's name, so that no other code need be made
+        String name = code.toUpperCase(Locale.ROOT).replace('-', '_');
+        return Arrays.stream(choices)
+                .filter(choice -> choice.name().equals(name) && choice.code().equals(code))
                 .findFirst()
+                .or(() -> Arrays.stream(choices)
+                        .filter(choice -> choice.code().equals(code))
+                        .findFirst())
                 .orElseThrow(() ->
                         new IllegalArgumentException("expected one of " + codes(type) + ", found '" + code + "'"));
     }
