@@ -169,9 +169,11 @@ public final class Fields {
     }
 
     private void refuseUnasked() {
-        object.members().keySet().stream()
-                .filter(name -> !asked.contains(name))
-                .forEach(name -> complain(name, "is not a field of this format"));
+        for (String name : object.members().keySet()) {
+            if (!asked.contains(name)) {
+                complain(name, "is not a field of this format");
+            }
+        }
         children.forEach(Fields::refuseUnasked);
     }
 
@@ -187,11 +189,14 @@ public final class Fields {
 
     private <T extends Json> Optional<T> take(String name, Class<T> type, String expected) {
         asked.add(name);
-        Optional<Json> value = object.get(name);
-        if (value.isPresent() && !type.isInstance(value.get())) {
+        Json value = object.members().get(name);
+        if (type.isInstance(value)) {
+            return Optional.of(type.cast(value));
+        }
+        if (value != null) {
             complain(name, "expected " + expected);
         }
-        return value.filter(type::isInstance).map(type::cast);
+        return Optional.empty();
     }
 
     private <T> T missing(String name, String expected, T standIn) {

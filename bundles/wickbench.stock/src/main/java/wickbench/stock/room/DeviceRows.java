@@ -35,7 +35,7 @@ final class DeviceRows {
 
     static List<Device> all(Events events) {
         Map<String, Device> devices = new LinkedHashMap<>();
-        for (Events.Said said : events.said(Topic.DEVICE)) {
+        for (Events.Said said : events.remembered(Topic.DEVICE)) {
             if (said.kind().equals(CALIBRATED)) {
                 devices.put(said.subject(), read(said));
             } else if (said.kind().equals(RETIRED)) {

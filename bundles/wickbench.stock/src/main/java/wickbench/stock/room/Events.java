@@ -48,8 +48,10 @@ final class Events {
 
     private KitBook.Defined defined(Row row) {
         EntryRef ref = ref(row);
-        Kit kit = parsed.of(ref, Kit.class, () -> KitJson.read(ref.toString(), body(row, ref))
-                .orRefuse());
+        Kit kit = parsed.of(
+                ref,
+                Kit.class,
+                () -> KitJson.read(ref.toString(), body(row, ref)).orRefuse());
         return new KitBook.Defined(row.instant("at"), kit);
     }
 
@@ -71,6 +73,13 @@ final class Events {
     /** Returns what was said of a topic, by when it was written. */
     List<Said> said(Topic topic) {
         return rows.read(COLUMNS + topic.table() + " order by at, station, seq", Events::said);
+    }
+
+    /** Returns the same of a topic of which little is said, each entry parsed once. */
+    List<Said> remembered(Topic topic) {
+        return rows.read(
+                COLUMNS + topic.table() + " order by at, station, seq",
+                row -> parsed.of(ref(row), Said.class, () -> said(row)));
     }
 
     List<Said> said(Topic topic, String subject) {
