@@ -1,5 +1,6 @@
 package wickbench.shell;
 
+import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -19,6 +20,9 @@ final class AlarmBar {
     private final GridData place = new GridData(SWT.FILL, SWT.FILL, true, false);
     private final Label words;
     private String details = "";
+
+    /** What is said, and everything that is known of it. */
+    record Alarm(String text, String details) {}
 
     AlarmBar(Composite parent, Theme theme) {
         Tone tone = theme.tone(Meaning.ALARM);
@@ -42,8 +46,9 @@ final class AlarmBar {
         visible(true);
     }
 
-    String said() {
-        return row.getVisible() ? words.getText() : "";
+    /** Returns what it says; empty while it is not there. */
+    Optional<Alarm> shown() {
+        return row.getVisible() ? Optional.of(new Alarm(words.getText(), details)) : Optional.empty();
     }
 
     private void copy() {

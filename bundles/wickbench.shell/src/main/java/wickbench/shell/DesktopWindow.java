@@ -124,6 +124,7 @@ public final class DesktopWindow implements Desktop {
         notices.forEach(window::say);
         EventLoop.until(display, () -> shell.isDisposed() || window.isUsable());
         context.registerService(UsableDesktop.class, new UsableDesktop(), UsableDesktop.phase());
+        JournalCheck.soon(window, supplies);
         EventLoop.until(display, shell::isDisposed);
     }
 

@@ -35,6 +35,11 @@ public final class Neighbours {
         signIns = List.of(signIn);
     }
 
+    /** Uses a journal given by hand. */
+    void journal(Journal journal) {
+        journals = List.of(journal);
+    }
+
     Optional<Journal> journal() {
         return journals.stream().findFirst();
     }

@@ -36,9 +36,17 @@ final class PageJobs implements Jobs {
 
     @Override
     public <T> Job run(String what, Work<T> work, Consumer<? super T> done, Consumer<Exception> whenFailed) {
-        RunningJob<T> job = new RunningJob<>(what, work, done, whenFailed, this::onScreen);
+        return begin(new RunningJob<>(what, work, done, whenFailed, this::onScreen), board::started);
+    }
+
+    /** Runs work that nobody waits for. */
+    <T> Job runUnasked(String what, Work<T> work, Consumer<? super T> done) {
+        return begin(new RunningJob<>(what, work, done, failed, this::onScreen), board::startedUnasked);
+    }
+
+    private Job begin(RunningJob<?> job, Consumer<RunningJob<?>> tell) {
         running.add(job);
-        board.started(job);
+        tell.accept(job);
         job.onEnd(() -> {
             running.remove(job);
             board.ended(job);

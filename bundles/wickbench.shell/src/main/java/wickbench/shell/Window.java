@@ -56,6 +56,10 @@ final class Window implements OpenPage.Surroundings {
         return shell;
     }
 
+    JobBoard board() {
+        return board;
+    }
+
     Looks looks() {
         return looks;
     }
@@ -105,10 +109,12 @@ final class Window implements OpenPage.Surroundings {
         Map<String, Object> drafts = parts.pages().drafts();
         parts.pages().closeAll();
         Theme old = parts.theme();
+        Optional<AlarmBar.Alarm> alarm = parts.alarm().shown();
         for (Control child : shell.getChildren()) {
             child.dispose();
         }
         build(drafts);
+        alarm.ifPresent(told -> alarm(told.text(), told.details()));
         old.dispose();
         shell.layout(true, true);
         start(current);
@@ -116,7 +122,12 @@ final class Window implements OpenPage.Surroundings {
 
     /** Says across the window that something broke; the rest of the window works on. */
     void broken(Throwable failure) {
-        parts.alarm().show(Failures.plain(failure), Failures.details(failure));
+        alarm(Failures.plain(failure), Failures.details(failure));
+    }
+
+    /** Says across the window what must not be overlooked, and stays until a person dismisses it. */
+    void alarm(String text, String details) {
+        parts.alarm().show(text, details);
     }
 
     /** Forgets the layout and starts over with the first one. */

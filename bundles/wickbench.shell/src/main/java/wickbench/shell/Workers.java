@@ -12,6 +12,7 @@ final class Workers implements AutoCloseable {
     private final AtomicInteger made = new AtomicInteger();
     private final ExecutorService pool = Executors.newFixedThreadPool(THREADS, this::thread);
     private final ExecutorService writer = Executors.newSingleThreadExecutor(this::thread);
+    private final ExecutorService unhurried = Executors.newSingleThreadExecutor(this::unhurriedThread);
 
     /** Returns those who do any work, in no order. */
     ExecutorService pool() {
@@ -23,6 +24,11 @@ final class Workers implements AutoCloseable {
         return writer;
     }
 
+    /** Returns the one who does what nobody waits for, after all others. */
+    ExecutorService unhurried() {
+        return unhurried;
+    }
+
     /**
      * Lets what is under way come to its safe point.
      *
@@ -32,12 +38,21 @@ final class Workers implements AutoCloseable {
     public void close() {
         pool.shutdown();
         writer.shutdown();
+        unhurried.shutdown();
         try {
             pool.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
             writer.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            unhurried.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    private Thread unhurriedThread(Runnable work) {
+        Thread thread = thread(work);
+        thread.setName("desk-check");
+        thread.setPriority(Thread.MIN_PRIORITY);
+        return thread;
     }
 
     private Thread thread(Runnable work) {

@@ -19,7 +19,11 @@ final class OpenDesk implements AutoCloseable {
     private final Window window;
 
     OpenDesk(Places places) {
-        supplies = new Supplies(places, new Neighbours(), workers, session, Forgetful.FORGETFUL);
+        this(places, new Neighbours());
+    }
+
+    OpenDesk(Places places, Neighbours neighbours) {
+        supplies = new Supplies(places, neighbours, workers, session, Forgetful.FORGETFUL);
         window = new Window(shell, supplies, Looks.FIRST, () -> {});
         display.setRuntimeExceptionHandler(window::broken);
         Keys.listen(display, new WindowKeys(window));

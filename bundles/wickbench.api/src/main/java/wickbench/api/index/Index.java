@@ -37,10 +37,14 @@ public interface Index {
     /** Returns the clash on a subject, if there is one. */
     Optional<Clash> clash(String subject);
 
-    /** Takes in everything the journal has, telling how far it is. */
+    /** Takes in everything the journal has, telling how far it is; stopped, it goes on from there at the next use. */
     void catchUp(Progress progress);
 
-    /** Throws all tables away and makes them again. */
+    /**
+     * Throws all tables away and makes them again.
+     *
+     * <p>Stopped, the tables hold the first of the entries, whole; {@link #catchUp} or the next read takes in the rest.
+     */
     void rebuild(Progress progress);
 
     /**

@@ -12,7 +12,6 @@ import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Hash;
 import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.Verification;
-import wickbench.api.progress.Progress;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Facts;
 import wickbench.widgets.Fit;
@@ -30,6 +29,7 @@ final class StationPanel {
     private final JournalDoors doors;
     private final Panel panel;
     private Optional<Job> verifying = Optional.empty();
+    private Optional<Steps> watched = Optional.empty();
     private Button verify;
 
     StationPanel(Composite parent, PageContext context, JournalDoors doors, Runnable grown) {
@@ -98,6 +98,7 @@ final class StationPanel {
     private void press() {
         if (verifying.filter(Job::running).isPresent()) {
             verifying.get().cancel();
+            watched = Optional.empty();
             over();
             panel.say(Meaning.NEUTRAL, JournalUiWords.get("verify.stopped"), JournalUiWords.get("verify.stopped.text"));
         } else {
@@ -108,28 +109,31 @@ final class StationPanel {
     private void begin() {
         verify.setText(JournalUiWords.get("verify.stop"));
         panel.say(Meaning.NOTICE, JournalUiWords.get("verify.running"), JournalUiWords.get("verify.running.text", 0));
+        Steps steps = new Steps(percent -> update(() -> running(percent)));
+        watched = Optional.of(steps);
         verifying = Optional.of(context.jobs()
                 .run(
                         JournalUiWords.get("verify.work"),
-                        progress -> doors.journal().verify(watched(progress)),
-                        this::take,
-                        failure -> {
+                        progress -> {
+                            Verification shown = doors.journal().verify(steps.watching(progress));
+                            // a job that was cancelled delivers nothing, and this is to be told then too
+                            update(() -> take(steps, shown));
+                            return shown;
+                        },
+                        shown -> {},
+                        failure -> update(() -> {
                             over();
                             panel.fail(failure);
-                        }));
+                        })));
     }
 
-    /** Passes on how far the work is, and shows it in the panel in whole steps of a hundred. */
-    private Progress watched(Progress progress) {
-        int[] shown = {0};
-        return (done, total) -> {
-            int percent = total == 0 ? 0 : (int) (100 * done / total);
-            if (percent != shown[0]) {
-                shown[0] = percent;
-                context.update(() -> running(percent));
+    /** Changes the panel unless the page was filled anew since. */
+    private void update(Runnable change) {
+        context.update(() -> {
+            if (!verify.isDisposed()) {
+                change.run();
             }
-            return progress.at(done, total);
-        };
+        });
     }
 
     private void running(int percent) {
@@ -145,7 +149,11 @@ final class StationPanel {
         verify.setText(JournalUiWords.get("verify.act"));
     }
 
-    private void take(Verification shown) {
+    private void take(Steps steps, Verification shown) {
+        if (watched.filter(steps::equals).isEmpty()) {
+            // stopped here, said so, and perhaps begun again
+            return;
+        }
         over();
         if (!shown.complete()) {
             panel.say(Meaning.NEUTRAL, JournalUiWords.get("verify.stopped"), JournalUiWords.get("verify.stopped.text"));

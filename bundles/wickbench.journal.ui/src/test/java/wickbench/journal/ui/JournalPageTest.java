@@ -252,6 +252,6 @@ class JournalPageTest {
         house.record(0, 1);
         open();
         hands.click("Rebuild the index");
-        desk.await(() -> desk.said().stream().anyMatch(word -> word.startsWith("The index was built again")));
+        desk.await(() -> desk.said().stream().anyMatch(word -> word.startsWith("The index is whole")));
     }
 }

@@ -3,7 +3,9 @@ package wickbench.journal.ui;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import wickbench.api.home.HomeFolder;
+import wickbench.api.index.IndexView;
 import wickbench.api.journal.Draft;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
@@ -18,18 +20,35 @@ final class TestHouse implements AutoCloseable {
     private final JournalDoors doors;
 
     TestHouse(Path folder) {
+        this(folder, List.of());
+    }
+
+    TestHouse(Path folder, List<IndexView> views) {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, List::of);
+        index = H2Index.open(folder.resolve("index"), journal, () -> views);
         doors = new JournalDoors(
                 journal, journal.proofs(), new HomeBackups(home, () -> journal), index, journal.others());
     }
 
     void record(int from, int count) {
         for (int i = from; i < from + count; i++) {
-            Json.Obj body = Json.object().with("n", i);
-            journal.append(List.of(new Draft(new UUID(3, i), new PersonId("rivera"), "note.written", 1, body)));
+            journal.append(List.of(draft(i)));
         }
+    }
+
+    /** Records much at once. */
+    void recordMany(int count) {
+        journal.append(IntStream.range(0, count).mapToObj(TestHouse::draft).toList());
+    }
+
+    private static Draft draft(int i) {
+        return new Draft(
+                new UUID(3, i),
+                new PersonId("rivera"),
+                "note.written",
+                1,
+                Json.object().with("n", i));
     }
 
     JournalDoors doors() {

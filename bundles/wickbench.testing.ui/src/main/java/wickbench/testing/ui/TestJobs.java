@@ -5,7 +5,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.eclipse.swt.widgets.Shell;
-import wickbench.api.progress.Progress;
 import wickbench.widgets.Job;
 import wickbench.widgets.Jobs;
 import wickbench.widgets.Work;
@@ -32,7 +31,7 @@ final class TestJobs implements Jobs, AutoCloseable {
         Started job = new Started();
         workers.execute(() -> {
             try {
-                T result = work.run(Progress.NONE);
+                T result = work.run(job::goOn);
                 deliver(job, () -> done.accept(result));
             } catch (Exception e) {
                 deliver(job, () -> failed.accept(e));
@@ -63,10 +62,15 @@ final class TestJobs implements Jobs, AutoCloseable {
         }
     }
 
-    /** Touched by the window's thread only. */
     private static final class Started implements Job {
+        /** Touched by the window's thread only. */
         private boolean running = true;
-        private boolean cancelled;
+
+        private volatile boolean cancelled;
+
+        private boolean goOn(long done, long total) {
+            return !cancelled;
+        }
 
         @Override
         public void cancel() {
