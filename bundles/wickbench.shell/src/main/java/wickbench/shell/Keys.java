@@ -27,6 +27,8 @@ final class Keys implements Listener {
         void showKeys();
 
         void focusRail();
+
+        void focusDue();
     }
 
     private final Acts acts;
@@ -46,6 +48,7 @@ final class Keys implements Listener {
             case SWT.CTRL -> control(event);
             case SWT.CTRL | SWT.SHIFT -> controlShift(event);
             case SWT.ALT -> Character.isLetter(event.keyCode) && acts.goTo((char) event.keyCode);
+            case SWT.SHIFT -> shift(event);
             case SWT.NONE -> plain(event);
             default -> false;
         };
@@ -80,6 +83,14 @@ final class Keys implements Listener {
             }
         }
         return true;
+    }
+
+    private boolean shift(Event event) {
+        if (event.keyCode == SWT.F6) {
+            acts.focusDue();
+            return true;
+        }
+        return false;
     }
 
     private boolean plain(Event event) {

@@ -29,6 +29,8 @@ final class TopBar {
     private final Composite due;
     private final Button person;
     private final Button view;
+    private List<Due> shownDue = List.of();
+    private List<DueItem> dueItems = List.of();
 
     TopBar(Composite parent, Theme theme, Runnable choosePerson, Runnable chooseView) {
         this.theme = theme;
@@ -64,7 +66,8 @@ final class TopBar {
         station.setText(name);
         empty(marks);
         if (simulated) {
-            fill(marks, List.of(new Mark(ShellWords.get("clock.simulated"), Shape.DIAMOND, Meaning.NOTICE)));
+            Mark mark = new Mark(ShellWords.get("clock.simulated"), Shape.DIAMOND, Meaning.NOTICE);
+            new Badge(marks, theme, Type.SMALL, mark);
         }
         row.layout(true, true);
     }
@@ -76,20 +79,26 @@ final class TopBar {
 
     /** Shows what is due; pressing one goes where one deals with it. */
     void due(List<Due> items, Consumer<Due> go) {
-        empty(due);
-        List<Badge> badges = fill(due, items.stream().map(Due::mark).toList());
-        for (int i = 0; i < badges.size(); i++) {
-            Due item = items.get(i);
-            badges.get(i).addListener(SWT.MouseDown, event -> go.accept(item));
+        if (items.equals(shownDue)) {
+            // made anew it would lose the keyboard every minute
+            return;
         }
+        boolean held = dueItems.stream().anyMatch(DueItem::focused);
+        empty(due);
+        shownDue = List.copyOf(items);
+        ((GridLayout) due.getLayout()).numColumns = Math.max(1, items.size());
+        dueItems = items.stream()
+                .map(item -> new DueItem(due, theme, item, () -> go.accept(item)))
+                .toList();
         row.layout(true, true);
+        if (held) {
+            focusDue();
+        }
     }
 
-    private List<Badge> fill(Composite box, List<Mark> shown) {
-        ((GridLayout) box.getLayout()).numColumns = Math.max(1, shown.size());
-        return shown.stream()
-                .map(mark -> new Badge(box, theme, Type.SMALL, mark))
-                .toList();
+    /** Puts the keyboard on the first thing due; tells whether there is one. */
+    boolean focusDue() {
+        return dueItems.stream().findFirst().map(DueItem::focus).orElse(false);
     }
 
     private static void empty(Composite box) {

@@ -48,6 +48,13 @@ record WindowKeys(Window window) implements Keys.Acts {
         window.rail().focus();
     }
 
+    @Override
+    public void focusDue() {
+        if (!window.top().focusDue()) {
+            window.say(ShellWords.get("due.none"));
+        }
+    }
+
     /** The control that had the key is thrown away by new looks, so they wait until it is done with the key. */
     private void look(Looks next) {
         window.shell().getDisplay().asyncExec(() -> window.look(next));

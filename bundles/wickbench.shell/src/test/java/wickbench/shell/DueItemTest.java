@@ -1,0 +1,125 @@
+package wickbench.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import wickbench.widgets.Badge;
+import wickbench.widgets.Mark;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Shape;
+
+/** What is due in the top bar, by keyboard alone. */
+class DueItemTest {
+    private static final Due LOT = due("HZ-1 ends tomorrow", "stockroom", "HZ-1");
+    private static final Due LOCK = due("bo is locked out", "people", "bo");
+
+    private final List<Due> gone = new ArrayList<>();
+    private OpenDesk desk;
+
+    @BeforeEach
+    void open() {
+        Places places = new Places();
+        places.add(new PlainPage("&Bench"), Map.of(Page.ID, "bench"));
+        desk = new OpenDesk(places);
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    @Test
+    void aKeyGoesToTheFirstTabToTheNextAndEnterOrSpaceOpens() {
+        show(LOT, LOCK);
+        focusDue();
+        assertThat(word()).isEqualTo("HZ-1 ends tomorrow");
+        type(SWT.CR);
+        assertThat(gone).containsExactly(LOT);
+        type(SWT.TAB);
+        assertThat(word()).isEqualTo("bo is locked out");
+        type(' ');
+        assertThat(gone).containsExactly(LOT, LOCK);
+        type(SWT.TAB);
+        assertThat(focus()).isSameAs(desk.window().top().person());
+    }
+
+    @Test
+    void theSameThingsAMinuteLaterKeepTheKeyboardWhereItIs() {
+        show(LOT, LOCK);
+        focusDue();
+        type(SWT.TAB);
+        Control held = focus();
+        show(LOT, LOCK);
+        assertThat(focus()).isSameAs(held);
+        show(LOCK);
+        assertThat(word()).isEqualTo("bo is locked out");
+    }
+
+    @Test
+    void withNothingDueTheKeySaysSo() {
+        show();
+        Control before = focus();
+        focusDue();
+        assertThat(desk.window().status().said()).isEqualTo("Nothing is due.");
+        assertThat(focus()).isSameAs(before);
+    }
+
+    private void show(Due... items) {
+        desk.window().top().due(List.of(items), gone::add);
+        desk.settle();
+    }
+
+    private String word() {
+        return ((Badge) focus()).shown().word();
+    }
+
+    private Control focus() {
+        return display().getFocusControl();
+    }
+
+    private void focusDue() {
+        post(SWT.KeyDown, (char) 0, SWT.SHIFT);
+        post(SWT.KeyDown, (char) 0, SWT.F6);
+        post(SWT.KeyUp, (char) 0, SWT.F6);
+        up((char) 0, SWT.SHIFT);
+    }
+
+    private void type(char letter) {
+        post(SWT.KeyDown, letter, letter);
+        up(letter, letter);
+    }
+
+    /** Lets a key go, and waits until the window has heard it. */
+    private void up(char letter, int code) {
+        boolean[] heard = {false};
+        display().addFilter(SWT.KeyUp, event -> heard[0] |= event.keyCode != SWT.F6);
+        post(SWT.KeyUp, letter, code);
+        desk.await(() -> heard[0]);
+        desk.settle();
+    }
+
+    private void post(int what, char letter, int code) {
+        Event event = new Event();
+        event.type = what;
+        event.character = letter;
+        event.keyCode = code;
+        display().post(event);
+    }
+
+    private Display display() {
+        return desk.window().shell().getDisplay();
+    }
+
+    private static Due due(String word, String page, String argument) {
+        return new Due(new Mark(word, Shape.TRIANGLE, Meaning.CAUTION), page, argument);
+    }
+}
