@@ -48,7 +48,19 @@ final class SignInActs {
     }
 
     private void ask(Person person, SignIn signIn) {
-        new SignInSheet(window, person.display(), (typed, sheet) -> hear(person, signIn, typed, sheet)).open(window);
+        new SignInSheet(
+                        window,
+                        person.display(),
+                        (typed, sheet) -> hear(person, signIn, typed, sheet),
+                        forgotten(person))
+                .open(window);
+    }
+
+    private Optional<Runnable> forgotten(Person person) {
+        String argument = new ForgottenPassphrase(person.id()).argument();
+        return window.has(ForgottenPassphrase.PAGE)
+                ? Optional.of(() -> window.show(ForgottenPassphrase.PAGE, Optional.of(argument)))
+                : Optional.empty();
     }
 
     private void hear(Person person, SignIn signIn, Passphrase typed, SignInSheet sheet) {

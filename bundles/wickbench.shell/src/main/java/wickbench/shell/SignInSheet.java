@@ -1,9 +1,11 @@
 package wickbench.shell;
 
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
@@ -15,7 +17,7 @@ import wickbench.widgets.Meaning;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
-/** Asks one person for their passphrase; Enter signs in, Escape closes. */
+/** Asks one person for their passphrase; Enter signs in, Escape closes, a button helps who forgot it. */
 final class SignInSheet {
     private static final char HIDDEN = '\u2022';
     private static final int WIDTH = 460;
@@ -28,8 +30,9 @@ final class SignInSheet {
 
     /**
      * @param tell hears the passphrase and, when it is wrong, tells why in this sheet
+     * @param forgotten leads on who forgot it; empty where nothing is installed that could
      */
-    SignInSheet(Window window, String name, BiConsumer<Passphrase, SignInSheet> tell) {
+    SignInSheet(Window window, String name, BiConsumer<Passphrase, SignInSheet> tell, Optional<Runnable> forgotten) {
         theme = window.looks().on(window.shell().getDisplay());
         sheet = Sheet.over(window.shell(), theme, ShellWords.get("sign-in.title"), 1);
         sheet.addListener(SWT.Dispose, event -> theme.dispose());
@@ -38,7 +41,12 @@ final class SignInSheet {
         passphrase.control().setEchoChar(HIDDEN);
         said = theme.controls().text(sheet, Type.SMALL, ShellWords.get("sign-in.line"));
         Consumer<Passphrase> hear = typed -> tell.accept(typed, this);
-        act = Fit.right(theme.controls().mainButton(sheet, ShellWords.get("sign-in.act"), () -> press(hear)));
+        Composite buttons = Fit.right(theme.controls().box(sheet, forgotten.isPresent() ? 2 : 1));
+        forgotten.ifPresent(lead -> theme.controls().button(buttons, ShellWords.get("sign-in.forgotten"), () -> {
+            close();
+            lead.run();
+        }));
+        act = theme.controls().mainButton(buttons, ShellWords.get("sign-in.act"), () -> press(hear));
         sheet.setDefaultButton(act);
     }
 

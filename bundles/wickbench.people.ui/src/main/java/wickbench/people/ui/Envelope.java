@@ -1,6 +1,9 @@
 package wickbench.people.ui;
 
 import java.util.Optional;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.api.authority.Credentials.Signing;
 import wickbench.api.authority.Permission;
@@ -42,11 +45,19 @@ final class Envelope {
         mine.control().setFocus();
     }
 
+    private void copy(String code) {
+        Clipboard clipboard = new Clipboard(context.theme().display());
+        clipboard.setContents(new Object[] {code}, new Transfer[] {TextTransfer.getInstance()});
+        clipboard.dispose();
+        context.say(PeopleUiWords.get("envelope.copied"));
+    }
+
     /** Shows a code that was just made. */
     void show(Composite parent, String code, Runnable written) {
         Composite card = Fit.wide(context.theme().controls().card(parent, 1));
         context.theme().controls().label(card, Type.HEADING, PeopleUiWords.get("envelope.made"));
         context.theme().controls().label(card, Type.MONO, code);
+        context.theme().controls().button(card, PeopleUiWords.get("envelope.copy"), () -> copy(code));
         Fit.wide(new Note(card, context.theme(), Meaning.CAUTION, PeopleUiWords.get("envelope.keep")));
         context.theme().controls().mainButton(card, PeopleUiWords.get("envelope.written"), written);
     }

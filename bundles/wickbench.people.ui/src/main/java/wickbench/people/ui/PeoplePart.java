@@ -9,6 +9,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import wickbench.api.person.PersonId;
+import wickbench.shell.ForgottenPassphrase;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.Fit;
@@ -17,7 +18,6 @@ import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.TableKit;
-import wickbench.widgets.Type;
 
 /** The open page: everyone at the left, one person or the form for a new one at the right; the very first start alone. */
 final class PeoplePart implements PagePart {
@@ -31,6 +31,7 @@ final class PeoplePart implements PagePart {
     private Optional<TableKit<PersonRow>> table = Optional.empty();
     private Optional<Scroller> side = Optional.empty();
     private Optional<String> wanted = Optional.empty();
+    private boolean forgotten;
 
     private record Known(List<PersonRow> everyone, boolean asked, boolean founded, boolean sealed) {}
 
@@ -46,6 +47,7 @@ final class PeoplePart implements PagePart {
     }
 
     private void load() {
+        forgotten = false;
         context.jobs()
                 .run(
                         PeopleUiWords.get("page.reading"),
@@ -109,10 +111,16 @@ final class PeoplePart implements PagePart {
     }
 
     private void choose(PersonRow row) {
-        wanted = Optional.of(row.person().id().value());
+        Optional<String> chosen = Optional.of(row.person().id().value());
+        forgotten = forgotten && chosen.equals(wanted);
+        wanted = chosen;
+        if (forgotten) {
+            forms.recover(row, everyone);
+            return;
+        }
         Optional<PersonId> actor = context.actor();
         if (actor.isEmpty()) {
-            aside(content -> context.theme().controls().text(content, Type.BODY, PeopleUiWords.get("page.nobody")));
+            aside(content -> forms.nobody(content, row, everyone));
             return;
         }
         context.jobs()
@@ -150,12 +158,16 @@ final class PeoplePart implements PagePart {
         }
     }
 
-    /** Shows the person with this id. */
+    /** Shows the person with this id, or lets one who forgot their passphrase come back. */
     @Override
     public void show(String argument) {
-        wanted = Optional.of(argument);
+        Optional<String> lost =
+                ForgottenPassphrase.of(argument).map(asked -> asked.who().value());
+        String id = lost.orElse(argument);
+        forgotten = lost.isPresent();
+        wanted = Optional.of(id);
         table.ifPresent(kit -> kit.rows().stream()
-                .filter(row -> row.person().id().value().equals(argument))
+                .filter(row -> row.person().id().value().equals(id))
                 .findFirst()
                 .ifPresent(kit::select));
     }
