@@ -11,6 +11,7 @@ import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
 import wickbench.api.lot.Lots;
 import wickbench.api.method.Methods;
+import wickbench.api.owed.OwedWork;
 import wickbench.api.person.People;
 import wickbench.api.person.PersonId;
 import wickbench.api.profile.SiteFacts;
@@ -23,6 +24,7 @@ import wickbench.bench.run.Runs;
  * The ports through which the page works.
  *
  * @param runs the runs of this station
+ * @param owed what is owed at this site
  * @param lots at most one; none where no stock is kept
  * @param attachments at most one; none where nothing can be attached
  */
@@ -34,6 +36,7 @@ record BenchDoors(
         ReadingDoor door,
         RunSheets sheets,
         Runs runs,
+        OwedWork owed,
         Persons persons,
         List<Lots> lots,
         List<Attachments> attachments) {

@@ -14,6 +14,7 @@ import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
 import wickbench.api.lot.Lots;
 import wickbench.api.method.Methods;
+import wickbench.api.owed.OwedWork;
 import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.profile.SiteProfile;
@@ -39,6 +40,7 @@ public final class BenchPage implements Page {
             @Reference ReadingDoor door,
             @Reference RunSheets sheets,
             @Reference Runs runs,
+            @Reference OwedWork owed,
             @Reference People people,
             @Reference SignIn signIn,
             @Reference SiteProfile profile,
@@ -55,6 +57,7 @@ public final class BenchPage implements Page {
                 door,
                 sheets,
                 runs,
+                owed,
                 new BenchDoors.Persons(people, signIn, profile, site),
                 lots,
                 attachments);

@@ -28,6 +28,20 @@ final class FormChoices {
         this.form = form;
     }
 
+    /** Asks for the share, which strips that no form was filled in for need too. */
+    void begin() {
+        context.jobs().run(FlowWords.get("lots.asking"), progress -> share(), this::shared);
+    }
+
+    private void shared(BigDecimal known) {
+        share = known;
+    }
+
+    private BigDecimal share() {
+        Instant now = doors.home().clock().instant();
+        return doors.persons().profile().inForce(now).map(Profile::doubleRead).orElse(BigDecimal.ZERO);
+    }
+
     /** Asks anew when the method is another. */
     void look(Optional<Method> method) {
         if (method.isPresent() && !method.equals(looked)) {
@@ -41,9 +55,7 @@ final class FormChoices {
         List<LotFacts> lots = doors.lots().stream()
                 .flatMap(some -> some.fitFor(method.kit(), now).stream())
                 .toList();
-        return new Known(
-                lots,
-                doors.persons().profile().inForce(now).map(Profile::doubleRead).orElse(BigDecimal.ZERO));
+        return new Known(lots, share());
     }
 
     private void take(Known known) {

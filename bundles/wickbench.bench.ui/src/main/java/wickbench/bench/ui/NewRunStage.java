@@ -24,6 +24,7 @@ import wickbench.widgets.Type;
 /** Who, by which method, with which lot, and the samples of a run; or one more sample of a run under way. */
 final class NewRunStage implements RunStage {
     private static final int SIDE = 340;
+    private static final int NAMED = 4;
     private static final List<Item> ANEW = List.of(
             Item.SAMPLE, Item.PLACE, Item.VISUAL, Item.DILUTION, Item.AREA, Item.CONTROL, Item.EXTRACTED, Item.SHAKEN);
 
@@ -33,7 +34,9 @@ final class NewRunStage implements RunStage {
     private final Scroller scroll;
     private final EntryForm form;
     private final StripList list;
+    private final OwedList owed;
     private final Label words;
+    private final Button take;
     private final Button add;
     private final Button plan;
     private final BenchPerson person;
@@ -45,6 +48,8 @@ final class NewRunStage implements RunStage {
     private FormCheck check = FormCheck.nothing();
     private String kit = "";
     private boolean forRun;
+    private boolean waits;
+    private String note = "";
 
     NewRunStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
         this.context = context;
@@ -56,19 +61,23 @@ final class NewRunStage implements RunStage {
         scroll = new Scroller(columns, theme);
         Fit.grow(scroll.control());
         form = new EntryForm(scroll.content(), box, theme, this::changed);
-        list = new StripList(columns, theme);
+        Composite beside = controls.box(columns, 1);
         GridData side = new GridData(SWT.FILL, SWT.FILL, false, true);
         side.widthHint = theme.px(SIDE);
-        list.control().setLayoutData(side);
-        Composite bar = Fit.wide(controls.box(box, 4));
+        beside.setLayoutData(side);
+        list = new StripList(beside, theme);
+        Fit.grow(list.control());
+        owed = new OwedList(beside, context, doors, NAMED, this::owedLooked);
+        Composite bar = Fit.wide(controls.box(box, 5));
         words = controls.text(bar, Type.BODY, "");
+        take = Wide.button(controls.button(bar, FlowWords.get("owed.take"), () -> acts.runOwed(this::say)), theme);
         Wide.button(controls.button(bar, FlowWords.get("new.remove"), this::remove), theme);
         add = Wide.button(controls.button(bar, FlowWords.get("new.add"), this::add), theme);
         plan = Wide.button(controls.mainButton(bar, FlowWords.get("new.plan"), this::toPlan), theme);
         person = new BenchPerson(context, doors, form, Item.OPERATOR, this::changed);
         offers = new FormChoices(context, doors, form);
         Enter.heard(box, this::enter);
-        new PageKeys(box, Map.of(SWT.F5, this::toPlan, SWT.F8, this::remove));
+        new PageKeys(box, Map.of(SWT.F4, () -> acts.runOwed(this::say), SWT.F5, this::toPlan, SWT.F8, this::remove));
         context.onActor(actor -> changed());
     }
 
@@ -95,7 +104,9 @@ final class NewRunStage implements RunStage {
 
     void start(Choices some, SiteClock site) {
         choices = some;
+        offers.begin();
         clock = Optional.of(site);
+        owed.look();
         form.picks(some.peoplePicks(), some.methodPicks());
         some.onlyMethod()
                 .ifPresent(only -> form.put(Item.METHOD, only.ref().id().value()));
@@ -124,11 +135,75 @@ final class NewRunStage implements RunStage {
                 .orElse(Item.SAMPLE);
         form.control(first).setFocus();
         changed();
+        lookIfKnown();
     }
 
     @Override
     public void tick(Moment now) {
         // nothing here runs by the clock
+    }
+
+    /** Fills in a strip for each part of what is owed that a strip does, once it is known what that is. */
+    void owed() {
+        waits = true;
+        lookIfKnown();
+    }
+
+    /** A strip for what is owed needs the methods in force, so nothing is asked before they are known. */
+    private void lookIfKnown() {
+        if (clock.isPresent()) {
+            owed.look();
+        }
+    }
+
+    private void owedLooked() {
+        tell();
+        if (waits && clock.isPresent()) {
+            waits = false;
+            fill();
+        }
+    }
+
+    private void fill() {
+        if (person.named().isEmpty()) {
+            say(FlowWords.get("owed.who"));
+            form.control(Item.OPERATOR).setFocus();
+            return;
+        }
+        OwedStrips filled = new OwedStrips(choices, person.named().get());
+        int before = strips.size();
+        List<OwedDue> byStrip = owed.open().stream().filter(OwedDue::byStrip).toList();
+        long none = 0;
+        for (OwedDue one : byStrip) {
+            List<RunStrip> some = filled.of(one);
+            some.forEach(this::keep);
+            none += some.isEmpty() ? 1 : 0;
+        }
+        list.show(strips);
+        changed();
+        String taken = none == 0 ? "owed.taken" : "owed.untaken";
+        note = FlowWords.get(byStrip.isEmpty() ? "owed.no-strip" : taken, strips.size() - before, none);
+        tell();
+    }
+
+    /** A sample that waits in the list already is not put there twice. */
+    private void keep(RunStrip strip) {
+        boolean there = strips.stream()
+                .anyMatch(other -> other.unread().sample().equals(strip.unread().sample())
+                        && other.unread().method().equals(strip.unread().method()));
+        if (!there) {
+            strips.add(new RunStrip(
+                    strips.size() + 1, strip.unread(), strip.develop(), strip.window(), strip.clean(), offers.drawn()));
+        }
+    }
+
+    private void say(String text) {
+        words.setText(text);
+        words.requestLayout();
+    }
+
+    OwedList owedList() {
+        return owed;
     }
 
     private void enter() {
@@ -162,6 +237,7 @@ final class NewRunStage implements RunStage {
     }
 
     private void clear() {
+        note = "";
         ANEW.forEach(item -> form.put(item, ""));
         changed();
     }
@@ -169,6 +245,7 @@ final class NewRunStage implements RunStage {
     private void remove() {
         if (!strips.isEmpty()) {
             strips.remove(strips.size() - 1);
+            note = "";
             list.show(strips);
             changed();
         }
@@ -216,9 +293,13 @@ final class NewRunStage implements RunStage {
     private void tell() {
         String needed =
                 person.named().isEmpty() && !form.text(Item.OPERATOR).isBlank() ? person.words() : check.needed();
-        words.setText(needed.isEmpty() ? FlowWords.get(forRun ? "new.enter-one" : "new.enter") : needed);
+        String next = needed.isEmpty() ? FlowWords.get(forRun ? "new.enter-one" : "new.enter") : needed;
+        // what was filled in is said until one goes on with the form
+        boolean untouched = form.text(Item.SAMPLE).isBlank();
+        words.setText(untouched && !note.isEmpty() ? note : next);
         words.requestLayout();
         add.setEnabled(check.reading().isPresent() && person.named().isPresent());
+        take.setEnabled(!forRun && owed.byStrip());
         plan.setText(FlowWords.get(forRun ? "new.back" : "new.plan"));
         plan.setEnabled(forRun || !strips.isEmpty() || check.reading().isPresent());
     }

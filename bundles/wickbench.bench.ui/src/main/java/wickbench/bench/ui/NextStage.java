@@ -33,11 +33,14 @@ final class NextStage implements RunStage {
     private final RunActs acts;
     private final Composite box;
     private final Scroller scroll;
+    private final Composite strips;
+    private final OwedList owed;
+    private final Button take;
     private final Label words;
     private final Button finish;
     private Optional<RunState> shown = Optional.empty();
 
-    NextStage(Composite parent, PageContext context, RunActs acts) {
+    NextStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
         this.context = context;
         this.acts = acts;
         Theme theme = context.theme();
@@ -45,12 +48,15 @@ final class NextStage implements RunStage {
         box = controls.box(parent, 1);
         scroll = new Scroller(box, theme);
         Fit.grow(scroll.control());
-        Composite bar = Fit.wide(controls.box(box, 3));
+        strips = Fit.wide(controls.box(scroll.content(), 1));
+        owed = new OwedList(scroll.content(), context, doors, Integer.MAX_VALUE, this::owedLooked);
+        Composite bar = Fit.wide(controls.box(box, 4));
         words = controls.text(bar, Type.STRONG, "");
         Wide.button(controls.button(bar, FlowWords.get("next.back"), () -> acts.go(Stage.CLOCK)), theme);
+        take = Wide.button(controls.button(bar, FlowWords.get("owed.take"), this::runOwed), theme);
         finish = Wide.button(controls.mainButton(bar, FlowWords.get("next.finish"), this::finish), theme);
         Enter.heard(box, this::finish);
-        new PageKeys(box, Map.of(SWT.F3, () -> acts.go(Stage.CLOCK), SWT.F12, this::finish));
+        new PageKeys(box, Map.of(SWT.F3, () -> acts.go(Stage.CLOCK), SWT.F4, this::runOwed, SWT.F12, this::finish));
     }
 
     @Override
@@ -73,29 +79,48 @@ final class NextStage implements RunStage {
     public void tick(Moment now) {
         boolean over = acts.state().filter(run -> run.over(now)).isPresent();
         finish.setEnabled(over);
+        take.setEnabled(over && owed.byStrip());
         if (!acts.state().equals(shown)) {
             shown = acts.state();
             acts.judged(this::show, words::setText);
+            owed.look();
             words.setText(FlowWords.get(over ? "next.over" : "next.open"));
             words.requestLayout();
         }
     }
 
+    private void owedLooked() {
+        scroll.measure();
+        tick(acts.now());
+    }
+
+    OwedList owed() {
+        return owed;
+    }
+
+    private void runOwed() {
+        if (take.isEnabled()) {
+            take.setEnabled(false);
+            acts.runOwed(words::setText);
+        }
+    }
+
     private void show(List<RunActs.Judged> judged) {
-        for (Control old : scroll.content().getChildren()) {
+        for (Control old : strips.getChildren()) {
             old.dispose();
         }
         judged.forEach(this::strip);
         if (judged.isEmpty()) {
-            context.theme().controls().text(scroll.content(), Type.BODY, FlowWords.get("next.none"));
+            context.theme().controls().text(strips, Type.BODY, FlowWords.get("next.none"));
         }
-        Enter.heard(scroll.content(), this::finish);
+        Enter.heard(strips, this::finish);
+        strips.requestLayout();
         scroll.measure();
     }
 
     private void strip(RunActs.Judged judged) {
         Theme theme = context.theme();
-        Composite card = Fit.wide(theme.controls().card(scroll.content(), 1));
+        Composite card = Fit.wide(theme.controls().card(strips, 1));
         Composite head = Fit.wide(theme.controls().box(card, 3));
         BigDecimal dilution = judged.reading().reading().sample().dilution();
         Verdict verdict = judged.reading().verdict();

@@ -48,6 +48,9 @@ interface RunActs {
     /** Ends the run. */
     void close(Consumer<String> refused);
 
+    /** Fills in a run for what is owed; finishes the one before it, if that is over. */
+    void runOwed(Consumer<String> refused);
+
     void go(Stage stage);
 
     /** Goes to the form for one more strip of this run. */

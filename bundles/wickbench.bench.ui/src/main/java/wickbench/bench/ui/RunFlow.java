@@ -59,7 +59,7 @@ final class RunFlow implements RunActs {
         stages.put(Stage.PLAN, new PlanStage(stack, context, doors, this, bell, timetable));
         stages.put(Stage.CLOCK, new ClockStage(stack, context, this, bell));
         stages.put(Stage.READ, new ReadStage(stack, context, doors, this));
-        stages.put(Stage.NEXT, new NextStage(stack, context, this));
+        stages.put(Stage.NEXT, new NextStage(stack, context, doors, this));
         HeldKeys.watch(box);
         new PageKeys(box, Map.of(SWT.F9, this::heard));
     }
@@ -225,6 +225,25 @@ final class RunFlow implements RunActs {
                     context.say(FlowWords.get("say.closed"));
                 },
                 refused);
+    }
+
+    @Override
+    public void runOwed(Consumer<String> refused) {
+        Optional<RunState> before = state();
+        if (before.isEmpty()) {
+            go(Stage.NEW);
+            newRun().owed();
+        } else if (before.get().over(now())) {
+            hand.close(
+                    closed -> {
+                        hand.leave();
+                        newRun().another();
+                        runOwed(refused);
+                    },
+                    refused);
+        } else {
+            refused.accept(FlowWords.get("owed.underway"));
+        }
     }
 
     @Override

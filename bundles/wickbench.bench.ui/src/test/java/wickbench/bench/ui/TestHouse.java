@@ -31,6 +31,8 @@ import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
+import wickbench.bench.owed.OwedDesk;
+import wickbench.bench.owed.OwedView;
 import wickbench.bench.run.OpenRuns;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
@@ -71,7 +73,7 @@ final class TestHouse implements AutoCloseable {
         index = H2Index.open(
                 folder.resolve("index"),
                 journal,
-                () -> List.of(new BenchView(), new PeopleView(), new AttachmentView()));
+                () -> List.of(new BenchView(), new OwedView(), new PeopleView(), new AttachmentView()));
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         PeopleService people = new PeopleService(
                 home,
@@ -109,6 +111,7 @@ final class TestHouse implements AutoCloseable {
                 door,
                 new SheetDesk(shelf, site()),
                 runs,
+                new OwedDesk(journal, index, (act, draft, passphrase) -> draft),
                 new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster), at -> profile, site()),
                 List.of(),
                 List.of(new AttachmentService(home, journal, index)));
