@@ -17,6 +17,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.ReadingDoor;
+import wickbench.api.reading.RunAdvice;
 import wickbench.api.reading.RunSheets;
 import wickbench.bench.run.Runs;
 
@@ -25,6 +26,7 @@ import wickbench.bench.run.Runs;
  *
  * @param runs the runs of this station
  * @param owed what is owed at this site
+ * @param advice what speaks against a start
  * @param lots at most one; none where no stock is kept
  * @param attachments at most one; none where nothing can be attached
  */
@@ -37,6 +39,7 @@ record BenchDoors(
         RunSheets sheets,
         Runs runs,
         OwedWork owed,
+        RunAdvice advice,
         Persons persons,
         List<Lots> lots,
         List<Attachments> attachments) {

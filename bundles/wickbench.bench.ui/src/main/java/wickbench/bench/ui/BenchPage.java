@@ -19,6 +19,7 @@ import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.ReadingDoor;
+import wickbench.api.reading.RunAdvice;
 import wickbench.api.reading.RunSheets;
 import wickbench.bench.run.Runs;
 import wickbench.shell.Page;
@@ -41,6 +42,7 @@ public final class BenchPage implements Page {
             @Reference RunSheets sheets,
             @Reference Runs runs,
             @Reference OwedWork owed,
+            @Reference RunAdvice advice,
             @Reference People people,
             @Reference SignIn signIn,
             @Reference SiteProfile profile,
@@ -58,6 +60,7 @@ public final class BenchPage implements Page {
                 sheets,
                 runs,
                 owed,
+                advice,
                 new BenchDoors.Persons(people, signIn, profile, site),
                 lots,
                 attachments);

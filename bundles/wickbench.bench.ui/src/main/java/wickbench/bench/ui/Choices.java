@@ -20,9 +20,11 @@ record Choices(List<Person> people, List<Method> methods) {
     }
 
     List<Pick> methodPicks() {
-        return methods.stream()
-                .map(method -> new Pick(method.ref().id().value(), method.title()))
-                .toList();
+        return methods.stream().map(Choices::pick).toList();
+    }
+
+    static Pick pick(Method method) {
+        return new Pick(method.ref().id().value(), method.title());
     }
 
     /** Returns the method in force with this id, in any case of letters. */

@@ -101,6 +101,15 @@ final class EntryForm {
         picks.get(Item.METHOD).picks(methods);
     }
 
+    /** Offers the methods, with what speaks against some of them. */
+    void methods(List<Pick> methods) {
+        picks.get(Item.METHOD).picks(methods);
+    }
+
+    List<Pick> offered(Item item) {
+        return picks.get(item).offered();
+    }
+
     /** Offers the lots that are fit, first expired first; what is not among them may be typed all the same. */
     void lots(List<Pick> lots) {
         picks.get(Item.LOT).picks(lots);

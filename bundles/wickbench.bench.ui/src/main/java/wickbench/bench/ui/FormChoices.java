@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import wickbench.api.lot.LotFacts;
 import wickbench.api.method.Method;
+import wickbench.api.person.PersonId;
 import wickbench.api.profile.Profile;
 import wickbench.shell.PageContext;
 
@@ -17,10 +18,11 @@ final class FormChoices {
     private final BenchDoors doors;
     private final EntryForm form;
     private Optional<Method> looked = Optional.empty();
+    private Optional<PersonId> asked = Optional.empty();
     private BigDecimal share = BigDecimal.ZERO;
 
     /** What is known at a moment. */
-    private record Known(List<LotFacts> lots, BigDecimal share) {}
+    private record Known(List<Pick> lots, BigDecimal share) {}
 
     FormChoices(PageContext context, BenchDoors doors, EntryForm form) {
         this.context = context;
@@ -43,26 +45,46 @@ final class FormChoices {
     }
 
     /** Asks anew when the method is another. */
-    void look(Optional<Method> method) {
-        if (method.isPresent() && !method.equals(looked)) {
+    void look(Optional<Method> method, Optional<PersonId> by, Choices choices) {
+        boolean another = !by.equals(asked);
+        asked = by;
+        if (another && by.isPresent()) {
+            context.jobs()
+                    .run(FlowWords.get("methods.asking"), progress -> methods(choices, by.get()), form::methods);
+        }
+        if (method.isPresent() && (another || !method.equals(looked))) {
             looked = method;
-            context.jobs().run(FlowWords.get("lots.asking"), progress -> known(method.get()), this::take);
+            context.jobs().run(FlowWords.get("lots.asking"), progress -> known(method.get(), by), this::take);
         }
     }
 
-    private Known known(Method method) {
-        Instant now = doors.home().clock().instant();
-        List<LotFacts> lots = doors.lots().stream()
-                .flatMap(some -> some.fitFor(method.kit(), now).stream())
+    private Known known(Method method, Optional<PersonId> by) {
+        StartAdvice advice = new StartAdvice(doors);
+        return new Known(
+                advice.lots(method).stream()
+                        .map(lot -> pick(lot, by.flatMap(person -> advice.against(method, lot.lot(), person))))
+                        .toList(),
+                share());
+    }
+
+    private static Pick pick(LotFacts lot, Optional<String> against) {
+        Pick pick = new Pick(lot.lot().value(), FlowWords.get("lot.until", lot.effectiveExpiry(), lot.state()));
+        return against.map(pick::not).orElse(pick);
+    }
+
+    private List<Pick> methods(Choices choices, PersonId by) {
+        StartAdvice advice = new StartAdvice(doors);
+        return choices.methods().stream()
+                .map(method -> {
+                    Pick pick = Choices.pick(method);
+                    return advice.against(method, by).map(pick::not).orElse(pick);
+                })
                 .toList();
-        return new Known(lots, share());
     }
 
     private void take(Known known) {
         share = known.share();
-        form.lots(known.lots().stream()
-                .map(lot -> new Pick(lot.lot().value(), FlowWords.get("lot.until", lot.effectiveExpiry(), lot.state())))
-                .toList());
+        form.lots(known.lots());
     }
 
     /** Draws whether a strip, should it look negative, is read by a second person: before anybody has seen it. */

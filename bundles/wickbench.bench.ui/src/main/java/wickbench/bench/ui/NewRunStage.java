@@ -275,7 +275,7 @@ final class NewRunStage implements RunStage {
             named.map(Method::kit).ifPresent(this::kit);
             form.method(method);
         }
-        offers.look(method);
+        offers.look(method, person.named(), choices);
         check = FormReader.check(new Typed(form.texts(), form.preChecks()), method, clock.get());
         form.say(check, method);
         tell();

@@ -43,6 +43,10 @@ final class PickField {
         picks = List.copyOf(some);
     }
 
+    List<Pick> offered() {
+        return picks;
+    }
+
     /** Returns what is chosen, or what was typed if it is in no list. */
     String value() {
         return chosen().map(Pick::value).orElse(text.getText());

@@ -56,13 +56,22 @@ final class PickList {
         picks = some;
         if (!picks.isEmpty() && field.isEnabled()) {
             Table made = make();
-            picks.forEach(pick -> new TableItem(made, SWT.NONE).setText(new String[] {pick.value(), pick.words()}));
+            picks.forEach(pick -> row(made, pick));
             for (TableColumn column : made.getColumns()) {
                 column.pack();
             }
             made.setSelection(0);
             place(made);
             table = Optional.of(made);
+        }
+    }
+
+    /** What may not be used stands in quiet ink; the gate before the start has the last word. */
+    private void row(Table made, Pick pick) {
+        TableItem row = new TableItem(made, SWT.NONE);
+        row.setText(new String[] {pick.value(), pick.words()});
+        if (!pick.may()) {
+            row.setForeground(theme.color(theme.palette().quiet()));
         }
     }
 

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +19,7 @@ import java.util.stream.Stream;
 import wickbench.api.gate.Gate;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.StationId;
+import wickbench.api.lot.Lots;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 import wickbench.api.profile.Profile;
@@ -26,6 +28,7 @@ import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.Outcome;
 import wickbench.attachments.AttachmentService;
 import wickbench.attachments.AttachmentView;
+import wickbench.bench.AdviceDesk;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
@@ -61,6 +64,8 @@ final class TestHouse implements AutoCloseable {
     final BenchTime time;
 
     private Optional<Profile> profile = Optional.empty();
+    /** What the stock room says; none is installed until a test puts one there. */
+    final List<Lots> stock = new ArrayList<>();
 
     TestHouse(Path folder) {
         this(folder, new BenchTime());
@@ -83,12 +88,13 @@ final class TestHouse implements AutoCloseable {
                 new Keeping(home, journal, new Roster(home, journal, index), at -> Optional.empty()));
         people.enrol(ACTOR, "Ina Moos", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
         people.enrol(new PersonId("op-07"), "Jost Rietgras", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
+        Neighbours neighbours = new Neighbours(List.of(gates), at -> Optional.empty());
         RecordingDoor door = new RecordingDoor(
                 home,
                 journal,
                 index,
                 shelf,
-                new Neighbours(List.of(gates), at -> Optional.empty()),
+                neighbours,
                 (act, draft, passphrase) -> draft);
         runs = new OpenRuns(
                 folder.resolve("runs"),
@@ -112,8 +118,9 @@ final class TestHouse implements AutoCloseable {
                 new SheetDesk(shelf, site()),
                 runs,
                 new OwedDesk(journal, index, (act, draft, passphrase) -> draft),
+                new AdviceDesk(home, shelf, neighbours, at -> profile),
                 new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster), at -> profile, site()),
-                List.of(),
+                stock,
                 List.of(new AttachmentService(home, journal, index)));
     }
 
