@@ -97,13 +97,7 @@ final class StripPhotos {
                 .orElseThrow(() -> new Refusal("reading.unknown", FlowWords.get("photo.no-entry")));
         for (Path file : files) {
             try (InputStream bytes = Files.newInputStream(file)) {
-                doors.attachments()
-                        .get(0)
-                        .add(
-                                bytes,
-                                file.getFileName().toString(),
-                                about,
-                                context.actor().orElseThrow());
+                doors.attachments().get(0).add(bytes, file.getFileName().toString(), about, by);
             }
         }
         return files.size();
