@@ -3,6 +3,7 @@ package wickbench.bench.ui;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.GridLayout;
@@ -118,6 +119,16 @@ final class BenchPart implements PagePart {
         if (layout.topControl == flow.control()) {
             flow.focus();
         }
+    }
+
+    @Override
+    public Optional<Object> draft() {
+        return flow.newRun().draft().map(Object.class::cast);
+    }
+
+    @Override
+    public void restore(Object draft) {
+        flow.newRun().restore((RunDraft) draft);
     }
 
     @Override

@@ -138,6 +138,10 @@ final class EntryForm {
         return texts;
     }
 
+    void preChecks(Map<String, String> texts) {
+        preChecks.put(texts);
+    }
+
     Map<String, String> preChecks() {
         return preChecks.texts();
     }

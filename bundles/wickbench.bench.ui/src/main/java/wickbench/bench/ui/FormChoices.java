@@ -49,8 +49,7 @@ final class FormChoices {
         boolean another = !by.equals(asked);
         asked = by;
         if (another && by.isPresent()) {
-            context.jobs()
-                    .run(FlowWords.get("methods.asking"), progress -> methods(choices, by.get()), form::methods);
+            context.jobs().run(FlowWords.get("methods.asking"), progress -> methods(choices, by.get()), form::methods);
         }
         if (method.isPresent() && (another || !method.equals(looked))) {
             looked = method;

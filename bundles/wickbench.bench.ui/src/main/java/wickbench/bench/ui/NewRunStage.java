@@ -47,6 +47,7 @@ final class NewRunStage implements RunStage {
     private Optional<Method> method = Optional.empty();
     private FormCheck check = FormCheck.nothing();
     private String kit = "";
+    private Optional<RunDraft> draft = Optional.empty();
     private boolean forRun;
     private boolean waits;
     private String note = "";
@@ -102,6 +103,35 @@ final class NewRunStage implements RunStage {
         return person.named();
     }
 
+    /** Returns what stands on the form and in the list, if any of it would be missed. */
+    Optional<RunDraft> draft() {
+        boolean typed = form.texts().values().stream().anyMatch(text -> !text.isBlank());
+        return typed || !strips.isEmpty()
+                ? Optional.of(new RunDraft(form.texts(), form.preChecks(), strips))
+                : Optional.empty();
+    }
+
+    /** Puts back what stood there; the fields of a method wait until that is known. */
+    void restore(RunDraft before) {
+        draft = Optional.of(before);
+        if (clock.isPresent()) {
+            putBack();
+        }
+    }
+
+    private void putBack() {
+        draft.ifPresent(before -> {
+            draft = Optional.empty();
+            strips.clear();
+            strips.addAll(before.strips());
+            list.show(strips);
+            before.texts().forEach(form::put);
+            changed();
+            form.preChecks(before.preChecks());
+            changed();
+        });
+    }
+
     void start(Choices some, SiteClock site) {
         choices = some;
         offers.begin();
@@ -111,6 +141,7 @@ final class NewRunStage implements RunStage {
         some.onlyMethod()
                 .ifPresent(only -> form.put(Item.METHOD, only.ref().id().value()));
         changed();
+        putBack();
     }
 
     /** Starts over with another run; who, method and lot stay. */

@@ -61,6 +61,10 @@ final class PreCheckFields {
         return texts;
     }
 
+    void put(Map<String, String> texts) {
+        fields.forEach((name, field) -> field.control().setText(texts.getOrDefault(name, "")));
+    }
+
     void say(Map<String, String> complaints) {
         fields.forEach((name, field) ->
                 new Slot(field, field.control(), () -> "", text -> {}).say(complaints.getOrDefault(name, ""), ""));

@@ -50,8 +50,7 @@ final class StartAdvice {
     }
 
     private List<Clearance> gates(Method method, LotId lot, PersonId by) {
-        return doors.advice()
-                .gates(new Question(method.ref(), method.route(), lot, by, Optional.empty(), false, now));
+        return doors.advice().gates(new Question(method.ref(), method.route(), lot, by, Optional.empty(), false, now));
     }
 
     private static Optional<String> words(List<Clearance> gates) {

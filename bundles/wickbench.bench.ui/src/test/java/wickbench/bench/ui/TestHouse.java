@@ -89,13 +89,8 @@ final class TestHouse implements AutoCloseable {
         people.enrol(ACTOR, "Ina Moos", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
         people.enrol(new PersonId("op-07"), "Jost Rietgras", Set.of(Role.OPERATOR, Role.ADMINISTRATOR), ACTOR);
         Neighbours neighbours = new Neighbours(List.of(gates), at -> Optional.empty());
-        RecordingDoor door = new RecordingDoor(
-                home,
-                journal,
-                index,
-                shelf,
-                neighbours,
-                (act, draft, passphrase) -> draft);
+        RecordingDoor door =
+                new RecordingDoor(home, journal, index, shelf, neighbours, (act, draft, passphrase) -> draft);
         runs = new OpenRuns(
                 folder.resolve("runs"),
                 time,
