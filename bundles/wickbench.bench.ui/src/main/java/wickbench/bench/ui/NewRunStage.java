@@ -24,7 +24,7 @@ import wickbench.widgets.Type;
 /** Who, by which method, with which lot, and the samples of a run; or one more sample of a run under way. */
 final class NewRunStage implements RunStage {
     private static final int SIDE = 340;
-    private static final int NAMED = 4;
+    private static final int NAMED = 2;
     private static final List<Item> ANEW = List.of(
             Item.SAMPLE, Item.PLACE, Item.VISUAL, Item.DILUTION, Item.AREA, Item.CONTROL, Item.EXTRACTED, Item.SHAKEN);
 
@@ -34,6 +34,7 @@ final class NewRunStage implements RunStage {
     private final Scroller scroll;
     private final EntryForm form;
     private final StripList list;
+    private final PaceFields pace;
     private final OwedList owed;
     private final Label words;
     private final Button take;
@@ -68,9 +69,10 @@ final class NewRunStage implements RunStage {
         beside.setLayoutData(side);
         list = new StripList(beside, theme);
         Fit.grow(list.control());
+        pace = new PaceFields(scroll.content(), context, acts::pace);
         owed = new OwedList(beside, context, doors, NAMED, this::owedLooked);
-        Composite bar = Fit.wide(controls.box(box, 5));
-        words = controls.text(bar, Type.BODY, "");
+        words = Fit.wide(controls.text(box, Type.BODY, ""));
+        Composite bar = Fit.right(controls.box(box, 4));
         take = Wide.button(controls.button(bar, FlowWords.get("owed.take"), () -> acts.runOwed(this::say)), theme);
         Wide.button(controls.button(bar, FlowWords.get("new.remove"), this::remove), theme);
         add = Wide.button(controls.button(bar, FlowWords.get("new.add"), this::add), theme);
@@ -231,6 +233,10 @@ final class NewRunStage implements RunStage {
     private void say(String text) {
         words.setText(text);
         words.requestLayout();
+    }
+
+    PaceFields pace() {
+        return pace;
     }
 
     OwedList owedList() {

@@ -8,6 +8,7 @@ import wickbench.api.method.Method;
 import wickbench.api.reading.RecordedReading;
 import wickbench.bench.run.Moment;
 import wickbench.bench.run.RunEvent;
+import wickbench.bench.run.RunPlanning;
 import wickbench.bench.run.RunPlanning.Planned;
 import wickbench.bench.run.RunState;
 import wickbench.bench.run.RunStrip;
@@ -29,6 +30,9 @@ interface RunActs {
 
     /** Plans what is left, with no new start within {@code rest}. */
     void replan(Duration rest);
+
+    /** From now on plans with these times of hands and eyes. */
+    void pace(RunPlanning planning);
 
     /** Keeps what happened just now; {@code done} hears once it stands on the disk, {@code refused} why it does not. */
     void happened(RunEvent event, Consumer<RunState> done, Consumer<String> refused);

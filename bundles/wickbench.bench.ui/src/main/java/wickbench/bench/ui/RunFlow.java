@@ -17,6 +17,7 @@ import wickbench.bench.run.Alarm;
 import wickbench.bench.run.Moment;
 import wickbench.bench.run.Run;
 import wickbench.bench.run.RunEvent;
+import wickbench.bench.run.RunPlanning;
 import wickbench.bench.run.RunPlanning.Planned;
 import wickbench.bench.run.RunState;
 import wickbench.bench.run.RunStrip;
@@ -183,6 +184,11 @@ final class RunFlow implements RunActs {
     @Override
     public void replan(Duration rest) {
         state().ifPresent(state -> timetable.replan(state, rest));
+    }
+
+    @Override
+    public void pace(RunPlanning planning) {
+        timetable.planning(planning);
     }
 
     @Override

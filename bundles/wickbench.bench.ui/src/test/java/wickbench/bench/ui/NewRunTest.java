@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -101,6 +102,34 @@ class NewRunTest {
         assertThat(stage.form().text(Item.METHOD)).isEqualTo("hazelnut-rinse");
         assertThat(stage.form().text(Item.LOT)).isEqualTo("hz-1");
         assertThat(stage.form().text(Item.REASON)).isEqualTo("after-cleaning");
+    }
+
+    @Test
+    void the_plan_goes_by_the_hands_and_eyes_of_whoever_works_here_and_the_desk_remembers_them() throws IOException {
+        house = new TestHouse(folder).withMethods();
+        BenchPart page = open();
+        BenchOperator operator = new BenchOperator(desk, page.flow(), house.time);
+        NewRunStage stage = page.flow().newRun();
+        assertThat(stage.pace().handsOn().control().getText()).isEqualTo("45");
+        assertThat(stage.pace().look().control().getText()).isEqualTo("20");
+
+        stage.pace().handsOn().control().setText("0");
+        assertThat(stage.pace().handsOn().said()).isEqualTo(FlowWords.get("pace.expected"));
+        stage.pace().handsOn().control().setText("90");
+        stage.pace().look().control().setText("30");
+        assertThat(stage.pace().handsOn().said()).isEmpty();
+        operator.enter("hazelnut-rinse", "hz-1", "r-1", "rinse line 1", 0);
+        operator.enter("hazelnut-rinse", "hz-1", "r-2", "rinse line 1", 0);
+        desk.picture("new-run-pace");
+        operator.plan();
+
+        assertThat(page.flow().plan().orElseThrow().plan().strips()).hasSize(2).allSatisfy(strip -> {
+            assertThat(strip.started().minus(strip.dipStart())).isEqualTo(Duration.ofSeconds(90));
+            assertThat(strip.readEnd().minus(strip.readStart())).isEqualTo(Duration.ofSeconds(30));
+        });
+        BenchPart again = desk.open(parent -> new BenchPart(parent, desk, house.doors(), new CountingBell()));
+        assertThat(again.flow().newRun().pace().handsOn().control().getText()).isEqualTo("90");
+        assertThat(again.flow().newRun().pace().look().control().getText()).isEqualTo("30");
     }
 
     /** Refuses the gluten methods to everybody. */
