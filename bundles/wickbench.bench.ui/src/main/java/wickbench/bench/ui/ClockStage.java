@@ -45,7 +45,7 @@ final class ClockStage implements RunStage {
         ((GridLayout) head.getLayout()).horizontalSpacing = theme.metrics().grid(2);
         number = new NumberField(head, theme, this::confirmed, acts::heard);
         Composite words = Fit.wide(controls.box(head, 2));
-        now = Fit.wide(controls.label(words, Type.LARGE, ""), 2);
+        now = Fit.wide(controls.text(words, Type.LARGE, ""), 2);
         controls.label(words, Type.BODY, FlowWords.get("number.label"));
         said = controls.text(words, Type.STRONG, "");
         said.setForeground(theme.color(theme.tone(Meaning.NOTICE).ink()));

@@ -66,8 +66,8 @@ final class ReadStage implements RunStage {
         side = new Scroller(columns, theme);
         Fit.grow(side.control());
         verdict = new VerdictPanel(side.content(), theme);
-        Composite bar = Fit.wide(controls.box(box, 5));
-        words = controls.text(bar, Type.STRONG, "");
+        words = Fit.wide(controls.text(box, Type.STRONG, ""));
+        Composite bar = Fit.wide(controls.box(box, 4));
         photos = new StripPhotos(bar, box, context, doors);
         lost = Wide.button(controls.button(bar, FlowWords.get("read.lost"), this::lost), theme);
         Wide.button(controls.button(bar, FlowWords.get("read.back"), this::back), theme);
