@@ -90,10 +90,16 @@ final class Generator {
     private void office(Plant plant, Span span, Map<MethodId, Method> methods, Agenda agenda) {
         PersonId office = plant.office();
         Instant day = span.startOf(span.from());
-        oneAfterAnother(agenda, day.plus(ENROLLED), officeFirst(plant), worker -> doors.people()
-                .enrol(worker.id(), worker.name(), worker.roles(), office));
-        oneAfterAnother(agenda, day.plus(ISSUED), methods.values(), method -> doors.methods()
-                .issue(method, office));
+        oneAfterAnother(
+                agenda,
+                day.plus(ENROLLED),
+                officeFirst(plant),
+                worker -> doors.people().enrol(worker.id(), worker.name(), worker.roles(), office));
+        oneAfterAnother(
+                agenda,
+                day.plus(ISSUED),
+                methods.values(),
+                method -> doors.methods().issue(method, office));
         Instant changed = span.startOf(StubbornChangeover.changes(span)).plus(ISSUED);
         agenda.at(changed, () -> doors.methods().issue(DemoFiles.secondEdition(), office));
     }

@@ -89,7 +89,8 @@ final class LotChecks {
     }
 
     private static Map<String, BigDecimal> preChecks(Method method) {
-        return method.preChecks().stream().collect(Collectors.toMap(Method.PreCheck::name, check -> check.range()
-                .low()));
+        return method.preChecks().stream()
+                .collect(Collectors.toMap(
+                        Method.PreCheck::name, check -> check.range().low()));
     }
 }

@@ -137,13 +137,15 @@ class GenerationTest {
     @Test
     void shifts_keep_the_wall_clock_over_the_change_to_summer_time() {
         assertThat(entries).extracting(Entry::offset).contains(ZoneOffset.ofHours(1), ZoneOffset.ofHours(2));
-        assertThat(readings()).allSatisfy(each -> assertThat(
-                        LocalTime.ofInstant(each.reading().times().started().orElseThrow(), ZONE))
-                .isAfter(LocalTime.of(6, 20)));
-        assertThat(readings()).allSatisfy(each -> assertThat(DemoFiles.plant()
-                        .works(LocalDate.ofInstant(
-                                each.reading().times().started().orElseThrow(), ZONE)))
-                .isTrue());
+        assertThat(readings())
+                .allSatisfy(each -> assertThat(LocalTime.ofInstant(
+                                each.reading().times().started().orElseThrow(), ZONE))
+                        .isAfter(LocalTime.of(6, 20)));
+        assertThat(readings())
+                .allSatisfy(each -> assertThat(DemoFiles.plant()
+                                .works(LocalDate.ofInstant(
+                                        each.reading().times().started().orElseThrow(), ZONE)))
+                        .isTrue());
     }
 
     @Test

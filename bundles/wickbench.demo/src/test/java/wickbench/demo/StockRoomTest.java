@@ -38,10 +38,11 @@ class StockRoomTest {
     @Test
     void every_entry_is_as_its_schema_says() throws Exception {
         Schemas schemas = Schemas.published();
-        assertThat(entries).allSatisfy(entry -> assertThat(schemas.errors(
-                        entry.kind() + "-1.schema.json", entry.body().canonical()))
-                .as(entry.kind())
-                .isEmpty());
+        assertThat(entries)
+                .allSatisfy(entry -> assertThat(schemas.errors(
+                                entry.kind() + "-1.schema.json", entry.body().canonical()))
+                        .as(entry.kind())
+                        .isEmpty());
     }
 
     @Test
@@ -67,8 +68,10 @@ class StockRoomTest {
     void what_the_fridge_held_is_decided_and_names_its_log() {
         List<String> logs = ids("fridge.logged");
         List<Entry> held = of("lot.quarantined");
-        assertThat(held).isNotEmpty().allSatisfy(entry -> assertThat(logs)
-                .contains(((Json.Text) entry.body().get("about").orElseThrow()).value()));
+        assertThat(held)
+                .isNotEmpty()
+                .allSatisfy(entry -> assertThat(logs)
+                        .contains(((Json.Text) entry.body().get("about").orElseThrow()).value()));
         assertThat(of("lot.released")).hasSameSizeAs(held);
     }
 

@@ -9,8 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** Every move from every state: the table as it is meant, in full. A dash is not allowed. */
 class LotMoveTest {
-    private static final String TABLE =
-            """
+    private static final String TABLE = """
             state                 | receive               | pass        | waive       | reject    | quarantine            | release        | use-up  | destroy
             fit                   | awaiting-check        | fit         | -           | rejected  | quarantined           | -              | used-up | destroyed
             used-up               | awaiting-check        | -           | -           | rejected  | used-up               | -              | -       | destroyed

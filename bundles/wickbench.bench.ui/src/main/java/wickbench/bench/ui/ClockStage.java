@@ -62,7 +62,7 @@ final class ClockStage implements RunStage {
                         SWT.F3, () -> acts.go(Stage.PLAN),
                         SWT.F4, guide::step,
                         SWT.F5, this::later,
-                        SWT.F6, () -> on(RunEvent.Skipped::new),
+                        SWT.F11, () -> on(RunEvent.Skipped::new),
                         SWT.F7, this::undo,
                         SWT.F8, acts::oneMore,
                         SWT.F12, () -> acts.go(Stage.NEXT)));

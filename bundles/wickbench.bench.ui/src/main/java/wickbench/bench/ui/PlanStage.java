@@ -68,7 +68,7 @@ final class PlanStage implements RunStage {
         Wide.button(controls.button(bar, FlowWords.get("plan.back"), this::back), theme);
         begin = Wide.button(controls.mainButton(bar, FlowWords.get("plan.begin"), this::begin), theme);
         Enter.heard(box, this::begin);
-        new PageKeys(box, Map.of(SWT.F6, () -> bell.ring(Bell.Sound.TRIAL), SWT.F3, this::back, SWT.F5, this::begin));
+        new PageKeys(box, Map.of(SWT.F11, () -> bell.ring(Bell.Sound.TRIAL), SWT.F3, this::back, SWT.F5, this::begin));
     }
 
     @Override

@@ -73,7 +73,7 @@ final class ReadStage implements RunStage {
         Wide.button(controls.button(bar, FlowWords.get("read.back"), this::back), theme);
         keep = Wide.button(controls.mainButton(bar, FlowWords.get("read.keep"), this::enter), theme);
         Enter.heard(box, this::enter);
-        new PageKeys(box, Map.of((int) SWT.ESC, this::back, SWT.F6, this::lost, SWT.F8, photos::choose));
+        new PageKeys(box, Map.of((int) SWT.ESC, this::back, SWT.F11, this::lost, SWT.F8, photos::choose));
     }
 
     @Override

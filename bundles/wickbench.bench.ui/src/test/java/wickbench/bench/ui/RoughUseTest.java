@@ -202,7 +202,7 @@ class RoughUseTest {
         house.time.seconds(420);
         desk.await(() -> flow.band().words().equals("Missed: strip 1"));
         desk.picture("run-missed");
-        keys.key(SWT.F6);
+        keys.key(SWT.F11);
         desk.settle();
         assertThat(phase(1)).isEqualTo(Phase.MISSED);
 

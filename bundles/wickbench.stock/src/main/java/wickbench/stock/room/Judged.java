@@ -55,13 +55,12 @@ final class Judged {
     }
 
     private static boolean tooLong(Excursion each, Duration length, Kit.Storage storage) {
-        int allowed =
-                switch (each.cause()) {
-                    case WARM -> storage.warmMinutes();
-                    case COLD -> storage.coldMinutes();
-                    case GAP, STUCK -> storage.gapMinutes();
-                    case FROZEN, STATED -> 0;
-                };
+        int allowed = switch (each.cause()) {
+            case WARM -> storage.warmMinutes();
+            case COLD -> storage.coldMinutes();
+            case GAP, STUCK -> storage.gapMinutes();
+            case FROZEN, STATED -> 0;
+        };
         return length.compareTo(Duration.ofMinutes(allowed)) > 0;
     }
 

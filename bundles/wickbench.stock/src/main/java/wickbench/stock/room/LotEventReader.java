@@ -137,8 +137,9 @@ final class LotEventReader {
 
     private Map<String, LotId> lots(String name) {
         Map<String, LotId> lots = new TreeMap<>();
-        fields.optionalChild(name).ifPresent(child -> child.names()
-                .forEach(part -> child.optional(part, LotId::new).ifPresent(lot -> lots.put(part, lot))));
+        fields.optionalChild(name)
+                .ifPresent(child -> child.names()
+                        .forEach(part -> child.optional(part, LotId::new).ifPresent(lot -> lots.put(part, lot))));
         return lots;
     }
 

@@ -13,11 +13,8 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.home.Home;
 import wickbench.api.index.Index;
-import wickbench.api.journal.Founding;
-import wickbench.api.journal.Journal;
 import wickbench.api.lot.LotId;
-import wickbench.api.profile.Profile;
-import wickbench.api.profile.SiteProfile;
+import wickbench.api.profile.SiteFacts;
 import wickbench.stock.Lot;
 
 /** Reads lots as they stood; what the services of this bundle stand on. */
@@ -30,18 +27,15 @@ public final class Shelves {
             .thenComparing(lot -> lot.id().value());
 
     private final Home home;
-    private final Journal journal;
     private final Index index;
-    private final SiteProfile profile;
+    private final SiteFacts site;
     private final Parsed parsed = new Parsed();
 
     @Activate
-    public Shelves(
-            @Reference Home home, @Reference Journal journal, @Reference Index index, @Reference SiteProfile profile) {
+    public Shelves(@Reference Home home, @Reference Index index, @Reference SiteFacts site) {
         this.home = home;
-        this.journal = journal;
         this.index = index;
-        this.profile = profile;
+        this.site = site;
     }
 
     <T> T read(T unfounded, Function<Events, T> work) {
@@ -82,13 +76,8 @@ public final class Shelves {
         return home.clock().instant();
     }
 
-    /** The profile's zone, or else the one with which the home was founded. */
+    /** By which days begin here. */
     ZoneId zone() {
-        return profile.inForce(now())
-                .map(Profile::zone)
-                .or(() -> Files.isDirectory(home.folder().resolve("journal"))
-                        ? journal.founding().map(Founding::zone)
-                        : Optional.empty())
-                .orElse(ZoneId.of("UTC"));
+        return Files.isDirectory(home.folder().resolve("journal")) ? site.now().zone() : ZoneId.of("UTC");
     }
 }

@@ -120,10 +120,12 @@ public final class StockGate implements Gate {
 
     private static Optional<Reason> oldPouch(Asked asked) {
         Lot lot = asked.lot();
-        return lot.kit().pouchHours().flatMap(hours -> lot.pouch()
-                .map(opened -> Duration.between(opened, asked.question().at()))
-                .filter(age -> age.compareTo(Duration.ofHours(hours)) > 0)
-                .map(age -> new Reason("lot.pouch-age", age.toHours() + " h", "at most " + hours + " h")));
+        return lot.kit()
+                .pouchHours()
+                .flatMap(hours -> lot.pouch()
+                        .map(opened -> Duration.between(opened, asked.question().at()))
+                        .filter(age -> age.compareTo(Duration.ofHours(hours)) > 0)
+                        .map(age -> new Reason("lot.pouch-age", age.toHours() + " h", "at most " + hours + " h")));
     }
 
     private static Optional<Reason> noneLeft(Asked asked) {

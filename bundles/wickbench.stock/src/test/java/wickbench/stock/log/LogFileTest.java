@@ -33,9 +33,7 @@ class LogFileTest {
 
     @Test
     void semicolons_decimal_commas_header_lines_and_german_dates() throws IOException {
-        assertThat(
-                        heard(
-                                """
+        assertThat(heard("""
                 Logger;Fridge 1
                 Serial;00123
 
@@ -52,8 +50,7 @@ class LogFileTest {
 
     @Test
     void american_dates_with_a_clock_column_and_fahrenheit() throws IOException {
-        List<Heard> heard = heard(
-                """
+        List<Heard> heard = heard("""
                 Date,Time,Temp (°F),Humidity (%)
                 03/13/2026,8:00:00 AM,41.0,40
                 03/13/2026,1:00:00 PM,32,41
@@ -115,9 +112,7 @@ class LogFileTest {
 
     @Test
     void the_hour_that_an_autumn_night_has_twice_is_told_by_the_order() throws IOException {
-        assertThat(
-                        heard(
-                                """
+        assertThat(heard("""
                 time;°C
                 2026-10-25 02:30;4
                 2026-10-25 02:50;4

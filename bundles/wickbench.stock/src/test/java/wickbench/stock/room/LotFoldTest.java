@@ -59,20 +59,22 @@ class LotFoldTest {
 
     @Property
     void no_count_falls_below_zero_and_what_is_missing_is_told(@ForAll("told") List<Told> told) {
-        fold(told, END).ifPresent(lot -> assertThat(lot.parts()).allSatisfy(part -> {
-            assertThat(part.sealed()).isGreaterThanOrEqualTo(BigDecimal.ZERO);
-            assertThat(part.open()).isGreaterThanOrEqualTo(BigDecimal.ZERO);
-            assertThat(part.missing()).isGreaterThanOrEqualTo(BigDecimal.ZERO);
-            assertThat(part.left().signum() == 0 || part.missing().signum() == 0)
-                    .isTrue();
-        }));
+        fold(told, END)
+                .ifPresent(lot -> assertThat(lot.parts()).allSatisfy(part -> {
+                    assertThat(part.sealed()).isGreaterThanOrEqualTo(BigDecimal.ZERO);
+                    assertThat(part.open()).isGreaterThanOrEqualTo(BigDecimal.ZERO);
+                    assertThat(part.missing()).isGreaterThanOrEqualTo(BigDecimal.ZERO);
+                    assertThat(part.left().signum() == 0 || part.missing().signum() == 0)
+                            .isTrue();
+                }));
     }
 
     @Property
     void a_quarantine_stands_until_a_decision_names_it(@ForAll("told") List<Told> told) {
-        fold(told, END).filter(lot -> lot.state().kept()).ifPresent(lot -> assertThat(
-                        lot.state().quarantined())
-                .isEqualTo(!lot.quarantines().isEmpty()));
+        fold(told, END)
+                .filter(lot -> lot.state().kept())
+                .ifPresent(lot -> assertThat(lot.state().quarantined())
+                        .isEqualTo(!lot.quarantines().isEmpty()));
     }
 
     @Test

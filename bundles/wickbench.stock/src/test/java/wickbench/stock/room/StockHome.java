@@ -24,6 +24,7 @@ import wickbench.api.method.LineRole;
 import wickbench.api.method.Method;
 import wickbench.api.method.Seen;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
@@ -76,7 +77,7 @@ public final class StockHome implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         journal.found(new Founding(new StationId("stock-1"), ZONE, OptionalLong.of(1)));
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new StockView(), new BenchView()));
-        shelves = new Shelves(home, journal, index, NO_PROFILE);
+        shelves = new Shelves(home, index, () -> Site.of(Optional.empty(), journal.founding()));
         Pen pen = new Pen(home, journal, EVERYONE_MAY);
         room = new Room(shelves, journal);
         keeping = new Keeping(shelves, pen);
