@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import wickbench.api.home.Home;
 import wickbench.api.index.Index;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
@@ -27,14 +28,19 @@ final class ControlBook {
     private static final String LAST = "SELECT good FROM low_positive WHERE method = ? AND lot = ? AND at < ?"
             + " ORDER BY at DESC, reading FETCH FIRST 1 ROW ONLY";
 
+    private final Home home;
     private final Index index;
 
-    ControlBook(Index index) {
+    ControlBook(Home home, Index index) {
+        this.home = home;
         this.index = index;
     }
 
     /** Tells whether the last low positive control before an instant was not positive; false when there was none. */
     boolean failedBefore(MethodId method, LotId lot, Instant at) {
+        if (!home.isBegun()) {
+            return false;
+        }
         List<Boolean> last = index.read(
                 BenchView.NAME, rows -> rows.read(LAST, row -> row.flag("good"), method.value(), lot.value(), at));
         return last.contains(false);

@@ -29,7 +29,7 @@ public final class JudgeCommand implements CommandSet {
             @Reference SheetDesk desk,
             @Reference MethodShelf shelf,
             @Reference Neighbours neighbours) {
-        this.judging = new Judging(neighbours, home.clock(), new ControlBook(index));
+        this.judging = new Judging(neighbours, home.clock(), new ControlBook(home, index));
         this.shelf = shelf;
         this.desk = desk;
     }

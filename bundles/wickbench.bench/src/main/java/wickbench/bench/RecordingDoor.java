@@ -54,7 +54,7 @@ public final class RecordingDoor implements ReadingDoor {
         this.journal = journal;
         this.index = index;
         this.shelf = shelf;
-        this.judging = new Judging(neighbours, home.clock(), new ControlBook(index));
+        this.judging = new Judging(neighbours, home.clock(), new ControlBook(home, index));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package wickbench.api.home;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -17,6 +18,11 @@ import org.osgi.annotation.versioning.ProviderType;
 public interface Home {
 
     Path folder();
+
+    /** Tells whether there is a journal; a question to a home without one must leave nothing in it. */
+    default boolean isBegun() {
+        return Files.isDirectory(folder().resolve("journal"));
+    }
 
     /** Returns the only clock of the house. */
     InstantSource clock();

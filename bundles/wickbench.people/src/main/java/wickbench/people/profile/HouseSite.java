@@ -1,5 +1,6 @@
 package wickbench.people.profile;
 
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -25,6 +26,9 @@ public final class HouseSite implements SiteFacts {
 
     @Override
     public Site now() {
+        if (!home.isBegun()) {
+            return Site.of(Optional.empty(), Optional.empty());
+        }
         return Site.of(profile.inForce(home.clock().instant()), journal.founding());
     }
 }

@@ -1,6 +1,5 @@
 package wickbench.people.profile;
 
-import java.nio.file.Files;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -34,8 +33,7 @@ public final class ProfileInForce implements SiteProfile {
     }
 
     List<IssuedProfile> all() {
-        // a home that nobody has founded has issued nothing, and asking must not found it
-        if (!Files.isDirectory(home.folder().resolve("journal"))) {
+        if (!home.isBegun()) {
             return List.of();
         }
         return index.read(ProfileView.NAME, ProfileView::all);

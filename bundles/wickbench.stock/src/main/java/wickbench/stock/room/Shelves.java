@@ -1,6 +1,5 @@
 package wickbench.stock.room;
 
-import java.nio.file.Files;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Comparator;
@@ -39,17 +38,12 @@ public final class Shelves {
     }
 
     <T> T read(T unfounded, Function<Events, T> work) {
-        // a home that nobody has founded holds nothing, and asking must not found it
-        return Files.isDirectory(home.folder().resolve("journal"))
-                ? index.read(StockView.NAME, rows -> work.apply(new Events(rows, parsed)))
-                : unfounded;
+        return home.isBegun() ? index.read(StockView.NAME, rows -> work.apply(new Events(rows, parsed))) : unfounded;
     }
 
     /** Reads strips that were read. */
     List<wickbench.stock.Use> uses(String condition, Object... values) {
-        return Files.isDirectory(home.folder().resolve("journal"))
-                ? index.read(StockView.NAME, rows -> StripRows.read(rows, condition, values))
-                : List.of();
+        return home.isBegun() ? index.read(StockView.NAME, rows -> StripRows.read(rows, condition, values)) : List.of();
     }
 
     Optional<Lot> lot(LotId id, Instant at) {
@@ -78,6 +72,6 @@ public final class Shelves {
 
     /** By which days begin here. */
     ZoneId zone() {
-        return Files.isDirectory(home.folder().resolve("journal")) ? site.now().zone() : ZoneId.of("UTC");
+        return home.isBegun() ? site.now().zone() : ZoneId.of("UTC");
     }
 }
