@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Text;
+import wickbench.testing.ui.Keyboard;
 import wickbench.testing.ui.TestDesk;
 
 /** Works at the bench by keys alone, and knows only what the page says. */

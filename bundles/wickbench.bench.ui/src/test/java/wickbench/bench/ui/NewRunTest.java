@@ -19,6 +19,7 @@ import wickbench.api.gate.Question;
 import wickbench.api.lot.LotFacts;
 import wickbench.api.lot.LotId;
 import wickbench.api.lot.Lots;
+import wickbench.testing.ui.Keyboard;
 import wickbench.testing.ui.TestDesk;
 
 /** What the page offers and keeps before a run has begun. */

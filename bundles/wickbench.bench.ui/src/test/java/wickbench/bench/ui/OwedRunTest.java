@@ -17,6 +17,7 @@ import wickbench.api.owed.CleanDone;
 import wickbench.api.owed.Step;
 import wickbench.api.reading.Reason;
 import wickbench.api.reading.Sample;
+import wickbench.testing.ui.Keyboard;
 import wickbench.testing.ui.TestDesk;
 
 /** What a run leaves to be done, on the real window and by keys. */

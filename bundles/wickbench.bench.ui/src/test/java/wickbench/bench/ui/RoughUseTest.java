@@ -29,6 +29,7 @@ import wickbench.bench.run.Phase;
 import wickbench.bench.run.RunStrip;
 import wickbench.bench.run.StripState;
 import wickbench.reading.RecordedReadingJson;
+import wickbench.testing.ui.Keyboard;
 import wickbench.testing.ui.TestDesk;
 
 /** The page in a window with gloves, haste and bad luck; keys come through the display. */

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.person.PersonId;
 import wickbench.shell.PagePart;
+import wickbench.testing.ui.Keyboard;
 import wickbench.testing.ui.TestDesk;
 
 /** The page by keys alone, as they come through the display. */

@@ -19,6 +19,7 @@ import wickbench.api.authority.SignIn.Secret;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 import wickbench.shell.ForgottenPassphrase;
+import wickbench.testing.ui.Keyboard;
 import wickbench.testing.ui.TestDesk;
 
 /** Sealing a code and coming back by it, typed as a person types. */

@@ -1,22 +1,41 @@
-package wickbench.people.ui;
+package wickbench.testing.ui;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
-import wickbench.testing.ui.TestDesk;
 
 /** Presses keys as a person does: through the display, so that the focus decides who gets them. */
-record Keyboard(TestDesk desk) {
+public record Keyboard(TestDesk desk) {
     /** A key that goes to no control of ours is waited for no longer. */
     private static final int UNHEARD_MILLIS = 1000;
 
-    void type(String text) {
+    public void type(String text) {
         text.chars().forEach(letter -> press((char) letter, 0));
     }
 
-    void tab() {
+    public void tab() {
         press(SWT.TAB, SWT.TAB);
+    }
+
+    public void enter() {
+        press(SWT.CR, SWT.CR);
+    }
+
+    public void key(int code) {
+        press((char) 0, code);
+    }
+
+    /** Holds a key down so long that it repeats itself. */
+    public void hold(String letter, int millis) {
+        Event event = new Event();
+        event.character = letter.charAt(0);
+        event.type = SWT.KeyDown;
+        desk.shell().getDisplay().post(event);
+        pause(millis);
+        event.type = SWT.KeyUp;
+        desk.shell().getDisplay().post(event);
+        pause(15);
     }
 
     private void pause(int millis) {
