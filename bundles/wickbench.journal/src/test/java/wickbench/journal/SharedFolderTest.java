@@ -1,0 +1,139 @@
+package wickbench.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.check.Refusal;
+import wickbench.api.journal.Sharing;
+import wickbench.api.journal.StationId;
+import wickbench.journal.Site.Machine;
+
+/** A shared folder in which not everything is whole, or not ours. */
+class SharedFolderTest {
+    @TempDir
+    Path root;
+
+    private Site site;
+
+    @BeforeEach
+    void found() {
+        site = new Site(root);
+    }
+
+    @AfterEach
+    void close() {
+        site.close();
+    }
+
+    @Test
+    void an_empty_folder_where_the_share_was_mounted_is_not_taken_for_it() throws IOException {
+        Machine bench = site.station("bench");
+        site.settle();
+        Files.move(site.share(), root.resolve("gone"));
+        Files.createDirectory(site.share());
+        bench.note(1);
+        assertThat(bench.exchange().cutOff()).isPresent();
+        assertThat(site.share()).isEmptyDirectory();
+    }
+
+    @Test
+    void a_part_of_what_is_signed_waits_quietly() throws IOException {
+        Machine bench = site.station("bench");
+        Machine stock = site.station("stock");
+        site.settle();
+        bench.note(1);
+        bench.note(2);
+        bench.exchange();
+        Path entries = site.share().resolve("bench/entries-000000.jsonl");
+        byte[] all = Files.readAllBytes(entries);
+        long before = stock.size("bench");
+        for (int cut = all.length - 1; cut > all.length - 300; cut -= 37) {
+            Files.write(entries, Arrays.copyOf(all, cut));
+            Sharing sharing = stock.exchange();
+            assertThat(sharing.notices()).isEmpty();
+            assertThat(stock.size("bench")).isEqualTo(before);
+        }
+        byte[] zeros = all.clone();
+        Arrays.fill(zeros, all.length - 200, all.length, (byte) 0);
+        Files.write(entries, zeros);
+        assertThat(stock.exchange().notices()).isEmpty();
+        assertThat(stock.size("bench")).isEqualTo(before);
+        Files.write(entries, all);
+        stock.exchange();
+        assertThat(stock.size("bench")).isGreaterThan(before);
+    }
+
+    @Test
+    void what_was_changed_in_the_share_is_not_taken_and_is_named() throws IOException {
+        Machine bench = site.station("bench");
+        Machine stock = site.station("stock");
+        site.settle();
+        long before = stock.size("bench");
+        bench.note(1);
+        bench.exchange();
+        Path entries = site.share().resolve("bench/entries-000000.jsonl");
+        String text = Files.readString(entries);
+        Files.writeString(entries, text.replace("rinse", "ranse"));
+        assertThat(stock.exchange().notices()).anyMatch(said -> said.contains("does not fit what that station signed"));
+        assertThat(stock.size("bench")).isEqualTo(before);
+        Files.writeString(entries, text);
+        assertThat(stock.exchange().notices()).isEmpty();
+        assertThat(stock.size("bench")).isGreaterThan(before);
+    }
+
+    @Test
+    void copies_that_a_sync_program_made_are_ignored_and_named() throws IOException {
+        Machine bench = site.station("bench");
+        Machine stock = site.station("stock");
+        bench.note(1);
+        site.settle();
+        Files.copy(
+                site.share().resolve("bench/entries-000000.jsonl"),
+                site.share().resolve("bench/entries-000000 (conflicted copy).jsonl"));
+        Files.writeString(site.share().resolve("bench (1)"), "what?");
+        assertThat(stock.exchange().notices())
+                .anyMatch(said -> said.contains("entries-000000 (conflicted copy).jsonl"))
+                .anyMatch(said -> said.contains("bench (1)"));
+        bench.note(2);
+        site.settle();
+        assertThat(stock.entries("bench", "note.written")).hasSize(2);
+    }
+
+    @Test
+    void a_folder_with_other_things_in_it_is_no_share() throws IOException {
+        Machine bench = site.machine("bench");
+        Files.writeString(root.resolve("share/letter.txt"), "hello", StandardCharsets.UTF_8, StandardOpenOption.CREATE);
+        assertThatThrownBy(() -> bench.journal().others().share(Optional.of(site.share())))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("share.none"));
+        assertThat(bench.journal().others().sharing().share()).isEmpty();
+    }
+
+    @Test
+    void a_copy_that_was_changed_here_is_put_aside_and_read_again() throws IOException {
+        Machine bench = site.station("bench");
+        Machine stock = site.station("stock");
+        bench.note(1);
+        site.settle();
+        stock.journal().close();
+        Path entries =
+                new Layout(stock.folder()).station(new StationId("bench")).segment(0);
+        String text = Files.readString(entries);
+        Files.writeString(entries, text.substring(0, text.length() - 3) + "x}\n");
+        stock.reopenClosed();
+        assertThat(stock.journal().status().notices()).anyMatch(said -> said.contains("put aside"));
+        stock.exchange();
+        assertThat(Files.readString(entries)).isEqualTo(text);
+    }
+}
