@@ -2,6 +2,7 @@ package wickbench.journal;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -36,7 +37,12 @@ final class FileExchange {
 
     /** Makes the files there those that are here. */
     void show(String folder) throws IOException {
-        mirror(home.resolve(folder), share.of(own).folder().resolve(folder));
+        Path station = share.of(own).folder();
+        if (!Files.isDirectory(station)) {
+            // the share went away meanwhile: nothing is made where it was mounted
+            throw new NotDirectoryException(station.toString());
+        }
+        mirror(home.resolve(folder), station.resolve(folder));
     }
 
     private void fetch(String folder, String path) throws IOException {

@@ -76,13 +76,16 @@ final class Publisher {
                 .isPresent();
     }
 
-    /** Brings the shared folder up to what is signed; returns whether anything was new. */
+    /**
+     * Brings the shared folder up to what is signed; returns whether anything was new.
+     *
+     * @throws IOException also when the station's folder is not there
+     */
     boolean publish(Host.Shown shown) throws IOException {
         if (shown.seal().isEmpty() || checkpoints == shown.checkpoints()) {
             return false;
         }
         Seal seal = shown.seal().get();
-        disk.makeFolder(to.folder());
         long last = StationFolder.segmentOf(seal.size() - 1);
         for (long segment = checkpoints < 0 ? 0 : firstOpen(last); segment <= last; segment++) {
             long end = segment == last

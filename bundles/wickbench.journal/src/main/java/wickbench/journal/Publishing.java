@@ -12,6 +12,7 @@ final class Publishing {
     private final StationFolder from;
     private final Publisher publisher;
     private final WriterClaim claim;
+    private boolean made;
     private boolean refused;
     private long published;
     private Optional<String> trouble = Optional.empty();
@@ -39,7 +40,7 @@ final class Publishing {
         if (refused) {
             return;
         }
-        host.disk().makeFolder(share.of(from.station()).folder());
+        makeFolder();
         Host.Shown shown = host.seal();
         Publisher.There there = publisher.compare(shown);
         if (there != Publisher.There.OURS) {
@@ -55,13 +56,24 @@ final class Publishing {
         }
     }
 
+    /** Makes this station's folder once: one that is missing later went with the whole share, and is not made where that was mounted. */
+    private void makeFolder() throws IOException {
+        if (!made) {
+            share.reach();
+            host.disk().makeFolder(share.of(from.station()).folder());
+            made = true;
+        }
+    }
+
     /** Stops recording under a name that another machine uses, and lays what was recorded here beside as evidence. */
     private void refuse(String key, Host.Shown shown) throws IOException {
         String why = Say.words(key, from.station(), share.folder());
         boolean more = shown.seal().filter(seal -> seal.size() > published).isPresent();
         if (more && (key.equals(FORKED) || key.equals("own.taken"))) {
             String root = shown.seal().get().root().hex();
-            new Publisher(host.disk(), from, share.branch(from.station(), root)).publish(shown);
+            StationFolder branch = share.branch(from.station(), root);
+            host.disk().makeFolder(branch.folder());
+            new Publisher(host.disk(), from, branch).publish(shown);
         }
         refused = true;
         trouble = Optional.of(why);

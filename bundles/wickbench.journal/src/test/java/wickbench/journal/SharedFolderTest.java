@@ -48,6 +48,23 @@ class SharedFolderTest {
     }
 
     @Test
+    void nothing_is_made_where_the_share_was_when_it_goes_in_the_middle_of_an_exchange() throws IOException {
+        Machine bench = site.station("bench");
+        site.settle();
+        StationFolder own = new Layout(bench.folder()).station(new StationId("bench"));
+        Publisher publisher = new Publisher(new RealDisk(), own, new ShareFolder(site.share()).of(own.station()));
+        bench.note(1);
+        Host.Shown shown = bench.journal().writing().seal();
+        Files.move(site.share(), root.resolve("gone"));
+        Files.createDirectory(site.share());
+        assertThatThrownBy(() -> publisher.publish(shown)).isInstanceOf(IOException.class);
+        FileExchange files =
+                new FileExchange(new RealDisk(), bench.folder(), new ShareFolder(site.share()), own.station());
+        assertThatThrownBy(() -> files.show("people")).isInstanceOf(IOException.class);
+        assertThat(site.share()).isEmptyDirectory();
+    }
+
+    @Test
     void a_part_of_what_is_signed_waits_quietly() throws IOException {
         Machine bench = site.station("bench");
         Machine stock = site.station("stock");
