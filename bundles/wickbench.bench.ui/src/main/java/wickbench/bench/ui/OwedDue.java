@@ -2,9 +2,11 @@ package wickbench.bench.ui;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
-import wickbench.api.lot.LotFacts;
 import wickbench.api.lot.LotId;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
@@ -25,28 +27,19 @@ record OwedDue(OwedItem item, Optional<Reading> first, Optional<LotId> lot, bool
     /** Returns what is open, the oldest first; not on the UI thread. */
     static List<OwedDue> open(BenchDoors doors) {
         List<OwedItem> open = doors.owed().open();
-        return open.stream().map(item -> of(item, open, doors)).toList();
+        Set<UUID> unclean = open.stream()
+                .filter(item -> item.step().owed() == Owed.RE_CLEAN)
+                .map(OwedItem::owes)
+                .collect(Collectors.toSet());
+        LotsInReach lots = new LotsInReach(doors);
+        return open.stream().map(item -> of(item, unclean, lots, doors)).toList();
     }
 
-    private static OwedDue of(OwedItem item, List<OwedItem> open, BenchDoors doors) {
+    private static OwedDue of(OwedItem item, Set<UUID> unclean, LotsInReach lots, BenchDoors doors) {
         Optional<RecordedReading> first =
                 doors.index().find(item.owes()).flatMap(ref -> recorded(doors.journal(), ref));
-        boolean unclean = open.stream()
-                .anyMatch(other ->
-                        other.owes().equals(item.owes()) && other.step().owed() == Owed.RE_CLEAN);
         return new OwedDue(
-                item, first.map(RecordedReading::reading), first.map(reading -> lot(reading, doors)), unclean);
-    }
-
-    /** Stays with the lot of the first strip as long as that is fit. */
-    private static LotId lot(RecordedReading first, BenchDoors doors) {
-        LotId same = first.reading().lot();
-        List<LotId> fit = doors.lots().stream()
-                .flatMap(lots ->
-                        lots.fitFor(first.method().kit(), doors.home().clock().instant()).stream())
-                .map(LotFacts::lot)
-                .toList();
-        return fit.isEmpty() || fit.contains(same) ? same : fit.get(0);
+                item, first.map(RecordedReading::reading), first.map(lots::next), unclean.contains(item.owes()));
     }
 
     private static Optional<RecordedReading> recorded(Journal journal, EntryRef ref) {

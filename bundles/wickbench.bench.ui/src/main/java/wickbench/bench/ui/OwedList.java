@@ -2,6 +2,7 @@ package wickbench.bench.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -9,6 +10,7 @@ import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Fit;
+import wickbench.widgets.Job;
 import wickbench.widgets.Mark;
 import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
@@ -23,6 +25,8 @@ final class OwedList {
     private final int most;
     private final Runnable changed;
     private List<OwedDue> open = List.of();
+    private Optional<Job> looking = Optional.empty();
+    private boolean again;
 
     /**
      * @param most how many are named; of the others it says how many they are
@@ -45,15 +49,20 @@ final class OwedList {
         return open.stream().anyMatch(OwedDue::byStrip);
     }
 
-    /** Asks anew what is open. */
+    /** Asks anew what is open; asked while a look is under way, once more after it. */
     void look() {
-        context.jobs().run(FlowWords.get("owed.asking"), progress -> OwedDue.open(doors), this::take, this::failed);
+        if (looking.filter(Job::running).isPresent()) {
+            again = true;
+            return;
+        }
+        looking = Optional.of(context.jobs()
+                .run(FlowWords.get("owed.asking"), progress -> OwedDue.open(doors), this::take, this::failed));
     }
 
     private void take(List<OwedDue> some) {
         if (!card.isDisposed()) {
             show(some);
-            changed.run();
+            looked();
         }
     }
 
@@ -61,7 +70,16 @@ final class OwedList {
     private void failed(Exception failure) {
         open = List.of();
         clear(FlowWords.get("owed.trouble", failure.getMessage()));
+        looked();
+    }
+
+    private void looked() {
+        looking = Optional.empty();
         changed.run();
+        if (again) {
+            again = false;
+            look();
+        }
     }
 
     private void show(List<OwedDue> some) {
