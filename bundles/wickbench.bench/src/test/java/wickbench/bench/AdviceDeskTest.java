@@ -21,6 +21,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.reading.Clearance;
 import wickbench.api.reading.Clearance.State;
 import wickbench.reading.Clearances;
+import wickbench.testing.Meets;
 
 /** What is said before a strip is started. */
 class AdviceDeskTest {
@@ -32,6 +33,7 @@ class AdviceDeskTest {
     private Path folder;
 
     @Test
+    @Meets("21 CFR 117 117.4(b), (d)")
     void absent_neighbours_are_not_checked_and_a_method_in_force_is_cleared() {
         try (BenchHome home = new BenchHome(folder).withMethods()) {
             assertThat(home.advice.gates(now(Route.SWAB_DRY, Optional.empty())))
@@ -92,6 +94,7 @@ class AdviceDeskTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 6.2.2 to 6.2.6")
     void a_lapsed_operator_may_start_under_an_observer() {
         try (BenchHome home = home("training", LAPSED)) {
             assertThat(of(home, "training", Optional.empty()).state()).isEqualTo(State.REFUSED);

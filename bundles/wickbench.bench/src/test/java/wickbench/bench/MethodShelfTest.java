@@ -17,6 +17,7 @@ import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.reading.MethodJson;
+import wickbench.testing.Meets;
 
 class MethodShelfTest {
     private static final MethodId NUT = new MethodId("nut-swab");
@@ -37,6 +38,7 @@ class MethodShelfTest {
     }
 
     @Test
+    @Meets({"21 CFR 117 117.145(b), (c)", "ISO/IEC 17025 7.2.2"})
     void keeps_every_version_and_ends_the_one_before() throws InterruptedException {
         IssuedMethod first = home.shelf.issue(version(1), WRITER);
         Thread.sleep(5); // entries are timed to the millisecond
@@ -72,6 +74,7 @@ class MethodShelfTest {
     }
 
     @Test
+    @Meets("ISO 22000 7.2, 7.5")
     void a_withdrawn_method_is_not_in_force_but_known() {
         home.shelf.issue(version(1), WRITER);
         home.shelf.withdraw(NUT, "the kit is no longer made", WRITER);

@@ -24,6 +24,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.api.reading.Visual;
+import wickbench.testing.Meets;
 
 class OwedDeskTest {
     private static final String POSITIVE_ROW = GOOD_ROW.replace("control hook", "control hook ~test");
@@ -45,6 +46,7 @@ class OwedDeskTest {
     }
 
     @Test
+    @Meets("21 CFR 117 117.150(a)")
     void what_a_positive_owes_stays_until_each_part_is_done() {
         UUID positive = record(POSITIVE_ROW).id();
         assertThat(steps()).containsExactly(Step.HOLD, Step.RE_CLEAN, Step.RE_TEST);
@@ -75,6 +77,7 @@ class OwedDeskTest {
     }
 
     @Test
+    @Meets({"21 CFR 117 117.150(a)", "ISO 22000 8.8.1"})
     void nobody_decides_on_a_strip_that_they_read() {
         UUID positive = record(POSITIVE_ROW).id();
 
@@ -86,6 +89,7 @@ class OwedDeskTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 7.10")
     void what_is_not_owed_cannot_be_settled_and_has_no_neighbours() {
         UUID negative = record(GOOD_ROW).id();
 
@@ -98,6 +102,7 @@ class OwedDeskTest {
     }
 
     @Test
+    @Meets("ISO 22000 8.9.2, 8.9.4, 10.1")
     void a_corrected_reading_owes_what_it_says_now_and_a_hold_for_ever() {
         String late = GOOD_ROW.replace("T07:37:30", "T07:47:30");
         UUID invalid = record(late).id();
@@ -110,6 +115,7 @@ class OwedDeskTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 7.7.1")
     void a_control_that_failed_in_an_earlier_run_bars_the_negatives_of_the_next() {
         String control = HEADER.replace("seen\n", "seen,control\n");
         record(control, GOOD_ROW.replace("S1", "C1").replace("control hook\n", "control hook,low-positive\n"));

@@ -26,6 +26,7 @@ import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.api.reading.RecordedReading;
 import wickbench.reading.RecordedReadingJson;
+import wickbench.testing.Meets;
 
 class RecordingDoorTest {
     private static final String POSITIVE_ROW = GOOD_ROW.replace("control hook", "control hook ~test");
@@ -46,6 +47,7 @@ class RecordingDoorTest {
     }
 
     @Test
+    @Meets({"21 CFR 117 117.145(b), (c)", "21 CFR 117 117.305(b)", "ISO 22000 8.5.4.3"})
     void keeps_a_reading_with_the_facts_it_was_judged_by() {
         Kept kept = record(GOOD_ROW).get(0);
 
@@ -82,6 +84,7 @@ class RecordingDoorTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 7.5.1")
     void what_was_recorded_is_known_after_a_restart_with_the_index_lost() throws Exception {
         record(GOOD_ROW);
         home.close();
@@ -130,6 +133,7 @@ class RecordingDoorTest {
     }
 
     @Test
+    @Meets({"21 CFR 117 117.305(c)", "EU GMP Annex 11 9"})
     void a_correction_stands_beside_what_it_corrects() {
         Kept first = record(GOOD_ROW).get(0);
         Reading now = read(POSITIVE_ROW).get(0);
@@ -177,6 +181,7 @@ class RecordingDoorTest {
     }
 
     @Test
+    @Meets("ALCOA+ accurate")
     void a_reading_that_does_not_fit_its_method_is_refused_and_nothing_kept() {
         Reading good = read(GOOD_ROW).get(0);
         Reading other = new Reading(

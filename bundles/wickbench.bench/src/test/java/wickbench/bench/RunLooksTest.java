@@ -12,10 +12,12 @@ import wickbench.api.reading.RunControl;
 import wickbench.bench.run.Phase;
 import wickbench.bench.run.RunEvent;
 import wickbench.bench.run.TestStrips;
+import wickbench.testing.Meets;
 
 /** What waits for a control of its run, and what a second reader looks at. */
 class RunLooksTest extends RunCase {
     @Test
+    @Meets("ISO 22000 8.7")
     void a_negative_waits_for_the_control_of_its_kit_and_falls_with_it() {
         begin(TestStrips.strip(1, Optional.of(RunControl.LOW_POSITIVE)), strip(2), strip(3));
         for (int strip = 1; strip <= 3; strip++) {
@@ -40,6 +42,7 @@ class RunLooksTest extends RunCase {
     }
 
     @Test
+    @Meets("EU GMP Annex 11 6")
     void a_faint_line_asks_for_another_reader_who_makes_it_no_less_positive() {
         begin(strip(1));
         happened(new RunEvent.Started(1));

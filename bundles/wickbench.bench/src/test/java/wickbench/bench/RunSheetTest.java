@@ -23,10 +23,12 @@ import wickbench.api.reading.Reading;
 import wickbench.api.reading.Reason;
 import wickbench.api.reading.RunControl;
 import wickbench.api.reading.Visual;
+import wickbench.testing.Meets;
 
 class RunSheetTest {
 
     @Test
+    @Meets("ISO/IEC 17025 7.3.3")
     void reads_a_row_as_it_stands() {
         Reading reading = only(HEADER + GOOD_ROW);
 

@@ -17,6 +17,7 @@ import wickbench.api.reading.RunControl;
 import wickbench.bench.run.Phase;
 import wickbench.bench.run.RunEvent;
 import wickbench.bench.run.TestStrips;
+import wickbench.testing.Meets;
 
 /** A run through moved clocks, closed lids, crashes and power cuts. */
 class RunSurvivalTest extends RunCase {
@@ -52,6 +53,7 @@ class RunSurvivalTest extends RunCase {
     }
 
     @Test
+    @Meets("EU GMP Annex 11 16")
     void a_crash_brings_the_run_back_with_the_true_time_and_what_was_kept() {
         begin(strip(1), strip(2), strip(3));
         happened(new RunEvent.Started(1));

@@ -13,6 +13,7 @@ import wickbench.api.reading.Outcome;
 import wickbench.api.reading.RecordedReading;
 import wickbench.bench.run.Phase;
 import wickbench.bench.run.RunEvent;
+import wickbench.testing.Meets;
 import wickbench.testing.Schemas;
 
 /** A run from its first strip to its entry: what may happen to a strip, and when. */
@@ -29,6 +30,7 @@ class RunTest extends RunCase {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(f)")
     void nobody_reads_before_the_window_opens() {
         begin(strip(1));
         happened(new RunEvent.Started(1));
@@ -39,6 +41,7 @@ class RunTest extends RunCase {
     }
 
     @Test
+    @Meets("ALCOA+ complete")
     void a_missed_strip_stays_in_sight_and_becomes_invalid_with_its_sign() {
         begin(strip(1));
         happened(new RunEvent.Started(1));
@@ -69,6 +72,7 @@ class RunTest extends RunCase {
     }
 
     @Test
+    @Meets({"21 CFR 117 117.305(d)", "ALCOA+ original"})
     void the_first_answer_is_the_time_of_reading_however_long_the_rest_takes() {
         begin(strip(1));
         happened(new RunEvent.Started(1));
@@ -82,6 +86,7 @@ class RunTest extends RunCase {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(f)")
     void a_mistaken_start_can_be_taken_back_and_only_a_new_one_counts() {
         begin(strip(1));
         happened(new RunEvent.Started(1));

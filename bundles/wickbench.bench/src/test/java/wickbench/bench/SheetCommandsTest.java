@@ -17,6 +17,7 @@ import wickbench.api.check.BadInput;
 import wickbench.api.command.CommandSet;
 import wickbench.api.json.Json;
 import wickbench.testing.HeardTerminal;
+import wickbench.testing.Meets;
 import wickbench.testing.Schemas;
 
 /** {@code judge} and {@code record}, called as the command line calls them. */
@@ -108,6 +109,7 @@ class SheetCommandsTest {
     }
 
     @Test
+    @Meets("EU GMP Annex 11 6")
     void record_keeps_nothing_of_a_sheet_with_one_wrong_cell() throws IOException {
         home.withMethods();
         Files.writeString(sheet, Files.readString(sheet) + GOOD_ROW.replace("07:37:30", "07:30:00"));

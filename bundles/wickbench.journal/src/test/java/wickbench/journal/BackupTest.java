@@ -23,6 +23,7 @@ import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Comparison;
 import wickbench.api.journal.Entry;
 import wickbench.api.progress.Progress;
+import wickbench.testing.Meets;
 import wickbench.testing.Schemas;
 
 /** A home is copied while it lives, and made again from the copy. */
@@ -75,6 +76,7 @@ class BackupTest {
     }
 
     @Test
+    @Meets({"21 CFR 117 117.305(a)", "EU GMP Annex 11 4.8", "EU GMP Annex 11 7.2"})
     void a_home_made_from_a_back_up_holds_the_same_and_verifies() throws IOException {
         Backup made = backUp();
         Restored restored = restore(Optional.empty());
@@ -230,6 +232,7 @@ class BackupTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(c)")
     void a_file_missing_or_altered_by_a_byte_is_named_and_nothing_is_restored() throws IOException {
         backUp();
         for (String name : files(backup.resolve("home"))) {

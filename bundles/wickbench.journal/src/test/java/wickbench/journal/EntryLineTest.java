@@ -15,6 +15,7 @@ import wickbench.api.journal.EntryRef;
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
 import wickbench.api.person.PersonId;
+import wickbench.testing.Meets;
 
 class EntryLineTest {
     private static final Entry ENTRY = new Entry(
@@ -30,6 +31,7 @@ class EntryLineTest {
             Kept.NOTHING.leaf());
 
     @Test
+    @Meets("ALCOA+ legible")
     void a_line_is_the_envelope_in_canonical_form() {
         assertThat(text(ENTRY))
                 .isEqualTo(

@@ -17,6 +17,7 @@ import wickbench.api.journal.Entry;
 import wickbench.api.journal.StationId;
 import wickbench.api.json.Json;
 import wickbench.journal.Site.Machine;
+import wickbench.testing.Meets;
 import wickbench.testing.Schemas;
 
 /** Machines that are not who they say, or not who they were. */
@@ -37,6 +38,7 @@ class FalseStationsTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(h)")
     void a_changed_key_is_refused_and_named_even_when_the_copy_is_gone() throws IOException {
         Machine bench = site.station("bench");
         Machine stock = site.station("stock");

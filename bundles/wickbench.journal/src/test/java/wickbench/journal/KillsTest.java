@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Entry;
 import wickbench.api.progress.Progress;
+import wickbench.testing.Meets;
 
 /** A recording program is killed 200 times, at any moment of its life: nothing that it acknowledged is lost. */
 class KillsTest {
@@ -26,6 +27,7 @@ class KillsTest {
     Path folder;
 
     @Test
+    @Meets("ALCOA+ enduring")
     void no_acknowledged_entry_is_lost_when_the_program_is_killed() throws Exception {
         ExecutorService both = Executors.newFixedThreadPool(HOMES);
         List<Future<Long>> killed = both.invokeAll(List.of(recorders("one", 1), recorders("two", 2)));

@@ -17,6 +17,7 @@ import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.progress.Progress;
+import wickbench.testing.Meets;
 
 /**
  * The power cut after every single step that the journal takes on a disk: what was acknowledged is there, perhaps with whole
@@ -32,6 +33,7 @@ class PowerCutTest {
     private int laid;
 
     @Test
+    @Meets("ALCOA+ enduring")
     void a_home_that_is_founded_and_filled() throws IOException {
         Path home = Files.createDirectories(folder.resolve("home"));
         survives(home, disk -> {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Founding;
 import wickbench.api.progress.Progress;
+import wickbench.testing.Meets;
 
 /** Clocks that are set back, run years ahead, jump or change to winter time: every entry is kept, in its order, and told. */
 class SetClockTest {
@@ -41,6 +42,7 @@ class SetClockTest {
     }
 
     @Test
+    @Meets("21 CFR 117 117.305(d)")
     void a_clock_set_back_an_hour_is_told_and_nothing_is_refused() {
         recordedAt("2026-03-01T10:00:00Z", 0);
         assertThat(journal.status().notices()).isEmpty();
@@ -55,6 +57,7 @@ class SetClockTest {
     }
 
     @Test
+    @Meets("ALCOA+ contemporaneous")
     void a_clock_years_ahead_and_set_right_again_is_told() {
         recordedAt("2099-01-01T00:00:00Z", 0);
         recordedAt("2026-03-01T09:00:00Z", 1);

@@ -18,6 +18,7 @@ import wickbench.api.check.Refusal;
 import wickbench.api.journal.Sharing;
 import wickbench.api.journal.StationId;
 import wickbench.journal.Site.Machine;
+import wickbench.testing.Meets;
 
 /** A shared folder in which not everything is whole, or not ours. */
 class SharedFolderTest {
@@ -92,6 +93,7 @@ class SharedFolderTest {
     }
 
     @Test
+    @Meets({"EU GMP Annex 11 5", "ISO/IEC 17025 7.11.2 to 7.11.6"})
     void what_was_changed_in_the_share_is_not_taken_and_is_named() throws IOException {
         Machine bench = site.station("bench");
         Machine stock = site.station("stock");

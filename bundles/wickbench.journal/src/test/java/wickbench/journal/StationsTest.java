@@ -17,6 +17,7 @@ import wickbench.api.journal.Seen;
 import wickbench.api.journal.Sharing;
 import wickbench.api.journal.StationId;
 import wickbench.journal.Site.Machine;
+import wickbench.testing.Meets;
 
 /** Several machines, one shared folder: what each gets of the others. */
 class StationsTest {
@@ -147,6 +148,7 @@ class StationsTest {
     }
 
     @Test
+    @Meets("EU GMP Annex 11 16")
     void a_station_cut_off_for_three_days_comes_back_with_all_that_both_have_recorded() {
         Machine bench = site.station("bench");
         Machine stock = site.station("stock");

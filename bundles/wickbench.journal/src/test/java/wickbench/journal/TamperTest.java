@@ -23,6 +23,7 @@ import wickbench.api.json.Json;
 import wickbench.api.progress.Progress;
 import wickbench.proof.OpenKey;
 import wickbench.proof.TreeHash;
+import wickbench.testing.Meets;
 
 /** What somebody with a text editor and without the key may do to a journal, and how it is named. */
 class TamperTest {
@@ -45,6 +46,7 @@ class TamperTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(a)")
     void a_changed_entry_is_named() throws IOException {
         // the link to the last but one is the last link, so there either may be the changed one
         for (int place = 1; place < NOTES - 1; place++) {
@@ -63,6 +65,7 @@ class TamperTest {
     }
 
     @Test
+    @Meets("ALCOA+ complete")
     void a_missing_entry_is_named() throws IOException {
         List<String> lines = Files.readAllLines(segment);
         lines.remove(5);
@@ -72,6 +75,7 @@ class TamperTest {
     }
 
     @Test
+    @Meets("ALCOA+ consistent")
     void swapped_entries_are_named() throws IOException {
         List<String> lines = Files.readAllLines(segment);
         Collections.swap(lines, 6, 7);
@@ -100,6 +104,7 @@ class TamperTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(e)")
     void a_chain_made_anew_without_the_key_contradicts_the_checkpoint_over_the_old_one() throws IOException {
         for (int place = 0; place <= NOTES; place++) {
             byte[] before = Files.readAllBytes(segment);

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Verification.Broken;
 import wickbench.api.progress.Progress;
 import wickbench.proof.TreeHash;
+import wickbench.testing.Meets;
 
 /**
  * Each bit of the entries of a closed journal of 1,000 flipped, one at a time: every flip is found, and the entry named.
@@ -53,6 +54,7 @@ class ThousandFlipsTest {
     }
 
     @Test
+    @Meets({"21 CFR 117 117.305(c)", "EU GMP Annex 11 7.1"})
     void every_flip_is_found_and_its_entry_named() {
         LongAdder flips = new LongAdder();
         IntStream.range(0, ENTRIES - BEHIND).parallel().forEach(place -> {

@@ -21,6 +21,7 @@ import wickbench.api.authority.SecretWatch.Notice.Ending;
 import wickbench.api.authority.SecretWatch.Notice.Guessed;
 import wickbench.api.check.Refusal;
 import wickbench.people.profile.Profiled;
+import wickbench.testing.Meets;
 
 /** Passphrases that the profile lets age, and what is told of secrets before somebody asks (21 CFR 11.300(b), (d)). */
 class AgingTest {
@@ -51,6 +52,7 @@ class AgingTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.300(b)")
     void anAgedPassphraseSignsAndOpensNothingButANewOne() {
         house.profiles().issue(Profiled.aging(30), ADA, Optional.of(typed(ADAS)));
         house.pass(Duration.ofDays(30));
@@ -75,6 +77,7 @@ class AgingTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.300(d)")
     void guessingIsToldWhileItIsLockedOut() {
         for (int wrong = 0; wrong < Attempts.FREE; wrong++) {
             assertThatThrownBy(() -> house.signIn().open(BO, typed("this is not Bo's")))

@@ -5,6 +5,7 @@ import static wickbench.people.TestHouse.typed;
 
 import java.security.SecureRandom;
 import org.junit.jupiter.api.Test;
+import wickbench.testing.Meets;
 
 class Argon2idTest {
     /** Reference implementation phc-winner-argon2, src/test.c: m = 2^16 KiB, t = 2, p = 1, "password", "somesalt". */
@@ -26,6 +27,7 @@ class Argon2idTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.300(a)")
     void saltsEachHashAnew() {
         SecureRandom chance = new SecureRandom();
         assertThat(Argon2id.hash(typed("the same words"), chance))

@@ -33,6 +33,7 @@ import wickbench.api.journal.Entry;
 import wickbench.api.person.Role;
 import wickbench.api.progress.Progress;
 import wickbench.people.profile.Profiled;
+import wickbench.testing.Meets;
 
 /** Passphrases given, forgotten, recovered; and people forgotten. */
 class CredentialsTest {
@@ -65,6 +66,7 @@ class CredentialsTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.300(c)")
     void aPhraseForOnceIsGoodForOnesOwnPassphraseAndForADay() {
         house.locked();
         house.credentials()
@@ -78,6 +80,7 @@ class CredentialsTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.200(a)(3)")
     void whoHadAPassphraseNeedsAWitnessForAnother() {
         house.locked();
         refused("people.witness", () -> house.credentials().reset(BO, typed(ONCE), adas(), Optional.empty()));
@@ -132,6 +135,7 @@ class CredentialsTest {
     }
 
     @Test
+    @Meets("21 CFR 117 117.315(a)(1), (b)")
     void nobodyIsForgottenWhileRecordsMustCarryTheName() throws IOException {
         house.locked();
         house.profiles().issue(Profiled.keeping(3), ADA, Optional.of(typed(ADAS)));

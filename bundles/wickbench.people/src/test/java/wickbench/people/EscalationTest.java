@@ -44,6 +44,7 @@ import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.people.profile.Profiled;
 import wickbench.reading.MethodJson;
+import wickbench.testing.Meets;
 
 /** An operator calls every door of weight directly, with and without signing (21 CFR 11.10(g), ASVS 5.0 V8). */
 class EscalationTest {
@@ -75,6 +76,7 @@ class EscalationTest {
     }
 
     @Test
+    @Meets("EU GMP Annex 11 2")
     void nothingPassesAndNothingIsAppended() {
         for (Optional<Passphrase> passphrase : List.of(Optional.<Passphrase>empty(), Optional.of(typed(BOS)))) {
             Map<Act, Runnable> doors = doors(BO, passphrase);
@@ -89,6 +91,7 @@ class EscalationTest {
     }
 
     @Test
+    @Meets("ALCOA+ attributable")
     void nobodyPassesByNamingTheAdministratorWithoutSittingThere() {
         house.signIn().close(ADA);
         doors(ADA, Optional.empty())
@@ -101,6 +104,7 @@ class EscalationTest {
     }
 
     @Test
+    @Meets({"21 CFR 11 11.10(g)", "EU GMP Annex 11 12.1 to 12.3"})
     void noActOfARoleIsAuthorisedWhicheverDoorAsks() {
         List<Act> privileged =
                 Stream.of(Act.values()).filter(act -> !act.roles().isEmpty()).toList();
@@ -159,6 +163,7 @@ class EscalationTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(g)")
     void aRoleWrittenIntoTheIndexBySqlIsNone() {
         sql("insert into \"people\".person_role (person, role, station, seq) select person, 'administrator',"
                 + " station, seq from \"people\".person_role where person = 'p-02' and role = 'operator'");

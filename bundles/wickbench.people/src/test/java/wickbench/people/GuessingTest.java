@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
+import wickbench.testing.Meets;
 
 /** Somebody tries passphrases (ASVS 5.0 V6.3.1, 21 CFR 11.300(d)). */
 class GuessingTest {
@@ -43,6 +44,7 @@ class GuessingTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(d)")
     void fiveAreHeardAndThenOneHasToWait() {
         for (int i = 0; i < Attempts.FREE; i++) {
             assertThat(guess(ADA)).isEqualTo("sign-in.wrong");
@@ -74,6 +76,7 @@ class GuessingTest {
 
     /** A million guesses, ten a second: 28 hours. */
     @Test
+    @Meets("21 CFR 11 11.300(d)")
     void aMillionGuessesAreFewHeardAndFewEntries() {
         long before = house.entries().size();
         long heard = 0;
@@ -116,6 +119,7 @@ class GuessingTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.300(e)")
     void aBadgeNamesAPersonButSignsNobodyIn() {
         house.credentials().badge(TestHouse.BO, "0004711", ADA);
         assertThat(house.signIn().atBench("0004711", Optional.empty())).isEqualTo(TestHouse.BO);

@@ -27,6 +27,7 @@ import wickbench.api.person.Person;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 import wickbench.api.progress.Progress;
+import wickbench.testing.Meets;
 
 class PeopleServiceTest {
     private static final PersonId ADA = new PersonId("p-01");
@@ -81,6 +82,7 @@ class PeopleServiceTest {
     }
 
     @Test
+    @Meets("ALCOA+ attributable")
     void anAlteredFileIsNotBelieved() throws IOException {
         house.people().enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR), ADA);
         Path file = nameFile();
@@ -89,6 +91,7 @@ class PeopleServiceTest {
     }
 
     @Test
+    @Meets("EU GMP Annex 11 12.1 to 12.3")
     void assigningReplacesAllRoles() {
         house.people().enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR, Role.OPERATOR), ADA);
         house.people().enrol(BO, "Bo Lind", Set.of(Role.OPERATOR, Role.TRAINER), ADA);
@@ -114,6 +117,7 @@ class PeopleServiceTest {
     }
 
     @Test
+    @Meets({"21 CFR 11 11.100(a)", "21 CFR 11 11.300(a)"})
     void strangersAndTakenIdsAreRefusedInWords() {
         refused(
                 () -> house.people().enrol(BO, "Bo Lind", Set.of(Role.OPERATOR), ADA),

@@ -24,6 +24,7 @@ import wickbench.api.check.Refusal;
 import wickbench.api.journal.Entry;
 import wickbench.api.person.Role;
 import wickbench.api.progress.Progress;
+import wickbench.testing.Meets;
 
 /** The way back by a code that lies sealed, where nobody could witness by passphrase (21 CFR 11.300(c)). */
 class RecoveryTest {
@@ -53,6 +54,7 @@ class RecoveryTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.300(c)")
     void theOnlyOneWithAPassphraseForgotItAndSomebodyWithoutOneStandsBy() {
         adaAlone();
         assertThat(house.recovery().sealed()).isFalse();

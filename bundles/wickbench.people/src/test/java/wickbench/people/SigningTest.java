@@ -25,6 +25,7 @@ import wickbench.api.json.Json;
 import wickbench.api.profile.Profiles.IssuedProfile;
 import wickbench.api.progress.Progress;
 import wickbench.people.profile.Profiled;
+import wickbench.testing.Meets;
 
 /** Signatures (21 CFR 11.50, 11.70, 11.200). */
 class SigningTest {
@@ -44,6 +45,7 @@ class SigningTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.50")
     void tellsWhoWhenAndWhatForAndTheSealHolds() {
         IssuedProfile issued = house.profiles().issue(Profiled.plain(), ADA, Optional.of(typed(ADAS)));
         assertThat(issued.signed()).isTrue();
@@ -57,6 +59,7 @@ class SigningTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.200(a)(1)")
     void isAskedEachTimeAlsoWithinASitting() {
         assertThat(house.signIn().sits(ADA)).isTrue();
         refused("sign.needed", () -> house.profiles().issue(Profiled.plain(), ADA, Optional.empty()));
@@ -67,6 +70,7 @@ class SigningTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.70")
     void fitsNoOtherEntry() {
         house.profiles().issue(Profiled.plain(), ADA, Optional.of(typed(ADAS)));
         Json signature = house.last().body().get(Signature.MEMBER).orElseThrow();
@@ -84,6 +88,7 @@ class SigningTest {
     }
 
     @Test
+    @Meets({"21 CFR 11 11.70", "EU GMP Annex 11 14"})
     void cannotBeTurnedIntoAnotherPersonsOrMeaningsOrTimes() {
         house.profiles().issue(Profiled.plain(), ADA, Optional.of(typed(ADAS)));
         Entry entry = house.last();
@@ -97,6 +102,7 @@ class SigningTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.200(a)(1)")
     void aDeskThatSomebodyWalkedAwayFromSignsNobodysAct() {
         house.signIn().open(ADA, typed(ADAS));
         house.pass(Sittings.IDLE.minusSeconds(1));

@@ -29,6 +29,7 @@ import wickbench.bench.run.Phase;
 import wickbench.bench.run.RunStrip;
 import wickbench.bench.run.StripState;
 import wickbench.reading.RecordedReadingJson;
+import wickbench.testing.Meets;
 import wickbench.testing.ui.Keyboard;
 import wickbench.testing.ui.TestDesk;
 
@@ -161,6 +162,7 @@ class RoughUseTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 7.4")
     void a_wrong_number_opens_nothing_and_says_why() {
         open(strip(1, FIVE_MINUTES, ONE_MINUTE), strip(2, FIVE_MINUTES, ONE_MINUTE));
         operator.start(1);

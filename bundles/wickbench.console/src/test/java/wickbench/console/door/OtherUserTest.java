@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickbench.testing.Meets;
 
 /**
  * Another user of the same machine gets no answer, whichever of the fences is taken down.
@@ -45,6 +46,7 @@ class OtherUserTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(d)")
     void the_folder_keeps_others_out() throws Exception {
         Holder holder = new Holder();
         try (Door door = Door.open(home, holder)) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import wickbench.testing.Meets;
 
 /** Limits, tails and quantiles against plain sums in 40-digit decimals. */
 class BinomialDigitsTest {
@@ -31,6 +32,7 @@ class BinomialDigitsTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 7.11.2 to 7.11.6")
     void limits_have_fourteen_digits() {
         double worst = 17;
         int checked = 0;

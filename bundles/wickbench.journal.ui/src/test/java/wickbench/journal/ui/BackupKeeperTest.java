@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.backup.BackupPlan;
 import wickbench.api.backup.Backups;
 import wickbench.shell.Due;
+import wickbench.testing.Meets;
 
 class BackupKeeperTest {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
@@ -63,6 +64,7 @@ class BackupKeeperTest {
     }
 
     @Test
+    @Meets("EU GMP Annex 11 7.2")
     void one_that_fails_is_told_until_it_is_made() throws Exception {
         Path file = Files.writeString(folder.resolve("file"), "in the way");
         backups.plan(Optional.of(new BackupPlan(file, 1, 3)));

@@ -22,6 +22,7 @@ import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.ledger.ResultRow;
+import wickbench.testing.Meets;
 import wickbench.testing.ui.TestDesk;
 import wickbench.widgets.Badge;
 import wickbench.widgets.StripDrawing;
@@ -98,6 +99,7 @@ class LedgerPageTest {
     }
 
     @Test
+    @Meets("ISO 22000 9.1.2")
     void the_weeks_follow_the_filter_and_fold_away() throws IOException {
         house.recordSheet();
         LedgerPart page = page();
@@ -167,6 +169,7 @@ class LedgerPageTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 7.5.2")
     void a_correction_stands_beside_what_it_corrects() {
         Kept kept = house.recordSheet().get(5);
         house.correct(kept.id(), withLot(kept.reading().reading(), "HZ-261013"), "lot misread");
@@ -180,6 +183,7 @@ class LedgerPageTest {
     }
 
     @Test
+    @Meets("21 CFR 117 117.320")
     void exports_what_is_seen() throws IOException {
         house.recordSheet();
         LedgerPart page = page();

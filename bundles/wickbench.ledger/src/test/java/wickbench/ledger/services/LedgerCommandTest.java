@@ -23,6 +23,7 @@ import wickbench.api.method.Seen;
 import wickbench.api.reading.RecordedReading;
 import wickbench.ledger.services.Strips.Plain;
 import wickbench.testing.HeardTerminal;
+import wickbench.testing.Meets;
 
 class LedgerCommandTest {
     private static final String CAUTION =
@@ -95,6 +96,7 @@ class LedgerCommandTest {
     }
 
     @Test
+    @Meets({"21 CFR 117 117.305(f)", "EU GMP Annex 11 12.4", "ISO/IEC 17025 7.8.6"})
     void showsAResultInFull() {
         assertThat(run("show", positive.ref().toString())).isZero();
         assertThat(printed.printed())
@@ -128,6 +130,7 @@ class LedgerCommandTest {
     }
 
     @Test
+    @Meets({"21 CFR 11 11.10(e)", "EU GMP Annex 11 9"})
     void correctsThroughTheDoorAndKeepsWhatWasSaidBefore() {
         assertThat(run(
                         "correct",
@@ -150,6 +153,7 @@ class LedgerCommandTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.50")
     void whoSignedACorrectionWhenAndWhatForIsShownWhereverItIs() {
         Signature name = site.correctSigned(
                 negative.id(), Plain.negative("S-1").seen(Seen.SEEN, Seen.FAINT).judged());
@@ -172,6 +176,7 @@ class LedgerCommandTest {
     }
 
     @Test
+    @Meets("ISO 22000 8.9.2, 8.9.4, 10.1")
     void aPositiveCannotBeArguedAway() {
         assertThat(run("correct", positive.ref().toString(), "--reason", "surely not", "--seen", "control hook"))
                 .isEqualTo(3);

@@ -28,6 +28,7 @@ import wickbench.ledger.ResultRow;
 import wickbench.ledger.Sort;
 import wickbench.ledger.SortColumn;
 import wickbench.ledger.services.Strips.Plain;
+import wickbench.testing.Meets;
 
 /** The pages of any question, put together, are what plain filtering and sorting of all results gives. */
 class PagingLawTest {
@@ -109,6 +110,7 @@ class PagingLawTest {
     }
 
     @Property(tries = 40)
+    @Meets({"ALCOA+ available", "ISO/IEC 17025 8.4.1, 8.4.2"})
     void pagesTogetherAreTheWholeAnswer(
             @ForAll("readings") List<Plain> readings,
             @ForAll("filters") Filter filter,

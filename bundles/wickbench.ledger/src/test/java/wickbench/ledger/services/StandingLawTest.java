@@ -29,6 +29,7 @@ import wickbench.ledger.Sort;
 import wickbench.ledger.services.Strips.Plain;
 import wickbench.reading.CorrectedReadingJson;
 import wickbench.reading.RecordedReadingJson;
+import wickbench.testing.Meets;
 
 /** What stands, whatever is said later and in whatever order it arrives. */
 class StandingLawTest {
@@ -55,6 +56,7 @@ class StandingLawTest {
     }
 
     @Property(tries = 25)
+    @Meets("ALCOA+ original")
     void nothingSaidLaterTakesAllergenAway(@ForAll("corrections") List<Later> corrections) throws IOException {
         try (TestSite site = TestSite.made()) {
             UUID result = site.record(Plain.negative("S-1").judged()).id();
@@ -75,6 +77,7 @@ class StandingLawTest {
     }
 
     @Property(tries = 20)
+    @Meets("ISO/IEC 17025 7.5.2")
     void theOrderOfArrivalDoesNotMatter(@ForAll("corrections") List<Later> corrections, @ForAll Random chance)
             throws IOException {
         List<Json.Obj> carried = carried(corrections);

@@ -14,6 +14,7 @@ import wickbench.api.reading.Outcome;
 import wickbench.ledger.Filter;
 import wickbench.ledger.Week;
 import wickbench.ledger.services.Strips.Plain;
+import wickbench.testing.Meets;
 
 /** Weeks on a real index, at a site whose clocks go back an hour within one of them (2026-04-05, tz database). */
 class WeeksTest {
@@ -35,6 +36,7 @@ class WeeksTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 7.7.1")
     void a_week_begins_on_monday_at_midnight_of_the_site() {
         assertThat(site.results.weekly(Filter.ALL))
                 .containsExactly(

@@ -30,6 +30,7 @@ import wickbench.api.report.Section.Tone;
 import wickbench.report.Plant;
 import wickbench.report.Poppler;
 import wickbench.report.chart.Charts;
+import wickbench.testing.Meets;
 
 /** What stands on paper, read back by poppler. */
 class PdfReportTest {
@@ -72,6 +73,7 @@ class PdfReportTest {
     }
 
     @Test
+    @Meets("21 CFR 11 11.10(b)")
     void a_table_repeats_its_header_on_each_page_and_loses_no_row() throws Exception {
         List<List<String>> rows = IntStream.range(0, 200)
                 .mapToObj(i -> List.of("Row-" + i + ".", "Place with a name of some length " + i, "" + i * 7))

@@ -23,6 +23,7 @@ import wickbench.report.Plant;
 import wickbench.report.Poppler;
 import wickbench.report.pdf.PdfPrinter;
 import wickbench.testing.HeardTerminal;
+import wickbench.testing.Meets;
 
 /** {@code report result}, read back by poppler. */
 class ReportCommandTest {
@@ -31,6 +32,7 @@ class ReportCommandTest {
     Path folder;
 
     @Test
+    @Meets({"21 CFR 117 117.305(e)", "21 CFR 117 117.320", "ISO/IEC 17025 7.8.2"})
     void a_negative_prints_with_its_reasons_and_its_seal() throws Exception {
         try (Plant plant = new Plant(folder.resolve("home"), false)) {
             Entry entry = plant.record(Plant.reading("W-0117", Seen.NOT_SEEN, Seen.SEEN, 6));
@@ -68,6 +70,7 @@ class ReportCommandTest {
     }
 
     @Test
+    @Meets("EU GMP Annex 11 8.1")
     void words_are_embedded_and_nothing_is_a_picture() throws Exception {
         try (Plant plant = new Plant(folder.resolve("home"), false)) {
             Entry entry = plant.record(Plant.reading("W-0119", Seen.FAINT, Seen.NOT_SEEN, 6));
@@ -83,6 +86,7 @@ class ReportCommandTest {
     }
 
     @Test
+    @Meets({"EU GMP Annex 11 8.2", "ISO/IEC 17025 7.8.8"})
     void a_correction_prints_as_what_counts_now_with_the_first_statement_beside_it() throws Exception {
         try (Plant plant = new Plant(folder.resolve("home"), false)) {
             Entry first = plant.record(Plant.reading("W-0120", Seen.NOT_SEEN, Seen.SEEN, 6));
@@ -103,6 +107,7 @@ class ReportCommandTest {
     }
 
     @Test
+    @Meets("21 CFR 117 117.305(f)")
     void a_signature_prints_with_name_time_and_meaning_and_a_missing_one_is_marked() throws Exception {
         try (Plant plant = new Plant(folder.resolve("home"), false)) {
             Entry signed = plant.record(Plant.reading("W-0126", Seen.NOT_SEEN, Seen.SEEN, 6));

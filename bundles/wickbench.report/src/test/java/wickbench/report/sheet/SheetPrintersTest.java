@@ -25,6 +25,7 @@ import wickbench.api.report.Section;
 import wickbench.api.report.Section.Column;
 import wickbench.api.report.Section.Table;
 import wickbench.report.Office;
+import wickbench.testing.Meets;
 
 /** Formula injection: CWE-1236; OWASP, "CSV Injection". What is written is read back by other programs. */
 class SheetPrintersTest {
@@ -34,6 +35,7 @@ class SheetPrintersTest {
     Path temporary;
 
     @Test
+    @Meets("21 CFR 11 11.10(b)")
     void csv_comes_back_exactly() throws IOException {
         String csv = new String(printed(new CsvPrinter(), hostile()), StandardCharsets.UTF_8);
         assertThat(csv.charAt(0)).isEqualTo(Csv.MARK);

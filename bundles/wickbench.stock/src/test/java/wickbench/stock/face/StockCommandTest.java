@@ -19,6 +19,7 @@ import wickbench.api.check.Refusal;
 import wickbench.api.json.Json;
 import wickbench.stock.room.StockHome;
 import wickbench.testing.HeardTerminal;
+import wickbench.testing.Meets;
 
 class StockCommandTest {
     private static final Path KIT = Path.of("src/test/resources/wickbench/stock/kit.json");
@@ -41,6 +42,7 @@ class StockCommandTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 6.4.13")
     void a_box_goes_its_way_from_the_scan_to_its_end() {
         assertThat(stock("define", KIT.toString())).isZero();
         assertThat(fridge("add", "F1", "--name", "Lab fridge", "--low", "2", "--high", "8"))

@@ -26,6 +26,7 @@ import wickbench.stock.FridgeTrace;
 import wickbench.stock.Fridges.Imported;
 import wickbench.stock.LogShape;
 import wickbench.stock.LotState;
+import wickbench.testing.Meets;
 
 class FridgeServiceTest {
     private static final Instant FIRST = Instant.parse("2026-03-02T09:00:00Z");
@@ -57,6 +58,7 @@ class FridgeServiceTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 6.3.3")
     void a_short_warm_spell_is_told_and_a_long_one_holds_the_lots_until_a_decision() throws IOException {
         Imported brief = read(log(i -> i >= 20 && i < 26 ? 9 : 5 + i % 2));
         assertThat(brief.found()).extracting(Excursion::cause).containsExactly(Cause.WARM);

@@ -27,6 +27,7 @@ import wickbench.stock.Delivery;
 import wickbench.stock.Lot;
 import wickbench.stock.LotCheck;
 import wickbench.stock.LotState;
+import wickbench.testing.Meets;
 
 class LotLifeTest {
     private static final LotId OTHER = new LotId("HZ-2");
@@ -47,6 +48,7 @@ class LotLifeTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 6.4.4, 6.6")
     void a_delivery_awaits_its_check_and_is_fit_after_it() {
         assertThat(home.receive(LOT, "2026-12-31", 2).state()).isEqualTo(LotState.AWAITING_CHECK);
         home.after(Duration.ofHours(1)).check(LOT, true, true);
@@ -71,6 +73,7 @@ class LotLifeTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 6.4.4, 6.6")
     void every_delivery_is_checked() {
         home.fit(LOT, "2026-12-31", 1);
         home.after(Duration.ofDays(1));
@@ -108,6 +111,7 @@ class LotLifeTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 6.4.8")
     void the_effective_day_is_the_earliest_and_never_later() {
         home.fit(LOT, "2026-12-31", 1);
         home.keeping.open(LOT, home.clock.instant(), Map.of(), KEEPER);
@@ -216,6 +220,7 @@ class LotLifeTest {
     }
 
     @Test
+    @Meets({"ISO/IEC 17025 6.4.9", "ISO/IEC 17025 7.10", "ISO 22000 8.3"})
     void a_lot_is_traced_both_ways_and_rejecting_it_later_touches_its_results() {
         home.fit(LOT, "2026-12-31", 1);
         var kept = home.after(Duration.ofHours(1)).read(LOT);
