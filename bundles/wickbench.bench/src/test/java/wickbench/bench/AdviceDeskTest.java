@@ -33,7 +33,7 @@ class AdviceDeskTest {
     private Path folder;
 
     @Test
-    @Meets("21 CFR 117 117.4(b), (d)")
+    @Meets("21 CFR 117.4(b), (d)")
     void absent_neighbours_are_not_checked_and_a_method_in_force_is_cleared() {
         try (BenchHome home = new BenchHome(folder).withMethods()) {
             assertThat(home.advice.gates(now(Route.SWAB_DRY, Optional.empty())))

@@ -38,7 +38,7 @@ class MethodShelfTest {
     }
 
     @Test
-    @Meets({"21 CFR 117 117.145(b), (c)", "ISO/IEC 17025 7.2.2"})
+    @Meets({"21 CFR 117.145(b), (c)", "ISO/IEC 17025 7.2.2"})
     void keeps_every_version_and_ends_the_one_before() throws InterruptedException {
         IssuedMethod first = home.shelf.issue(version(1), WRITER);
         Thread.sleep(5); // entries are timed to the millisecond

@@ -46,7 +46,7 @@ class OwedDeskTest {
     }
 
     @Test
-    @Meets("21 CFR 117 117.150(a)")
+    @Meets("21 CFR 117.150(a)")
     void what_a_positive_owes_stays_until_each_part_is_done() {
         UUID positive = record(POSITIVE_ROW).id();
         assertThat(steps()).containsExactly(Step.HOLD, Step.RE_CLEAN, Step.RE_TEST);
@@ -77,7 +77,7 @@ class OwedDeskTest {
     }
 
     @Test
-    @Meets({"21 CFR 117 117.150(a)", "ISO 22000 8.8.1"})
+    @Meets({"21 CFR 117.150(a)", "ISO 22000 8.8.1"})
     void nobody_decides_on_a_strip_that_they_read() {
         UUID positive = record(POSITIVE_ROW).id();
 

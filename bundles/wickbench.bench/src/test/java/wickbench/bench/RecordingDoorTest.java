@@ -47,7 +47,7 @@ class RecordingDoorTest {
     }
 
     @Test
-    @Meets({"21 CFR 117 117.145(b), (c)", "21 CFR 117 117.305(b)", "ISO 22000 8.5.4.3"})
+    @Meets({"21 CFR 117.145(b), (c)", "21 CFR 117.305(b)", "ISO 22000 8.5.4.3"})
     void keeps_a_reading_with_the_facts_it_was_judged_by() {
         Kept kept = record(GOOD_ROW).get(0);
 
@@ -133,7 +133,7 @@ class RecordingDoorTest {
     }
 
     @Test
-    @Meets({"21 CFR 117 117.305(c)", "EU GMP Annex 11 9"})
+    @Meets({"21 CFR 117.305(c)", "EU GMP Annex 11 9"})
     void a_correction_stands_beside_what_it_corrects() {
         Kept first = record(GOOD_ROW).get(0);
         Reading now = read(POSITIVE_ROW).get(0);

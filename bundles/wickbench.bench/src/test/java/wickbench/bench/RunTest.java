@@ -30,7 +30,7 @@ class RunTest extends RunCase {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(f)")
+    @Meets("21 CFR 11.10(f)")
     void nobody_reads_before_the_window_opens() {
         begin(strip(1));
         happened(new RunEvent.Started(1));
@@ -72,7 +72,7 @@ class RunTest extends RunCase {
     }
 
     @Test
-    @Meets({"21 CFR 117 117.305(d)", "ALCOA+ original"})
+    @Meets({"21 CFR 117.305(d)", "ALCOA+ original"})
     void the_first_answer_is_the_time_of_reading_however_long_the_rest_takes() {
         begin(strip(1));
         happened(new RunEvent.Started(1));
@@ -86,7 +86,7 @@ class RunTest extends RunCase {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(f)")
+    @Meets("21 CFR 11.10(f)")
     void a_mistaken_start_can_be_taken_back_and_only_a_new_one_counts() {
         begin(strip(1));
         happened(new RunEvent.Started(1));

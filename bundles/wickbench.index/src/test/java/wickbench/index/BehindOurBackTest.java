@@ -53,7 +53,7 @@ class BehindOurBackTest {
     }
 
     @ParameterizedTest
-    @Meets("21 CFR 11 11.10(a)")
+    @Meets("21 CFR 11.10(a)")
     @CsvSource(delimiter = '|', textBlock = """
             update "tallies".tally set times = 19 where word = 'seen'            | CHANGED seen
             delete from "tallies".tally where word = 'faint'                     | MISSING faint

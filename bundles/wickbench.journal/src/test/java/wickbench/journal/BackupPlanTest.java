@@ -60,7 +60,7 @@ class BackupPlanTest {
     }
 
     @Test
-    @Meets({"21 CFR 11 11.10(c)", "ISO/IEC 17025 8.4.1, 8.4.2"})
+    @Meets({"21 CFR 11.10(c)", "ISO/IEC 17025 8.4.1, 8.4.2"})
     void a_plan_is_due_at_once_and_then_each_time_its_days_are_over() {
         backups.plan(Optional.of(new BackupPlan(safe, 2, 5)));
         assertThat(backups.state().due()).isTrue();

@@ -76,7 +76,7 @@ class BackupTest {
     }
 
     @Test
-    @Meets({"21 CFR 117 117.305(a)", "EU GMP Annex 11 4.8", "EU GMP Annex 11 7.2"})
+    @Meets({"21 CFR 117.305(a)", "EU GMP Annex 11 4.8", "EU GMP Annex 11 7.2"})
     void a_home_made_from_a_back_up_holds_the_same_and_verifies() throws IOException {
         Backup made = backUp();
         Restored restored = restore(Optional.empty());
@@ -232,7 +232,7 @@ class BackupTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(c)")
+    @Meets("21 CFR 11.10(c)")
     void a_file_missing_or_altered_by_a_byte_is_named_and_nothing_is_restored() throws IOException {
         backUp();
         for (String name : files(backup.resolve("home"))) {

@@ -38,7 +38,7 @@ class FalseStationsTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(h)")
+    @Meets("21 CFR 11.10(h)")
     void a_changed_key_is_refused_and_named_even_when_the_copy_is_gone() throws IOException {
         Machine bench = site.station("bench");
         Machine stock = site.station("stock");

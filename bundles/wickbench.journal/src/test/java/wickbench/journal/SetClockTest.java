@@ -42,7 +42,7 @@ class SetClockTest {
     }
 
     @Test
-    @Meets("21 CFR 117 117.305(d)")
+    @Meets("21 CFR 117.305(d)")
     void a_clock_set_back_an_hour_is_told_and_nothing_is_refused() {
         recordedAt("2026-03-01T10:00:00Z", 0);
         assertThat(journal.status().notices()).isEmpty();

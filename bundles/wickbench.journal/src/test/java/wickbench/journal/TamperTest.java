@@ -46,7 +46,7 @@ class TamperTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(a)")
+    @Meets("21 CFR 11.10(a)")
     void a_changed_entry_is_named() throws IOException {
         // the link to the last but one is the last link, so there either may be the changed one
         for (int place = 1; place < NOTES - 1; place++) {
@@ -104,7 +104,7 @@ class TamperTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(e)")
+    @Meets("21 CFR 11.10(e)")
     void a_chain_made_anew_without_the_key_contradicts_the_checkpoint_over_the_old_one() throws IOException {
         for (int place = 0; place <= NOTES; place++) {
             byte[] before = Files.readAllBytes(segment);

@@ -54,7 +54,7 @@ class ThousandFlipsTest {
     }
 
     @Test
-    @Meets({"21 CFR 117 117.305(c)", "EU GMP Annex 11 7.1"})
+    @Meets({"21 CFR 117.305(c)", "EU GMP Annex 11 7.1"})
     void every_flip_is_found_and_its_entry_named() {
         LongAdder flips = new LongAdder();
         IntStream.range(0, ENTRIES - BEHIND).parallel().forEach(place -> {

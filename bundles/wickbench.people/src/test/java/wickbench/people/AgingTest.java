@@ -52,7 +52,7 @@ class AgingTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.300(b)")
+    @Meets("21 CFR 11.300(b)")
     void anAgedPassphraseSignsAndOpensNothingButANewOne() {
         house.profiles().issue(Profiled.aging(30), ADA, Optional.of(typed(ADAS)));
         house.pass(Duration.ofDays(30));
@@ -77,7 +77,7 @@ class AgingTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.300(d)")
+    @Meets("21 CFR 11.300(d)")
     void guessingIsToldWhileItIsLockedOut() {
         for (int wrong = 0; wrong < Attempts.FREE; wrong++) {
             assertThatThrownBy(() -> house.signIn().open(BO, typed("this is not Bo's")))

@@ -27,7 +27,7 @@ class Argon2idTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.300(a)")
+    @Meets("21 CFR 11.300(a)")
     void saltsEachHashAnew() {
         SecureRandom chance = new SecureRandom();
         assertThat(Argon2id.hash(typed("the same words"), chance))

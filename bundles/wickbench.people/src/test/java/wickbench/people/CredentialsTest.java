@@ -66,7 +66,7 @@ class CredentialsTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.300(c)")
+    @Meets("21 CFR 11.300(c)")
     void aPhraseForOnceIsGoodForOnesOwnPassphraseAndForADay() {
         house.locked();
         house.credentials()
@@ -80,7 +80,7 @@ class CredentialsTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.200(a)(3)")
+    @Meets("21 CFR 11.200(a)(3)")
     void whoHadAPassphraseNeedsAWitnessForAnother() {
         house.locked();
         refused("people.witness", () -> house.credentials().reset(BO, typed(ONCE), adas(), Optional.empty()));
@@ -135,7 +135,7 @@ class CredentialsTest {
     }
 
     @Test
-    @Meets("21 CFR 117 117.315(a)(1), (b)")
+    @Meets("21 CFR 117.315(a)(1), (b)")
     void nobodyIsForgottenWhileRecordsMustCarryTheName() throws IOException {
         house.locked();
         house.profiles().issue(Profiled.keeping(3), ADA, Optional.of(typed(ADAS)));

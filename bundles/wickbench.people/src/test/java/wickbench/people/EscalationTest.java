@@ -104,7 +104,7 @@ class EscalationTest {
     }
 
     @Test
-    @Meets({"21 CFR 11 11.10(g)", "EU GMP Annex 11 12.1 to 12.3"})
+    @Meets({"21 CFR 11.10(g)", "EU GMP Annex 11 12.1 to 12.3"})
     void noActOfARoleIsAuthorisedWhicheverDoorAsks() {
         List<Act> privileged =
                 Stream.of(Act.values()).filter(act -> !act.roles().isEmpty()).toList();
@@ -163,7 +163,7 @@ class EscalationTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(g)")
+    @Meets("21 CFR 11.10(g)")
     void aRoleWrittenIntoTheIndexBySqlIsNone() {
         sql("insert into \"people\".person_role (person, role, station, seq) select person, 'administrator',"
                 + " station, seq from \"people\".person_role where person = 'p-02' and role = 'operator'");

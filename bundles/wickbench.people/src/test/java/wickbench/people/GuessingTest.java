@@ -44,7 +44,7 @@ class GuessingTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(d)")
+    @Meets("21 CFR 11.10(d)")
     void fiveAreHeardAndThenOneHasToWait() {
         for (int i = 0; i < Attempts.FREE; i++) {
             assertThat(guess(ADA)).isEqualTo("sign-in.wrong");
@@ -76,7 +76,7 @@ class GuessingTest {
 
     /** A million guesses, ten a second: 28 hours. */
     @Test
-    @Meets("21 CFR 11 11.300(d)")
+    @Meets("21 CFR 11.300(d)")
     void aMillionGuessesAreFewHeardAndFewEntries() {
         long before = house.entries().size();
         long heard = 0;
@@ -119,7 +119,7 @@ class GuessingTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.300(e)")
+    @Meets("21 CFR 11.300(e)")
     void aBadgeNamesAPersonButSignsNobodyIn() {
         house.credentials().badge(TestHouse.BO, "0004711", ADA);
         assertThat(house.signIn().atBench("0004711", Optional.empty())).isEqualTo(TestHouse.BO);

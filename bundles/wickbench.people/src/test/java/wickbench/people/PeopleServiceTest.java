@@ -117,7 +117,7 @@ class PeopleServiceTest {
     }
 
     @Test
-    @Meets({"21 CFR 11 11.100(a)", "21 CFR 11 11.300(a)"})
+    @Meets({"21 CFR 11.100(a)", "21 CFR 11.300(a)"})
     void strangersAndTakenIdsAreRefusedInWords() {
         refused(
                 () -> house.people().enrol(BO, "Bo Lind", Set.of(Role.OPERATOR), ADA),

@@ -54,7 +54,7 @@ class RecoveryTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.300(c)")
+    @Meets("21 CFR 11.300(c)")
     void theOnlyOneWithAPassphraseForgotItAndSomebodyWithoutOneStandsBy() {
         adaAlone();
         assertThat(house.recovery().sealed()).isFalse();

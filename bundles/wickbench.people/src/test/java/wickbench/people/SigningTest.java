@@ -45,7 +45,7 @@ class SigningTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.50")
+    @Meets("21 CFR 11.50")
     void tellsWhoWhenAndWhatForAndTheSealHolds() {
         IssuedProfile issued = house.profiles().issue(Profiled.plain(), ADA, Optional.of(typed(ADAS)));
         assertThat(issued.signed()).isTrue();
@@ -59,7 +59,7 @@ class SigningTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.200(a)(1)")
+    @Meets("21 CFR 11.200(a)(1)")
     void isAskedEachTimeAlsoWithinASitting() {
         assertThat(house.signIn().sits(ADA)).isTrue();
         refused("sign.needed", () -> house.profiles().issue(Profiled.plain(), ADA, Optional.empty()));
@@ -70,7 +70,7 @@ class SigningTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.70")
+    @Meets("21 CFR 11.70")
     void fitsNoOtherEntry() {
         house.profiles().issue(Profiled.plain(), ADA, Optional.of(typed(ADAS)));
         Json signature = house.last().body().get(Signature.MEMBER).orElseThrow();
@@ -88,7 +88,7 @@ class SigningTest {
     }
 
     @Test
-    @Meets({"21 CFR 11 11.70", "EU GMP Annex 11 14"})
+    @Meets({"21 CFR 11.70", "EU GMP Annex 11 14"})
     void cannotBeTurnedIntoAnotherPersonsOrMeaningsOrTimes() {
         house.profiles().issue(Profiled.plain(), ADA, Optional.of(typed(ADAS)));
         Entry entry = house.last();
@@ -102,7 +102,7 @@ class SigningTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.200(a)(1)")
+    @Meets("21 CFR 11.200(a)(1)")
     void aDeskThatSomebodyWalkedAwayFromSignsNobodysAct() {
         house.signIn().open(ADA, typed(ADAS));
         house.pass(Sittings.IDLE.minusSeconds(1));

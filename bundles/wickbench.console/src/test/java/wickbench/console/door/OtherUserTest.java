@@ -46,7 +46,7 @@ class OtherUserTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(d)")
+    @Meets("21 CFR 11.10(d)")
     void the_folder_keeps_others_out() throws Exception {
         Holder holder = new Holder();
         try (Door door = Door.open(home, holder)) {

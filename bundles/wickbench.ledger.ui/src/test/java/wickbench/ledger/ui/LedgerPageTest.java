@@ -183,7 +183,7 @@ class LedgerPageTest {
     }
 
     @Test
-    @Meets("21 CFR 117 117.320")
+    @Meets("21 CFR 117.320")
     void exports_what_is_seen() throws IOException {
         house.recordSheet();
         LedgerPart page = page();

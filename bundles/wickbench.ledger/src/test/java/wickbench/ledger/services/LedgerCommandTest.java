@@ -96,7 +96,7 @@ class LedgerCommandTest {
     }
 
     @Test
-    @Meets({"21 CFR 117 117.305(f)", "EU GMP Annex 11 12.4", "ISO/IEC 17025 7.8.6"})
+    @Meets({"21 CFR 117.305(f)", "EU GMP Annex 11 12.4", "ISO/IEC 17025 7.8.6"})
     void showsAResultInFull() {
         assertThat(run("show", positive.ref().toString())).isZero();
         assertThat(printed.printed())
@@ -130,7 +130,7 @@ class LedgerCommandTest {
     }
 
     @Test
-    @Meets({"21 CFR 11 11.10(e)", "EU GMP Annex 11 9"})
+    @Meets({"21 CFR 11.10(e)", "EU GMP Annex 11 9"})
     void correctsThroughTheDoorAndKeepsWhatWasSaidBefore() {
         assertThat(run(
                         "correct",
@@ -153,7 +153,7 @@ class LedgerCommandTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.50")
+    @Meets("21 CFR 11.50")
     void whoSignedACorrectionWhenAndWhatForIsShownWhereverItIs() {
         Signature name = site.correctSigned(
                 negative.id(), Plain.negative("S-1").seen(Seen.SEEN, Seen.FAINT).judged());

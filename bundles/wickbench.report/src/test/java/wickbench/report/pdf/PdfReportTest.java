@@ -73,7 +73,7 @@ class PdfReportTest {
     }
 
     @Test
-    @Meets("21 CFR 11 11.10(b)")
+    @Meets("21 CFR 11.10(b)")
     void a_table_repeats_its_header_on_each_page_and_loses_no_row() throws Exception {
         List<List<String>> rows = IntStream.range(0, 200)
                 .mapToObj(i -> List.of("Row-" + i + ".", "Place with a name of some length " + i, "" + i * 7))

@@ -35,7 +35,7 @@ class SheetPrintersTest {
     Path temporary;
 
     @Test
-    @Meets("21 CFR 11 11.10(b)")
+    @Meets("21 CFR 11.10(b)")
     void csv_comes_back_exactly() throws IOException {
         String csv = new String(printed(new CsvPrinter(), hostile()), StandardCharsets.UTF_8);
         assertThat(csv.charAt(0)).isEqualTo(Csv.MARK);

@@ -70,7 +70,7 @@ class StockGateTest {
     }
 
     @Test
-    @Meets("21 CFR 117 117.165(a)(1)")
+    @Meets("21 CFR 117.165(a)(1)")
     void equipment_out_of_calibration_is_named_and_refuses_nothing() {
         home.fit(LOT, "2026-12-31", 1);
         home.keeping.calibrated(
