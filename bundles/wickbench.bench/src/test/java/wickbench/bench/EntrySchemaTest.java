@@ -15,6 +15,9 @@ import java.util.TreeSet;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.doubt.Doubt;
+import wickbench.api.journal.Draft;
+import wickbench.api.json.Json;
 import wickbench.api.method.MethodId;
 import wickbench.api.owed.CleanDone;
 import wickbench.api.owed.VisualCheck;
@@ -26,6 +29,9 @@ import wickbench.testing.Schemas;
 class EntrySchemaTest {
     private static final String POSITIVE_ROW = GOOD_ROW.replace("control hook", "control hook ~test");
 
+    /** A kind of another bundle that puts results in doubt. */
+    private static final String ELSEWHERE = "plant.closed";
+
     @TempDir
     private Path folder;
 
@@ -36,6 +42,9 @@ class EntrySchemaTest {
         try (BenchHome home = new BenchHome(folder).withMethods()) {
             live(home);
             home.journal.read(home.journal.stations().get(0), 0, entry -> {
+                if (entry.kind().equals(ELSEWHERE)) {
+                    return true;
+                }
                 kinds.add(entry.kind());
                 assertThat(schemas.errors(
                                 entry.kind() + "-1.schema.json", entry.body().canonical()))
@@ -67,6 +76,22 @@ class EntrySchemaTest {
                 .isNotEmpty();
     }
 
+    /** A decision on a result in doubt has a member that no other has. */
+    private static void decide(BenchHome home) {
+        UUID negative = home.door
+                .record(Sheets.read(HEADER + GOOD_ROW.replace("S1", "S9")).orRefuse(), WRITER)
+                .get(0)
+                .id();
+        Doubt doubt = Doubt.ofMethod("method.withdrawn", new MethodId("nut-swab"), Optional.empty());
+        home.journal.append(List.of(new Draft(
+                UUID.fromString("0b0e7f4e-0d4c-8a10-9c38-0d4f0a4e2f11"),
+                WRITER,
+                ELSEWHERE,
+                1,
+                Doubt.into(Json.object(), List.of(doubt)))));
+        home.owed.settle(negative, Owed.DECIDE, "it stands", WRITER, Optional.empty());
+    }
+
     private static void live(BenchHome home) {
         UUID id = home.door
                 .record(Sheets.read(HEADER + GOOD_ROW).orRefuse(), WRITER)
@@ -79,6 +104,7 @@ class EntrySchemaTest {
         home.owed.looked(new VisualCheck("filler", Optional.empty(), Visual.SOILED, WRITER, later), WRITER);
         home.owed.neighbours(id, List.of("hopper"), WRITER);
         home.owed.settle(id, Owed.HOLD, "batch destroyed", WRITER, Optional.empty());
+        decide(home);
         home.shelf.withdraw(new MethodId("nut-swab"), "the kit is no longer made", WRITER);
     }
 }

@@ -15,6 +15,7 @@ import wickbench.api.reading.Outcome;
  * @param target what the method detects
  * @param text part of any of the words of a result, in any case of letters
  * @param held only results that hold line and product
+ * @param inDoubt only Negatives in doubt that nobody has decided on
  */
 public record Filter(
         Optional<LocalDate> from,
@@ -28,7 +29,8 @@ public record Filter(
         Optional<PersonId> operator,
         Optional<LotId> lot,
         Optional<String> text,
-        boolean held) {
+        boolean held,
+        boolean inDoubt) {
     public static final Filter ALL = new Filter(
             Optional.empty(),
             Optional.empty(),
@@ -41,50 +43,55 @@ public record Filter(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            false,
             false);
 
     /** Returns this filter with other days, both included. */
     public Filter days(Optional<LocalDate> first, Optional<LocalDate> last) {
-        return new Filter(first, last, outcome, place, line, batch, method, target, operator, lot, text, held);
+        return new Filter(first, last, outcome, place, line, batch, method, target, operator, lot, text, held, inDoubt);
     }
 
     public Filter withOutcome(Optional<Outcome> other) {
-        return new Filter(from, to, other, place, line, batch, method, target, operator, lot, text, held);
+        return new Filter(from, to, other, place, line, batch, method, target, operator, lot, text, held, inDoubt);
     }
 
     public Filter withPlace(Optional<String> other) {
-        return new Filter(from, to, outcome, other, line, batch, method, target, operator, lot, text, held);
+        return new Filter(from, to, outcome, other, line, batch, method, target, operator, lot, text, held, inDoubt);
     }
 
     public Filter withLine(Optional<String> other) {
-        return new Filter(from, to, outcome, place, other, batch, method, target, operator, lot, text, held);
+        return new Filter(from, to, outcome, place, other, batch, method, target, operator, lot, text, held, inDoubt);
     }
 
     public Filter withBatch(Optional<String> other) {
-        return new Filter(from, to, outcome, place, line, other, method, target, operator, lot, text, held);
+        return new Filter(from, to, outcome, place, line, other, method, target, operator, lot, text, held, inDoubt);
     }
 
     public Filter withMethod(Optional<MethodId> other) {
-        return new Filter(from, to, outcome, place, line, batch, other, target, operator, lot, text, held);
+        return new Filter(from, to, outcome, place, line, batch, other, target, operator, lot, text, held, inDoubt);
     }
 
     public Filter withTarget(Optional<String> other) {
-        return new Filter(from, to, outcome, place, line, batch, method, other, operator, lot, text, held);
+        return new Filter(from, to, outcome, place, line, batch, method, other, operator, lot, text, held, inDoubt);
     }
 
     public Filter withOperator(Optional<PersonId> other) {
-        return new Filter(from, to, outcome, place, line, batch, method, target, other, lot, text, held);
+        return new Filter(from, to, outcome, place, line, batch, method, target, other, lot, text, held, inDoubt);
     }
 
     public Filter withLot(Optional<LotId> other) {
-        return new Filter(from, to, outcome, place, line, batch, method, target, operator, other, text, held);
+        return new Filter(from, to, outcome, place, line, batch, method, target, operator, other, text, held, inDoubt);
     }
 
     public Filter withText(Optional<String> other) {
-        return new Filter(from, to, outcome, place, line, batch, method, target, operator, lot, other, held);
+        return new Filter(from, to, outcome, place, line, batch, method, target, operator, lot, other, held, inDoubt);
     }
 
     public Filter onlyHeld(boolean only) {
-        return new Filter(from, to, outcome, place, line, batch, method, target, operator, lot, text, only);
+        return new Filter(from, to, outcome, place, line, batch, method, target, operator, lot, text, only, inDoubt);
+    }
+
+    public Filter onlyInDoubt(boolean only) {
+        return new Filter(from, to, outcome, place, line, batch, method, target, operator, lot, text, held, only);
     }
 }

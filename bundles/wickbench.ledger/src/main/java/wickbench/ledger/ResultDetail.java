@@ -14,9 +14,11 @@ import wickbench.api.reading.Sample;
  * @param row as the index has it
  * @param reading the statement that counts, as it stands in the journal
  * @param history every statement, oldest first, each as it stands in the journal
+ * @param doubts what put it in doubt, decided or not, oldest first
  */
-public record ResultDetail(ResultRow row, RecordedReading reading, List<Statement> history) {
+public record ResultDetail(ResultRow row, RecordedReading reading, List<Statement> history, List<InDoubt> doubts) {
     public ResultDetail {
+        doubts = List.copyOf(doubts);
         history = List.copyOf(history);
     }
 

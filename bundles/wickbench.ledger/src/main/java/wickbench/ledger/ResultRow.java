@@ -25,6 +25,7 @@ import wickbench.api.reading.Severity;
  * @param target what the method detects
  * @param sign the strip proves nothing but shows a sign of allergen
  * @param held a statement of it showed allergen or a sign of it
+ * @param inDoubt a Negative that something put in doubt, and nobody has decided whether it stands
  * @param findings how many rules had something to say
  * @param worst the gravest of them
  * @param dilution beyond the method's own steps; 1 is undiluted
@@ -54,6 +55,7 @@ public record ResultRow(
         Outcome outcome,
         boolean sign,
         boolean held,
+        boolean inDoubt,
         long findings,
         Optional<Severity> worst,
         Optional<RunControl> control,

@@ -11,8 +11,8 @@ import wickbench.api.words.Words;
 
 /** Outcomes and their levels in words, in the user's language. */
 public final class OutcomeWords {
-    private static final List<Owed> MOST_URGENT_FIRST =
-            List.of(Owed.HOLD, Owed.RE_CLEAN, Owed.RE_TEST, Owed.BRACKET, Owed.REPEAT_DILUTED, Owed.REPEAT);
+    private static final List<Owed> MOST_URGENT_FIRST = List.of(
+            Owed.HOLD, Owed.RE_CLEAN, Owed.RE_TEST, Owed.DECIDE, Owed.BRACKET, Owed.REPEAT_DILUTED, Owed.REPEAT);
 
     private OutcomeWords() {}
 

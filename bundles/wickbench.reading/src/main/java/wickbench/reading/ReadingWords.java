@@ -19,6 +19,12 @@ public final class ReadingWords {
         return words().get(kind.toLowerCase(Locale.ROOT) + "." + choice.code());
     }
 
+    /** Returns why a result is in doubt; a cause that this bundle does not know gets a general word with its code. */
+    public static String doubt(String cause) {
+        String key = "doubt." + cause;
+        return words().get(words().has(key) ? key : "doubt.other", cause);
+    }
+
     /** Looked up anew each time, because the user may change the language. */
     static Words words() {
         return Words.of(ReadingWords.class, "reading");

@@ -37,6 +37,10 @@ import wickbench.api.words.Coded;
 import wickbench.reading.FindingsTable.Row;
 
 class WordsTest {
+    /** What puts results in doubt, as the bundles of the house say it. */
+    private static final List<String> CAUSES =
+            List.of("lot.rejected", "lot.storage", "lot.shortened", "operator.suspended", "method.withdrawn");
+
     static Stream<Coded> choices() {
         return Stream.of(
                         Outcome.values(),
@@ -95,8 +99,17 @@ class WordsTest {
         findings().forEach(finding -> unused.removeIf(key -> isFinding(key) && wordsOf(key, finding)));
         unused.removeIf(key -> key.startsWith("level.") || key.startsWith("sentence."));
         unused.remove("outcome.diluted");
+        CAUSES.forEach(cause -> unused.remove("doubt." + cause));
         // what stands in for a measure or rule that the program does not yet know
         assertThat(unused).containsExactlyInAnyOrder("finding.line.damaged");
+    }
+
+    @Test
+    void whyAResultIsInDoubtIsSaidInWordsAlsoOfACauseThatNobodyKnows() {
+        assertThat(CAUSES)
+                .allSatisfy(cause ->
+                        assertThat(ReadingWords.doubt(cause)).startsWith("its ").doesNotContain(cause));
+        assertThat(ReadingWords.doubt("water.bad")).isEqualTo("put in doubt (water.bad)");
     }
 
     private static boolean isFinding(String key) {

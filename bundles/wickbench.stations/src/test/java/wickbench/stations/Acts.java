@@ -13,6 +13,8 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
 import wickbench.api.clash.Settlement;
+import wickbench.api.doubt.Doubt;
+import wickbench.api.doubt.Trust;
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Hash;
@@ -22,8 +24,10 @@ import wickbench.api.lot.LotId;
 import wickbench.api.method.LineRole;
 import wickbench.api.method.Method;
 import wickbench.api.method.Seen;
+import wickbench.api.owed.Settled;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.CorrectedReading;
+import wickbench.api.reading.Owed;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.Reason;
 import wickbench.api.reading.RecordedReading;
@@ -46,6 +50,7 @@ final class Acts {
     private final String written;
     private final Method method;
     private final List<UUID> readings = new ArrayList<>();
+    private final List<UUID> doubts = new ArrayList<>();
     private final List<EntryRef> issued = new ArrayList<>();
 
     Acts(Random chance) {
@@ -59,7 +64,7 @@ final class Acts {
     }
 
     Draft next() {
-        return switch (chance.nextInt(10)) {
+        return switch (chance.nextInt(13)) {
             case 0, 1 -> issue();
             case 2 -> withdraw();
             case 3, 4 -> record();
@@ -67,6 +72,9 @@ final class Acts {
             case 6 -> attach();
             case 7 -> profile();
             case 8 -> person();
+            case 9 -> doubt();
+            case 10 -> trust();
+            case 11 -> decide();
             default -> settle();
         };
     }
@@ -114,6 +122,24 @@ final class Acts {
         }
         return draft(
                 CorrectedReading.KIND, CorrectedReadingJson.write(new CorrectedReading(known(), "mistyped", judged())));
+    }
+
+    /** Puts readings in doubt, under a kind that no view knows. */
+    private Draft doubt() {
+        Doubt doubt = Doubt.ofLot("lot.rejected", new LotId("A17"), Optional.of(START.plusSeconds(chance.nextInt(3))));
+        Draft draft = draft("lot.seen", Doubt.into(Json.object(), List.of(doubt)));
+        doubts.add(draft.id());
+        return draft;
+    }
+
+    private Draft trust() {
+        return draft("lot.seen", new Trust(doubts, START.plusSeconds(1)).into(Json.object()));
+    }
+
+    private Draft decide() {
+        return readings.isEmpty()
+                ? doubt()
+                : draft(Settled.KIND, new Settled(known(), Owed.DECIDE, "agreed", doubts).body());
     }
 
     private Draft attach() {

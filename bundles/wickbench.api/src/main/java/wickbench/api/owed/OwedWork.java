@@ -16,7 +16,7 @@ public interface OwedWork {
     /** Returns what is open, the oldest first. */
     List<OwedItem> open();
 
-    /** Returns all that an entry owes or owed, done or not. */
+    /** Returns all that an entry owes or owed, done or not; of an entry that doubts results, what is open because of it. */
     List<OwedItem> of(UUID owes);
 
     /** Records a clean; the same again adds nothing. */
@@ -34,6 +34,9 @@ public interface OwedWork {
 
     /**
      * Ends something owed by decision.
+     *
+     * <p>{@link Owed#DECIDE} takes the result, or the entry that doubts results: then everything is decided on that is open because
+     * of it.
      *
      * @param by a reviewer or releaser who did not read the strip
      * @throws wickbench.api.check.Refusal {@code owed.unknown} when it is not open, {@code owed.own-reading} when {@code by} read the

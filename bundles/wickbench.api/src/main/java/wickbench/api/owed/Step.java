@@ -24,7 +24,9 @@ public enum Step implements Coded {
     /** Clean the place again. */
     RE_CLEAN(Owed.RE_CLEAN),
     /** New samples at the same point and its neighbours, after the clean. */
-    RE_TEST(Owed.RE_TEST);
+    RE_TEST(Owed.RE_TEST),
+    /** An authorised person decides whether a Negative in doubt stands. */
+    DECIDE(Owed.DECIDE);
 
     private final Owed owed;
 

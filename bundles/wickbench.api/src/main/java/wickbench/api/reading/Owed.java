@@ -15,5 +15,7 @@ public enum Owed implements Coded {
     /** Clean again. */
     RE_CLEAN,
     /** Take new samples at the same point and its neighbours. */
-    RE_TEST
+    RE_TEST,
+    /** Decide whether a Negative stands that was put in doubt later; never proposed by a verdict. */
+    DECIDE
 }

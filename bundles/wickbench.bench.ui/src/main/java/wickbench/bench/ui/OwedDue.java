@@ -55,7 +55,7 @@ record OwedDue(OwedItem item, Optional<Reading> first, Optional<LotId> lot, bool
 
     /** Tells whether a strip does it, and may be run now. */
     boolean byStrip() {
-        boolean never = item.step() == Step.HOLD || item.step() == Step.RE_CLEAN;
+        boolean never = item.step() == Step.HOLD || item.step() == Step.RE_CLEAN || item.step() == Step.DECIDE;
         boolean stop = item.step() == Step.STOP_AND_CALL_QUALITY;
         boolean tooEarly = item.step() == Step.RE_TEST && unclean;
         return first.isPresent() && !never && !stop && !tooEarly;

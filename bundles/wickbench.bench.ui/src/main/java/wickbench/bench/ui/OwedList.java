@@ -8,6 +8,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
+import wickbench.reading.ReadingWords;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Job;
@@ -103,7 +104,8 @@ final class OwedList {
     }
 
     private static Mark mark(OwedDue owed) {
-        boolean grave = owed.item().step() == Step.HOLD || owed.item().callQuality();
+        Step step = owed.item().step();
+        boolean grave = step == Step.HOLD || step == Step.DECIDE || owed.item().callQuality();
         return grave
                 ? new Mark("", Shape.TRIANGLE, Meaning.ALARM)
                 : new Mark("", Shape.SQUARE, owed.byStrip() ? Meaning.NOTICE : Meaning.CAUTION);
@@ -125,6 +127,8 @@ final class OwedList {
         List<String> more = new ArrayList<>();
         if (item.step() == Step.REPEAT_DILUTED || item.step() == Step.BRACKET) {
             item.missing().forEach(times -> more.add("\u00d7" + times));
+        } else if (item.step() == Step.DECIDE) {
+            item.missing().stream().map(ReadingWords::doubt).forEach(more::add);
         } else {
             item.missing().stream().filter(place -> !place.equals(item.place())).forEach(more::add);
         }

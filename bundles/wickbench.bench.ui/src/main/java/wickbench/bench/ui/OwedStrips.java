@@ -47,7 +47,7 @@ final class OwedStrips {
                         .map(times -> thinner(first, new BigDecimal(times)))
                         .toList();
             case RE_TEST -> again(item, first);
-            case HOLD, RE_CLEAN, STOP_AND_CALL_QUALITY -> List.of();
+            case HOLD, RE_CLEAN, STOP_AND_CALL_QUALITY, DECIDE -> List.of();
         };
     }
 

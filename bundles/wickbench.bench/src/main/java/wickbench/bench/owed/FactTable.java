@@ -1,5 +1,6 @@
 package wickbench.bench.owed;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import wickbench.api.index.Row;
 import wickbench.api.index.Rows;
 import wickbench.api.owed.CleanDone;
 import wickbench.api.owed.Neighbourhood;
+import wickbench.api.owed.Settled;
 import wickbench.api.owed.VisualCheck;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Owed;
@@ -38,7 +40,8 @@ final class FactTable {
         rows.read("SELECT * FROM fact WHERE kind = ? ORDER BY written, station, seq", TestedRow::read, TestedRow.KIND)
                 .forEach(test -> tests.merge(test.id(), test, FactTable::corrected));
         List<Fact> facts = new ArrayList<>(tests.values());
-        facts.addAll(rows.read("SELECT * FROM fact WHERE kind <> ?", FactTable::other, TestedRow.KIND));
+        rows.read("SELECT * FROM fact WHERE kind <> ?", FactTable::other, TestedRow.KIND)
+                .forEach(facts::addAll);
         return facts;
     }
 
@@ -59,6 +62,7 @@ final class FactTable {
                 now.spot(),
                 now.method(),
                 now.lot(),
+                now.operator(),
                 now.dilution(),
                 now.control(),
                 now.reason(),
@@ -67,15 +71,21 @@ final class FactTable {
                 owed);
     }
 
-    private static Fact other(Row row) {
+    private static List<Fact> other(Row row) {
         UUID id = row.uuid("id");
+        Instant at = row.instant("at");
         return switch (row.text("kind")) {
-            case CleanDone.KIND -> new Cleaned(id, row.instant("at"), spot(row));
-            case VisualCheck.KIND ->
-                new Looked(id, row.instant("at"), spot(row), Coded.of(Visual.class, row.text("what")));
-            case Neighbourhood.KIND -> new Named(id, row.instant("at"), row.uuid("target"), points(row));
-            default -> new Decided(id, row.instant("at"), row.uuid("target"), Coded.of(Owed.class, row.text("what")));
+            case CleanDone.KIND -> List.of(new Cleaned(id, at, spot(row)));
+            case VisualCheck.KIND -> List.of(new Looked(id, at, spot(row), Coded.of(Visual.class, row.text("what"))));
+            case Neighbourhood.KIND -> List.of(new Named(id, at, row.uuid("target"), points(row)));
+            case Settled.KIND -> List.of(decided(row, id, at));
+            default -> DoubtRow.read(row, id, at);
         };
+    }
+
+    private static Decided decided(Row row, UUID id, Instant at) {
+        List<UUID> about = points(row).stream().map(UUID::fromString).toList();
+        return new Decided(id, at, row.uuid("target"), Coded.of(Owed.class, row.text("what")), about);
     }
 
     private static Spot spot(Row row) {

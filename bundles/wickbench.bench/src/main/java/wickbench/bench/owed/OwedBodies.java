@@ -11,17 +11,14 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import wickbench.api.authority.Signature;
 import wickbench.api.check.Checked;
 import wickbench.api.journal.Entry;
 import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.owed.CleanDone;
 import wickbench.api.owed.Neighbourhood;
-import wickbench.api.owed.Settled;
 import wickbench.api.owed.VisualCheck;
 import wickbench.api.person.PersonId;
-import wickbench.api.reading.Owed;
 import wickbench.api.reading.Visual;
 import wickbench.api.words.Coded;
 
@@ -59,13 +56,6 @@ final class OwedBodies {
                 .with("points", Json.texts(neighbours.points()));
     }
 
-    static Json.Obj write(Settled settled) {
-        return Json.object()
-                .with("owes", settled.owes().toString())
-                .with("owed", settled.owed().code())
-                .with("reason", settled.reason());
-    }
-
     static CleanDone clean(Entry entry) {
         Fields fields = fields(entry);
         String place = fields.text(PLACE);
@@ -92,15 +82,6 @@ final class OwedBodies {
         Optional<UUID> reading = need(fields, "reading", UUID::fromString);
         List<String> points = new ArrayList<>(fields.texts("points"));
         return done(fields, () -> new Neighbourhood(reading.orElseThrow(), points));
-    }
-
-    static Settled settled(Entry entry) {
-        Fields fields = fields(entry);
-        Optional<UUID> owes = need(fields, "owes", UUID::fromString);
-        Optional<Owed> owed = need(fields, "owed", text -> Coded.of(Owed.class, text));
-        String reason = fields.text("reason");
-        fields.has(Signature.MEMBER);
-        return done(fields, () -> new Settled(owes.orElseThrow(), owed.orElseThrow(), reason));
     }
 
     private static Fields fields(Entry entry) {

@@ -3,6 +3,7 @@ package wickbench.bench.owed;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -49,7 +50,9 @@ public final class OwedDesk implements OwedWork {
 
     @Override
     public List<OwedItem> of(UUID owes) {
-        return items().stream().filter(item -> item.owes().equals(owes)).toList();
+        return items().stream()
+                .filter(item -> item.owes().equals(owes) || item.doubts().contains(owes))
+                .toList();
     }
 
     @Override
@@ -77,17 +80,27 @@ public final class OwedDesk implements OwedWork {
 
     @Override
     public EntryRef settle(UUID owes, Owed owed, String reason, PersonId by, Optional<Passphrase> passphrase) {
-        Json.Obj body = OwedBodies.write(new Settled(owes, owed, reason));
+        List<OwedItem> open = of(owes).stream()
+                .filter(item -> !item.done() && item.step().owed() == owed)
+                .toList();
+        Json.Obj body = new Settled(owes, owed, reason, about(owes, open)).body();
         Draft draft = authority.authorise(Act.SETTLE_OWED, draft(Settled.KIND, Settled.VERSION, body, by), passphrase);
-        boolean open =
-                of(owes).stream().anyMatch(item -> !item.done() && item.step().owed() == owed);
-        if (!open && index.find(draft.id()).isEmpty()) {
+        if (open.isEmpty() && index.find(draft.id()).isEmpty()) {
             throw new Refusal("owed.unknown", OwedWords.get("owed.unknown", owes));
         }
-        if (reader(owes).filter(by::equals).isPresent()) {
+        if (Stream.concat(Stream.of(owes), open.stream().map(OwedItem::owes))
+                .flatMap(reading -> reader(reading).stream())
+                .anyMatch(by::equals)) {
             throw new Refusal("owed.own-reading", OwedWords.get("owed.own-reading", by));
         }
         return keep(draft);
+    }
+
+    /** What a decision must name, so that it does not answer what was not known. */
+    private static List<UUID> about(UUID owes, List<OwedItem> open) {
+        return open.stream()
+                .flatMap(item -> item.owes().equals(owes) ? item.doubts().stream() : Stream.of(item.owes()))
+                .toList();
     }
 
     private Optional<PersonId> reader(UUID reading) {

@@ -6,6 +6,7 @@ import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
+import wickbench.reading.ReadingWords;
 
 /** Prints what is owed: a table for people, an array for machines. */
 final class OwedPrint {
@@ -38,6 +39,9 @@ final class OwedPrint {
                 .with(
                         "answers",
                         Json.texts(item.answers().stream().map(Object::toString).toList()))
+                .with(
+                        "doubts",
+                        Json.texts(item.doubts().stream().map(Object::toString).toList()))
                 .with("done", item.done());
     }
 
@@ -62,7 +66,10 @@ final class OwedPrint {
     }
 
     private static List<String> missing(OwedItem item) {
-        List<String> missing = new ArrayList<>(item.missing());
+        List<String> missing = new ArrayList<>(
+                item.step() == Step.DECIDE
+                        ? item.missing().stream().map(ReadingWords::doubt).toList()
+                        : item.missing());
         if (item.step() == Step.RE_TEST && !item.neighboursNamed()) {
             missing.add(OwedWords.get("missing.neighbours"));
         }

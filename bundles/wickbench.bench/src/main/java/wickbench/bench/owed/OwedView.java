@@ -38,7 +38,7 @@ public final class OwedView implements IndexView {
 
     @Override
     public int version() {
-        return 2;
+        return 3;
     }
 
     @Override
@@ -56,6 +56,7 @@ public final class OwedView implements IndexView {
                 line CHARACTER VARYING,
                 what VARCHAR(32),
                 points CHARACTER VARYING,
+                doubts CHARACTER VARYING,
                 sample CHARACTER VARYING,
                 method VARCHAR(40),
                 lot VARCHAR(40),
@@ -102,11 +103,16 @@ public final class OwedView implements IndexView {
         } else if (entry.is(Neighbourhood.KIND, Neighbourhood.VERSION)) {
             Neighbourhood named = OwedBodies.neighbours(entry);
             insert(entry, entry.at(), Optional.of(named.reading()), "", Optional.empty(), "", named.points(), rows);
-        } else if (entry.is(Settled.KIND, Settled.VERSION)) {
-            Settled settled = OwedBodies.settled(entry);
-            String owed = settled.owed().code();
-            insert(entry, entry.at(), Optional.of(settled.owes()), "", Optional.empty(), owed, List.of(), rows);
+        } else {
+            Settled.of(entry)
+                    .ifPresentOrElse(settled -> decided(entry, settled, rows), () -> DoubtRow.take(entry, rows));
         }
+    }
+
+    private static void decided(Entry entry, Settled settled, Rows rows) {
+        String owed = settled.owed().code();
+        List<String> about = settled.about().stream().map(UUID::toString).toList();
+        insert(entry, entry.at(), Optional.of(settled.owes()), "", Optional.empty(), owed, about, rows);
     }
 
     private static void insert(

@@ -12,6 +12,7 @@ import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
+import wickbench.api.person.PersonId;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.Reading;
@@ -69,6 +70,7 @@ final class TestedRow {
                 new Spot(row.text("place"), row.optionalText("line")),
                 new MethodId(row.text("method")),
                 new LotId(row.text("lot")),
+                new PersonId(row.text("operator")),
                 dilution(row.decimal("dilution")),
                 row.optionalText("control").map(code -> Coded.of(RunControl.class, code)),
                 row.optionalText("reason").map(code -> Coded.of(Reason.class, code)),

@@ -9,6 +9,7 @@ import wickbench.api.reading.Finding;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.Verdict;
+import wickbench.ledger.InDoubt;
 import wickbench.ledger.ResultRow;
 import wickbench.reading.FindingWords;
 import wickbench.reading.OutcomeWords;
@@ -29,6 +30,7 @@ record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
         ResultRow row = shown.detail().row();
         RecordedReading recorded = shown.detail().reading();
         head(row, recorded.verdict());
+        doubts(shown.detail().doubts());
         if (!shown.detail().asRecorded()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.differs")));
         }
@@ -55,6 +57,17 @@ record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
         OutcomeWords.owed(verdict)
                 .forEach(what ->
                         Fit.wide(new MarkedLine(parent, theme, new Mark("", Shape.TRIANGLE, Meaning.ALARM), what)));
+    }
+
+    private void doubts(List<InDoubt> doubts) {
+        doubts.forEach(doubt -> Fit.wide(new Note(
+                parent,
+                theme,
+                doubt.open() ? Meaning.ALARM : Meaning.NOTICE,
+                LedgerUiWords.get(
+                        doubt.open() ? "result.in-doubt" : "result.decided",
+                        ReadingWords.doubt(doubt.cause()),
+                        doubt.entry()))));
     }
 
     private String where(ResultRow row) {

@@ -24,6 +24,13 @@ record ResultTable(SiteTimes times, WhoIsWho people) {
                 LedgerUiWords.get("results.empty"));
     }
 
+    private static String held(ResultRow row) {
+        if (row.held()) {
+            return LedgerUiWords.get("held.yes");
+        }
+        return row.inDoubt() ? LedgerUiWords.get("held.doubt") : "";
+    }
+
     private List<Column<ResultRow>> columns() {
         return List.of(
                 text("happened", 132, row -> times.minute(row.happened())),
@@ -33,7 +40,7 @@ record ResultTable(SiteTimes times, WhoIsWho people) {
                 text("sample", 110, ResultRow::sample),
                 text("line", 52, row -> row.line().orElse("")),
                 text("method", 170, row -> row.method().toString()),
-                said("held", 70, row -> row.held() ? LedgerUiWords.get("held.yes") : ""),
+                said("held", 70, ResultTable::held),
                 said("worst", 150, row -> row.worst().map(ResultTable::coded).orElse("")),
                 text("batch", 130, row -> row.batch().orElse("")),
                 text("operator", 150, row -> people.name(row.operator())),

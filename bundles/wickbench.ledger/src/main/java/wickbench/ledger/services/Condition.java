@@ -42,6 +42,11 @@ record Condition(Optional<String> column, String sql, List<Object> values) {
         if (filter.held()) {
             all.add(equal("held", true));
         }
+        if (filter.inDoubt()) {
+            // only a Negative can be; said so that its index serves
+            all.add(equal("outcome", Outcome.NEGATIVE.code()));
+            all.add(new Condition(Optional.empty(), DoubtTables.OPEN, List.of()));
+        }
         filter.outcome()
                 .map(Outcome::code)
                 .map(value -> equal("outcome", value))

@@ -13,6 +13,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.profile.Site;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.Verdict;
+import wickbench.ledger.InDoubt;
 import wickbench.ledger.ResultDetail;
 import wickbench.reading.FindingWords;
 import wickbench.reading.OutcomeWords;
@@ -39,6 +40,7 @@ final class DetailText {
         new ReadingText(lines, clock).add(stands);
         findings(stands.verdict());
         owed(stands.verdict());
+        doubts(detail.doubts());
         lines.head("show.facts");
         if (stands.answers().isEmpty()) {
             lines.add(LedgerWords.get("show.nobody-asked"));
@@ -64,6 +66,9 @@ final class DetailText {
         if (detail.row().held()) {
             lines.add(LedgerWords.get("show.held"));
         }
+        if (detail.row().inDoubt()) {
+            lines.add(LedgerWords.get("show.in-doubt"));
+        }
         site.reviewBy(detail.row().recorded()).ifPresent(day -> lines.fact("show.review-by", day.toString()));
         lines.fact("show.id", detail.row().id().toString());
     }
@@ -84,6 +89,24 @@ final class DetailText {
             verdict.owed().stream()
                     .sorted(Comparator.naturalOrder())
                     .forEach(owed -> lines.add(ReadingWords.text(owed)));
+        }
+    }
+
+    private void doubts(List<InDoubt> doubts) {
+        if (!doubts.isEmpty()) {
+            lines.head("show.doubts");
+        }
+        for (InDoubt doubt : doubts) {
+            lines.add(LedgerWords.get(
+                    "show.doubt", doubt.entry(), clock.second(doubt.at()), ReadingWords.doubt(doubt.cause())));
+            lines.below(
+                    doubt.open()
+                            ? LedgerWords.get("show.undecided")
+                            : LedgerWords.get(
+                                    "show.decided",
+                                    doubt.decisions().stream()
+                                            .map(Object::toString)
+                                            .collect(Collectors.joining(", "))));
         }
     }
 

@@ -51,6 +51,9 @@ final class FilterOptions {
     @Option(names = "--held")
     private boolean held;
 
+    @Option(names = "--in-doubt")
+    private boolean inDoubt;
+
     Filter filter() {
         if (from.isPresent() && to.isPresent() && to.get().isBefore(from.get())) {
             throw new BadInput(Complaint.of("--to", LedgerWords.get("to.before-from", to.get(), from.get())));
@@ -67,7 +70,8 @@ final class FilterOptions {
                 parsed("--operator", operator, PersonId::new),
                 parsed("--lot", lot, LotId::new),
                 text,
-                held);
+                held,
+                inDoubt);
     }
 
     private static <T> Optional<T> parsed(String option, Optional<String> given, Function<String, T> parse) {

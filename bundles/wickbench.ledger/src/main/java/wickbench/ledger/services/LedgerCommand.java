@@ -24,7 +24,7 @@ import wickbench.ledger.ResultRow;
 import wickbench.ledger.Results;
 import wickbench.ledger.Sort;
 
-/** Looking through results, showing one in full, and correcting it. */
+/** Looking through results, showing one in full, correcting it, and deciding on those in doubt. */
 @Command(name = "ledger", synopsisSubcommandLabel = "COMMAND")
 final class LedgerCommand {
     private static final int DIFFERS = 1;
@@ -33,14 +33,21 @@ final class LedgerCommand {
 
     private final Results results;
     private final Optional<Correcting> correcting;
+    private final Optional<Deciding> deciding;
     private final ResultExport export;
     private final Terminal terminal;
     private final Print print;
 
     LedgerCommand(
-            Results results, Optional<Correcting> correcting, ResultExport export, Terminal terminal, Print print) {
+            Results results,
+            Optional<Correcting> correcting,
+            Optional<Deciding> deciding,
+            ResultExport export,
+            Terminal terminal,
+            Print print) {
         this.results = results;
         this.correcting = correcting;
+        this.deciding = deciding;
         this.export = export;
         this.terminal = terminal;
         this.print = print;
@@ -89,14 +96,27 @@ final class LedgerCommand {
             throw new BadInput(Complaint.of("--reason", LedgerWords.get("correct.reason")));
         }
         ResultDetail before = found(id);
-        Optional<Passphrase> passphrase =
-                sign ? Optional.of(Passphrase.of(terminal.passphrase(by.value()))) : Optional.empty();
-        Kept kept = door.correct(before, changed.given(), reason.strip(), by, passphrase);
+        Kept kept = door.correct(before, changed.given(), reason.strip(), by, passphrase(by, sign));
         print.detail(found(before.row().id().toString()));
         if (!kept.added()) {
             terminal.note(LedgerWords.get("correct.known", kept.ref()));
         }
         return 0;
+    }
+
+    @Command(name = "decide")
+    int decide(
+            @Parameters(paramLabel = "ID") String id,
+            @Option(names = "--reason", required = true, paramLabel = "TEXT") String reason,
+            @Option(names = "--sign") boolean sign) {
+        Deciding door = deciding.orElseThrow(() -> new Refusal("ledger.no-bench", LedgerWords.get("decide.no-bench")));
+        PersonId by = terminal.actorOrRefuse();
+        terminal.note(LedgerWords.get("decide.done", door.decide(id, reason, by, passphrase(by, sign))));
+        return 0;
+    }
+
+    private Optional<Passphrase> passphrase(PersonId by, boolean sign) {
+        return sign ? Optional.of(Passphrase.of(terminal.passphrase(by.value()))) : Optional.empty();
     }
 
     private List<ResultRow> read(Filter filter, int most) {

@@ -10,6 +10,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
 import wickbench.api.journal.Journal;
+import wickbench.api.owed.OwedWork;
 import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.ReadingDoor;
@@ -17,7 +18,7 @@ import wickbench.api.reading.RunSheets;
 import wickbench.api.report.ReportPrinter;
 import wickbench.ledger.Results;
 
-/** Brings {@code wickbench ledger …}; correcting needs the bench, everything else does not. */
+/** Brings {@code wickbench ledger …}; correcting and deciding need the bench, everything else does not. */
 @Component(property = CommandSet.NAME + "=ledger")
 public final class LedgerCommands implements CommandSet {
     private final Results results;
@@ -26,6 +27,7 @@ public final class LedgerCommands implements CommandSet {
     private final List<People> people;
     private final ResultExport export;
     private final Optional<Correcting> correcting;
+    private final Optional<Deciding> deciding;
 
     @Activate
     public LedgerCommands(
@@ -39,17 +41,21 @@ public final class LedgerCommands implements CommandSet {
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
                     Optional<ReadingDoor> door,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
-                    Optional<RunSheets> sheets) {
+                    Optional<RunSheets> sheets,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<OwedWork> owed) {
         this.results = results;
         this.journal = journal;
         this.site = site;
         this.people = people;
         export = new ResultExport(results, printers);
         correcting = door.flatMap(found -> sheets.map(reader -> new Correcting(found, reader)));
+        deciding = owed.map(work -> new Deciding(work, results, journal));
     }
 
     @Override
     public Object commands(Terminal terminal) {
-        return new LedgerCommand(results, correcting, export, terminal, new Print(terminal, journal, site, people));
+        return new LedgerCommand(
+                results, correcting, deciding, export, terminal, new Print(terminal, journal, site, people));
     }
 }

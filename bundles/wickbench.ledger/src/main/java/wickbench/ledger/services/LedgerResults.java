@@ -18,6 +18,7 @@ import wickbench.api.journal.Journal;
 import wickbench.api.journal.StationId;
 import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.Filter;
+import wickbench.ledger.InDoubt;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultPage;
 import wickbench.ledger.ResultRow;
@@ -106,7 +107,7 @@ public final class LedgerResults implements Results {
     }
 
     /** A result with the places of its statements, oldest first. */
-    private record Found(ResultRow row, EntryRef counts, List<EntryRef> statements) {}
+    private record Found(ResultRow row, EntryRef counts, List<EntryRef> statements, List<InDoubt> doubts) {}
 
     private Optional<ResultDetail> detail(String sql, Object... values) {
         return index.read(
@@ -117,9 +118,12 @@ public final class LedgerResults implements Results {
     }
 
     private static Optional<Found> found(Rows rows, UUID id) {
-        return rows.first("select * from statement where counts and result = ?", Shape::row, id)
+        return rows.first(Question.SELECT + "counts and result = ?", Shape::row, id)
                 .map(row -> new Found(
-                        row, places(rows, "counts and result = ?", id).get(0), places(rows, "result = ?", id)));
+                        row,
+                        places(rows, "counts and result = ?", id).get(0),
+                        places(rows, "result = ?", id),
+                        DoubtTables.of(id, rows)));
     }
 
     private static List<EntryRef> places(Rows rows, String which, UUID id) {
@@ -138,7 +142,7 @@ public final class LedgerResults implements Results {
         }
         Statement counts =
                 history.stream().filter(Statement::counts).findFirst().orElseThrow();
-        return new ResultDetail(found.row(), counts.reading(), history);
+        return new ResultDetail(found.row(), counts.reading(), history, found.doubts());
     }
 
     private static Refusal unrecorded(EntryRef place) {

@@ -18,7 +18,7 @@ import wickbench.api.reading.CorrectedReading;
 import wickbench.ledger.Signed;
 
 /**
- * Every statement of every result; the one by which a result stands is marked.
+ * Every statement of every result, of which the one by which it stands is marked; and what puts results in doubt.
  *
  * <p>The statements of a result are weighed anew whenever one comes, in the order of (at, station, seq), so the order in which
  * they come does not matter.
@@ -64,7 +64,7 @@ public final class LedgerView implements IndexView {
 
     @Override
     public int version() {
-        return 3;
+        return 4;
     }
 
     @Override
@@ -79,6 +79,7 @@ public final class LedgerView implements IndexView {
                 column -> made.add("create index by_" + column + " on statement (" + column + ", happened" + KEY));
         made.add("create table unread (kind varchar(64) not null, v integer not null, entries bigint not null,"
                 + " primary key (kind, v))");
+        made.addAll(DoubtTables.MADE);
         return made;
     }
 
@@ -102,7 +103,7 @@ public final class LedgerView implements IndexView {
         if (Said.newer(entry)) {
             countUnread(entry, rows);
         }
-        Said.of(entry).ifPresent(said -> take(entry, said, rows));
+        Said.of(entry).ifPresentOrElse(said -> take(entry, said, rows), () -> DoubtTables.take(entry, rows));
     }
 
     private static void take(Entry entry, Said said, Rows rows) {

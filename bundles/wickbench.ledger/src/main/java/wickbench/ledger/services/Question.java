@@ -20,6 +20,9 @@ import wickbench.ledger.SortColumn;
  * condition with {@code or} would read every row before the page again.
  */
 final class Question {
+    /** Rows as {@link Shape} reads them. */
+    static final String SELECT = "select statement.*, " + DoubtTables.OPEN + " as in_doubt from statement where ";
+
     private final List<Condition> conditions;
     private final Sort sort;
 
@@ -47,8 +50,7 @@ final class Question {
                 asked.stream().flatMap(each -> each.values().stream()).collect(Collectors.toList());
         values.add(size);
         return rows.read(
-                "select * from statement where " + where(asked) + " order by " + order(asked)
-                        + " fetch first ? rows only",
+                SELECT + where(asked) + " order by " + order(asked) + " fetch first ? rows only",
                 Shape::row,
                 values.toArray());
     }

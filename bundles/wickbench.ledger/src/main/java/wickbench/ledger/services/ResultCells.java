@@ -51,6 +51,7 @@ record ResultCells(SiteClock clock, Function<PersonId, String> names) {
 
     private static String outcome(ResultRow row) {
         String marks = (row.sign() ? LedgerWords.get("mark.sign") : "")
+                + (row.inDoubt() ? LedgerWords.get("mark.in-doubt") : "")
                 + (row.corrections() > 0 ? LedgerWords.get("mark.corrected") : "")
                 + (row.corrected() && row.signed().isEmpty() ? LedgerWords.get("mark.unsigned") : "");
         return OutcomeWords.text(row.outcome(), row.dilution()) + marks;

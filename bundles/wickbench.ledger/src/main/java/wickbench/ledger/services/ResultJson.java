@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Optional;
 import wickbench.api.json.Json;
 import wickbench.api.words.Coded;
+import wickbench.ledger.InDoubt;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.Signed;
@@ -37,6 +38,7 @@ final class ResultJson {
                 .with("outcome", row.outcome().code())
                 .with("sign", row.sign())
                 .with("held", row.held())
+                .with("in_doubt", row.inDoubt())
                 .with("findings", row.findings())
                 .withText("worst", row.worst().map(Coded::code))
                 .withText("control", row.control().map(Coded::code))
@@ -58,10 +60,26 @@ final class ResultJson {
         return row(detail.row())
                 .with("stands", RecordedReadingJson.write(detail.reading()))
                 .with(
+                        "doubts",
+                        Json.array(
+                                detail.doubts().stream().map(ResultJson::doubt).toList()))
+                .with(
                         "history",
                         Json.array(detail.history().stream()
                                 .map(ResultJson::statement)
                                 .toList()));
+    }
+
+    private static Json.Obj doubt(InDoubt doubt) {
+        return Json.object()
+                .with("entry", doubt.entry().toString())
+                .with("id", doubt.id().toString())
+                .with("cause", doubt.cause())
+                .with("at", doubt.at().toString())
+                .with(
+                        "decisions",
+                        Json.texts(
+                                doubt.decisions().stream().map(Object::toString).toList()));
     }
 
     private static Json.Obj statement(Statement statement) {

@@ -44,6 +44,7 @@ final class Shape {
                 Coded.of(Outcome.class, row.text("outcome")),
                 row.flag("sign"),
                 row.flag("held"),
+                row.flag("in_doubt"),
                 row.whole("findings"),
                 choice(row, "worst", Severity.class),
                 choice(row, "control", RunControl.class),

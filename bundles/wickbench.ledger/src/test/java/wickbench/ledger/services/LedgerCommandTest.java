@@ -188,7 +188,14 @@ class LedgerCommandTest {
     void withoutTheBenchNothingIsCorrected() {
         HeardTerminal lines = HeardTerminal.of(TestSite.WRITER, false);
         Object command = new LedgerCommands(
-                        site.results, site.journal, site.site, List.of(), List.of(), Optional.empty(), Optional.empty())
+                        site.results,
+                        site.journal,
+                        site.site,
+                        List.of(),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty())
                 .commands(lines);
         assertThat(execute(command, lines, "correct", "bench-1:2", "--reason", "x", "--batch", "B-7"))
                 .isEqualTo(3);
@@ -239,6 +246,7 @@ class LedgerCommandTest {
         Object command = new LedgerCommand(
                 site.results,
                 Optional.of(site.correcting),
+                Optional.empty(),
                 new ResultExport(site.results, List.of()),
                 printed,
                 new Print(printed, site.journal, site.site, List.of()));

@@ -21,6 +21,7 @@ final class Draft {
     boolean neighboursNamed;
     final List<String> missing = new ArrayList<>();
     final List<UUID> answers = new ArrayList<>();
+    final List<UUID> doubts = new ArrayList<>();
     private final String sample;
     private final Spot spot;
     private final Optional<MethodId> method;
@@ -56,6 +57,7 @@ final class Draft {
                 done ? List.of() : missing,
                 neighboursNamed,
                 answers,
+                doubts,
                 done);
     }
 }

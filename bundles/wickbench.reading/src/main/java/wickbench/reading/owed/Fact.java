@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import wickbench.api.doubt.Doubt;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
+import wickbench.api.person.PersonId;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.Reason;
@@ -37,6 +39,7 @@ public sealed interface Fact {
             Spot spot,
             MethodId method,
             LotId lot,
+            PersonId operator,
             BigDecimal dilution,
             Optional<RunControl> control,
             Optional<Reason> reason,
@@ -54,6 +57,10 @@ public sealed interface Fact {
 
         boolean sameKit(Tested other) {
             return method.equals(other.method) && lot.equals(other.lot);
+        }
+
+        boolean inDoubt(Doubt doubt) {
+            return doubt.touches(lot, method, operator, at);
         }
 
         boolean sameExtract(Tested other) {
@@ -78,8 +85,31 @@ public sealed interface Fact {
         }
     }
 
-    /** Something owed was ended by decision. */
-    record Decided(UUID id, Instant at, UUID owes, Owed owed) implements Fact {}
+    /**
+     * Something owed was ended by decision.
+     *
+     * @param about of results in doubt: the doubts that were decided on, or the results where {@code owes} is the doubt
+     */
+    record Decided(UUID id, Instant at, UUID owes, Owed owed, List<UUID> about) implements Fact {
+        public Decided {
+            about = List.copyOf(about);
+        }
+    }
+
+    /** Results were put in doubt; one entry may hold several. */
+    record Doubted(UUID id, Instant at, Doubt doubt) implements Fact {}
+
+    /**
+     * Doubts touch no strip that was started later.
+     *
+     * @param at from when on
+     * @param doubts the entries that hold them
+     */
+    record Trusted(UUID id, Instant at, List<UUID> doubts) implements Fact {
+        public Trusted {
+            doubts = List.copyOf(doubts);
+        }
+    }
 
     /**
      * A place with its line.

@@ -12,9 +12,11 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import wickbench.reading.owed.Fact.Cleaned;
 import wickbench.reading.owed.Fact.Decided;
+import wickbench.reading.owed.Fact.Doubted;
 import wickbench.reading.owed.Fact.Looked;
 import wickbench.reading.owed.Fact.Named;
 import wickbench.reading.owed.Fact.Tested;
+import wickbench.reading.owed.Fact.Trusted;
 
 /** The facts in the order of their times, found by what they have in common. */
 final class Facts {
@@ -23,6 +25,8 @@ final class Facts {
     private final List<Tested> tests = new ArrayList<>();
     private final List<Looked> looks = new ArrayList<>();
     private final List<Cleaned> cleans = new ArrayList<>();
+    private final List<Doubted> doubts = new ArrayList<>();
+    private final Map<UUID, Instant> trusted = new HashMap<>();
     private final Map<UUID, List<Decided>> decisions = new HashMap<>();
     private final Map<UUID, Named> named = new HashMap<>();
     private final Map<String, List<Tested>> bySample = new HashMap<>();
@@ -47,6 +51,11 @@ final class Facts {
             named.put(names.reading(), names);
         } else if (fact instanceof Decided decision) {
             decisions.computeIfAbsent(decision.owes(), key -> new ArrayList<>()).add(decision);
+        } else if (fact instanceof Doubted doubt) {
+            doubts.add(doubt);
+        } else if (fact instanceof Trusted trust) {
+            // the later word is the more cautious one
+            trust.doubts().forEach(doubt -> trusted.merge(doubt, trust.at(), (one, other) -> other));
         }
     }
 
@@ -60,6 +69,16 @@ final class Facts {
 
     Stream<Cleaned> cleansAfter(Instant at) {
         return cleans.stream().filter(clean -> clean.at().isAfter(at));
+    }
+
+    /** Returns the doubts that touch a strip, the oldest first. */
+    Stream<Doubted> doubts(Tested test) {
+        return doubts.stream().filter(each -> test.inDoubt(each.doubt())).filter(each -> !trusted(each, test));
+    }
+
+    private boolean trusted(Doubted doubt, Tested test) {
+        Instant from = trusted.get(doubt.id());
+        return from != null && !test.at().isBefore(from);
     }
 
     Stream<Decided> decisions(UUID owes) {

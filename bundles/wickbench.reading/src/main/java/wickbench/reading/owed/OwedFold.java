@@ -30,6 +30,7 @@ public final class OwedFold {
                 .filter(look -> look.result() == Visual.SOILED)
                 .forEach(fold::soiled);
         fold.drafts.forEach(fold::decide);
+        fold.drafts.addAll(InDoubt.drafts(fold.facts));
         return fold.drafts.stream()
                 .map(Draft::item)
                 .sorted(Comparator.comparing(OwedItem::since)

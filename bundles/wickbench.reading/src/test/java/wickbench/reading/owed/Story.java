@@ -9,10 +9,13 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
+import wickbench.api.doubt.Doubt;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
+import wickbench.api.person.PersonId;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.Reason;
@@ -20,10 +23,12 @@ import wickbench.api.reading.RunControl;
 import wickbench.api.reading.Visual;
 import wickbench.reading.owed.Fact.Cleaned;
 import wickbench.reading.owed.Fact.Decided;
+import wickbench.reading.owed.Fact.Doubted;
 import wickbench.reading.owed.Fact.Looked;
 import wickbench.reading.owed.Fact.Named;
 import wickbench.reading.owed.Fact.Spot;
 import wickbench.reading.owed.Fact.Tested;
+import wickbench.reading.owed.Fact.Trusted;
 
 /** Facts one minute after another. */
 final class Story {
@@ -33,6 +38,7 @@ final class Story {
     private final List<Fact> facts = new ArrayList<>();
     private String method = "nut-swab";
     private String lot = "L77";
+    private String reader = "op-01";
 
     /** Tells on with strips of this kit. */
     Story kit(String method, String lot) {
@@ -41,7 +47,13 @@ final class Story {
         return this;
     }
 
-    private Instant next() {
+    /** Tells on with strips that this person reads. */
+    Story reader(String person) {
+        this.reader = person;
+        return this;
+    }
+
+    Instant next() {
         return BEGIN.plusSeconds(60L * facts.size());
     }
 
@@ -108,6 +120,7 @@ final class Story {
                 new Spot(place, Optional.of("Line 2")),
                 new MethodId(method),
                 new LotId(lot),
+                new PersonId(reader),
                 BigDecimal.valueOf(dilution),
                 control,
                 reason,
@@ -128,8 +141,17 @@ final class Story {
         return told(new Named(id(), next(), of.id(), List.of(points)));
     }
 
-    Fact decide(Fact of, Owed owed) {
-        return told(new Decided(id(), next(), of.id(), owed));
+    Fact decide(Fact of, Owed owed, Fact... about) {
+        return told(new Decided(
+                id(), next(), of.id(), owed, Stream.of(about).map(Fact::id).toList()));
+    }
+
+    Fact doubt(Doubt doubt) {
+        return told(new Doubted(id(), next(), doubt));
+    }
+
+    Fact trust(Fact... doubts) {
+        return told(new Trusted(id(), next(), Stream.of(doubts).map(Fact::id).toList()));
     }
 
     List<OwedItem> items() {

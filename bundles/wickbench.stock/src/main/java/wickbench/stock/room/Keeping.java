@@ -68,7 +68,7 @@ public final class Keeping implements Stockkeeping {
     }
 
     private Draft rejection(Lot lot, Actor by) {
-        return pen.draft(by, new LotEvent.Rejected(lot.id(), shelves.now(), lot.received(), "check-failed"));
+        return pen.draft(by, new LotEvent.Rejected(lot.id(), shelves.now(), since(lot), "check-failed"));
     }
 
     @Override
@@ -85,8 +85,19 @@ public final class Keeping implements Stockkeeping {
     public synchronized Lot reject(LotId id, Optional<Instant> since, String reason, Actor by) {
         Lot lot = known(id);
         move(lot, LotMove.REJECT);
-        Instant from = since.orElse(lot.received());
+        Instant from = since.orElseGet(() -> since(lot));
         return tell(Act.CHECK_LOT, new LotEvent.Rejected(id, shelves.now(), from, Said.reason(reason)), by);
+    }
+
+    /** A bad lot was bad from its first strip on, also where it was used before anybody received it. */
+    private Instant since(Lot lot) {
+        return shelves
+                .uses("lot = ? order by taken fetch first 1 rows only", lot.id().value())
+                .stream()
+                .map(Use::taken)
+                .filter(lot.received()::isAfter)
+                .findFirst()
+                .orElse(lot.received());
     }
 
     @Override

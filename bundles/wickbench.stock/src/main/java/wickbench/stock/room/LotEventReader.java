@@ -12,6 +12,8 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import wickbench.api.authority.Signature;
+import wickbench.api.doubt.Doubt;
+import wickbench.api.doubt.Trust;
 import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.lot.LotId;
@@ -28,6 +30,9 @@ final class LotEventReader {
         this.fields = fields;
         fields.has(Signature.MEMBER);
         fields.has(Signature.WITNESS);
+        // for those who keep results; what is in doubt follows from the rest of the body
+        fields.has(Doubt.MEMBER);
+        fields.has(Trust.MEMBER);
     }
 
     /** Returns what a body says; empty when this program knows no such kind. */

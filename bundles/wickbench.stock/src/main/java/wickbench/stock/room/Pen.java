@@ -11,6 +11,7 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
+import wickbench.api.profile.SiteFacts;
 import wickbench.stock.Actor;
 
 /** Writes the entries of this bundle, each through the authority; acts that look before they write do so one after another. */
@@ -19,12 +20,18 @@ public final class Pen {
     private final Home home;
     private final Journal journal;
     private final Authority authority;
+    private final SiteFacts site;
 
     @Activate
-    public Pen(@Reference Home home, @Reference Journal journal, @Reference Authority authority) {
+    public Pen(
+            @Reference Home home,
+            @Reference Journal journal,
+            @Reference Authority authority,
+            @Reference SiteFacts site) {
         this.home = home;
         this.journal = journal;
         this.authority = authority;
+        this.site = site;
     }
 
     /** Returns an entry of this station about one thing, to be written later. */
@@ -33,7 +40,10 @@ public final class Pen {
     }
 
     Draft draft(Actor by, LotEvent event) {
-        return draft(by, LotEventJson.kind(event), LotEventJson.write(event));
+        return draft(
+                by,
+                LotEventJson.kind(event),
+                LotDoubts.into(LotEventJson.write(event), event, site.now().zone()));
     }
 
     Entry write(Act act, Draft draft, Actor by) {

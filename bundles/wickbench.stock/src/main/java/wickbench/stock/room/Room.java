@@ -8,11 +8,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.Signature;
+import wickbench.api.doubt.Doubt;
+import wickbench.api.doubt.Trust;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
@@ -32,6 +36,9 @@ import wickbench.stock.Use;
 /** Answers for the stock room. */
 @Component(service = {Stockroom.class, Lots.class})
 public final class Room implements Stockroom, Lots {
+    /** Told apart from the other facts of a happening, or for other readers. */
+    private static final Set<String> ELSEWHERE = Set.of("lot", "at", Signature.MEMBER, Doubt.MEMBER, Trust.MEMBER);
+
     private final Shelves shelves;
     private final Journal journal;
 
@@ -119,7 +126,7 @@ public final class Room implements Stockroom, Lots {
                 .orElseThrow(() -> new IllegalStateException(told.entry() + " is in the index and not in the journal"));
         Map<String, String> facts = new LinkedHashMap<>();
         entry.body().members().forEach((name, value) -> {
-            if (!name.equals("lot") && !name.equals("at") && !name.equals("signature")) {
+            if (!ELSEWHERE.contains(name)) {
                 facts.put(name, value instanceof Json.Text text ? text.value() : value.canonical());
             }
         });

@@ -25,6 +25,7 @@ import wickbench.api.method.Method;
 import wickbench.api.method.Seen;
 import wickbench.api.person.PersonId;
 import wickbench.api.profile.Site;
+import wickbench.api.profile.SiteFacts;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
@@ -37,6 +38,8 @@ import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
+import wickbench.bench.owed.OwedDesk;
+import wickbench.bench.owed.OwedView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 import wickbench.reading.MethodJson;
@@ -69,6 +72,7 @@ public final class StockHome implements AutoCloseable {
     public final StockGate gate;
     public final RecordingDoor door;
     public final MethodShelf methods;
+    public final OwedDesk owed;
     private int samples;
 
     public StockHome(Path folder) {
@@ -76,13 +80,16 @@ public final class StockHome implements AutoCloseable {
         clock = home.simulate(1, START);
         journal = JournalFolder.open(home, entries -> {});
         journal.found(new Founding(new StationId("stock-1"), ZONE, OptionalLong.of(1)));
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new StockView(), new BenchView()));
-        shelves = new Shelves(home, index, () -> Site.of(Optional.empty(), journal.founding()));
-        Pen pen = new Pen(home, journal, EVERYONE_MAY);
+        index = H2Index.open(
+                folder.resolve("index"), journal, () -> List.of(new StockView(), new BenchView(), new OwedView()));
+        SiteFacts site = () -> Site.of(Optional.empty(), journal.founding());
+        shelves = new Shelves(home, index, site);
+        Pen pen = new Pen(home, journal, EVERYONE_MAY, site);
         room = new Room(shelves, journal);
         keeping = new Keeping(shelves, pen);
         fridges = new FridgeService(shelves, pen, index);
         gate = new StockGate(shelves, NO_PROFILE);
+        owed = new OwedDesk(journal, index, EVERYONE_MAY);
         methods = new MethodShelf(journal, index, EVERYONE_MAY);
         door = new RecordingDoor(
                 home, journal, index, methods, new Neighbours(List.of(gate), NO_PROFILE), EVERYONE_MAY);
