@@ -294,7 +294,13 @@ class EscalationTest {
                 Act.KEEP_STOCK,
                 Act.USE_STOCK,
                 Act.CHECK_LOT,
-                Act.DECIDE_STORAGE));
+                Act.DECIDE_STORAGE,
+                Act.AUTHORISE_OPERATOR,
+                Act.SUSPEND_OPERATOR,
+                Act.KEEP_TRAINING,
+                Act.SCORE_ROUND,
+                Act.ACKNOWLEDGE,
+                Act.CALL_STRIPS));
     }
 
     private static Method method(String file) throws IOException {

@@ -65,6 +65,10 @@ final class FindingsTable {
                 refused(g, "training", "operator.lapsed");
                 g.observer = Optional.of(Given.OTHER);
             }),
+            bars("observer.not-authorised", "the observer may not test either", g -> {
+                refused(g, "training", "observer.not-authorised");
+                g.observer = Optional.of(Given.OTHER);
+            }),
             bars("plant.closed", "any other refusal, observed or not", g -> {
                 refused(g, "plant", "plant.closed");
                 g.observer = Optional.of(Given.OTHER);

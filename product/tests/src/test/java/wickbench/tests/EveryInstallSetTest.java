@@ -24,7 +24,8 @@ class EveryInstallSetTest {
             "bench", Set.of("bench", "demo", "judge", "method", "plan", "record"),
             "figures", Set.of("figures"),
             "ledger", Set.of("ledger"),
-            "stock", Set.of("fridge", "stock"));
+            "stock", Set.of("fridge", "stock"),
+            "training", Set.of("round", "training"));
 
     @TempDir
     Path temporary;

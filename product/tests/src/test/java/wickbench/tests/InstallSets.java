@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 final class InstallSets {
 
     /** A new optional feature is added here. */
-    static final List<String> OPTIONAL = List.of("bench", "figures", "ledger", "stock");
+    static final List<String> OPTIONAL = List.of("bench", "figures", "ledger", "stock", "training");
 
     private InstallSets() {}
 

@@ -31,6 +31,17 @@ public enum Act implements Coded {
     CHECK_LOT(false, Role.STOCK_KEEPER, Role.REVIEWER),
     /** Release, shorten or give up lots after an excursion or a quarantine. */
     DECIDE_STORAGE(true, Role.REVIEWER, Role.RELEASER),
+    /** Say by when and for what people may test: authorise, renew, restore. */
+    AUTHORISE_OPERATOR(true, Role.TRAINER),
+    SUSPEND_OPERATOR(true, Role.TRAINER, Role.REVIEWER),
+    /** Keep terms, rounds, observed tests, questions, light and sight. */
+    KEEP_TRAINING(false, Role.TRAINER),
+    /** Say what a round of blind strips came to. */
+    SCORE_ROUND(true, Role.TRAINER),
+    /** Say of oneself that a method is read and understood, or that one has seen what was found of oneself. */
+    ACKNOWLEDGE(true),
+    /** Call strips of a blind round, or answer questions. */
+    CALL_STRIPS(false),
     /** Say by which of several decisions a subject stands that stations made without knowing of one another. */
     SETTLE_CLASH(true, Role.REVIEWER, Role.RELEASER, Role.ADMINISTRATOR);
 

@@ -1,0 +1,12 @@
+package wickbench.training;
+
+import java.util.Optional;
+import wickbench.api.authority.Passphrase;
+import wickbench.api.person.PersonId;
+
+/** Who acts, and what they sign with if they do. */
+public record Actor(PersonId who, Optional<Passphrase> passphrase) {
+    public static Actor of(PersonId who) {
+        return new Actor(who, Optional.empty());
+    }
+}

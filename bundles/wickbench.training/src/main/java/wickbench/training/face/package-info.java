@@ -1,0 +1,2 @@
+/** The commands of training, and what they print. */
+package wickbench.training.face;
