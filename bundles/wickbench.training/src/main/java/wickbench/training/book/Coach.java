@@ -2,6 +2,7 @@ package wickbench.training.book;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -9,6 +10,8 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.authority.Act;
+import wickbench.api.doubt.Doubt;
+import wickbench.api.doubt.Trust;
 import wickbench.api.json.Json;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
@@ -26,6 +29,9 @@ import wickbench.training.Training;
 /** Does what is done about competence, each act after a look at what it rests on. */
 @Component
 public final class Coach implements Training {
+    /** Why results of a suspended operator are in doubt. */
+    private static final String DOUBT = "operator.suspended";
+
     private final Book book;
     private final Pen pen;
     private final Papers papers;
@@ -60,7 +66,7 @@ public final class Coach implements Training {
                         "suspensions",
                         Json.texts(
                                 now.suspensions().stream().map(UUID::toString).toList()));
-        pen.write(Act.AUTHORISE_OPERATOR, Kinds.RESTORED, body, by);
+        pen.write(Act.AUTHORISE_OPERATOR, Kinds.RESTORED, new Trust(now.suspensions(), book.now()).into(body), by);
         return book.competence(person, method, book.now());
     }
 
@@ -122,7 +128,12 @@ public final class Coach implements Training {
                 .with("at", Bodies.time(now))
                 .with("since", Bodies.time(from))
                 .with("reason", Said.reason(reason));
-        pen.write(Act.SUSPEND_OPERATOR, Kinds.SUSPENDED, body, by);
+        pen.write(Act.SUSPEND_OPERATOR, Kinds.SUSPENDED, Doubt.into(body, List.of(doubt(person, method, from))), by);
+    }
+
+    /** Whoever keeps results opens a decision on each Negative that they read since then. */
+    private static Doubt doubt(PersonId person, Optional<MethodId> method, Instant from) {
+        return new Doubt(DOUBT, Optional.empty(), method, Optional.of(person), Optional.of(from), Optional.empty());
     }
 
     private boolean nothingToSuspend(PersonId person, Instant now) {
