@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import wickbench.api.home.HomeFolder;
 import wickbench.bench.owed.BenchCommand;
 import wickbench.testing.HeardTerminal;
 import wickbench.testing.Schemas;
@@ -94,8 +95,29 @@ class BenchCommandTest {
         assertThat(complaint).contains("expected one of repeat");
     }
 
+    @Test
+    void whether_a_strip_may_be_started_is_told_by_every_gate() {
+        assertThat(run(person, "may", "nut-swab", "--lot=L77", "--operator=ana"))
+                .isZero();
+        assertThat(person.printed())
+                .anyMatch(line -> line.startsWith("method | cleared"))
+                .anyMatch(line -> line.startsWith("stock | not checked") && line.contains("install stock"));
+
+        assertThat(run(machine, "may", "nut-swab", "--lot=L77", "--at=2020-01-01T00:00:00Z"))
+                .isEqualTo(2);
+        assertThat(complaint).startsWith("The strip may not be started: ").contains("nut-swab v1");
+        assertThat(machine.values().get(0).canonical())
+                .contains("\"gate\":\"method\"", "\"rule\":\"method.not-in-force\"", "\"state\":\"refused\"");
+
+        assertThat(run(person, "may", "no-such", "--lot=L77")).isEqualTo(2);
+        assertThat(complaint).contains("no method 'no-such' was issued here");
+        assertThat(run(person, "may", "nut-swab", "--lot= ")).isEqualTo(2);
+        assertThat(complaint).contains("--lot", "expected a lot number");
+    }
+
     private int run(HeardTerminal terminal, String... arguments) {
-        return new CommandLine(new BenchCommand(home.owed).commands(terminal))
+        return new CommandLine(
+                        new BenchCommand(home.owed, home.advice, home.shelf, new HomeFolder(folder)).commands(terminal))
                 .setExecutionExceptionHandler((e, line, result) -> {
                     complaint = e.getMessage();
                     return 2;

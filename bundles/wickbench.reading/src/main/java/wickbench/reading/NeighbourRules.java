@@ -11,8 +11,8 @@ final class NeighbourRules {
     /** What an authorised observer's reading makes good. */
     private static final Set<String> OBSERVABLE = Set.of("operator.not-authorised", "operator.lapsed");
 
-    /** Speaks against a start, but takes nothing from a strip that was there: the count was wrong, not the strip. */
-    private static final Set<String> OF_THE_COUNT = Set.of("lot.none-left");
+    /** To be minded, but takes nothing from a strip: a count that was wrong, equipment to be calibrated. */
+    private static final Set<String> MINDED = Set.of("lot.none-left", "equipment.overdue");
 
     private NeighbourRules() {}
 
@@ -52,7 +52,7 @@ final class NeighbourRules {
 
     /** Tells whether a reason takes nothing from a strip. */
     static boolean onlyCautions(String code, boolean observed) {
-        return OF_THE_COUNT.contains(code) || observed && OBSERVABLE.contains(code);
+        return MINDED.contains(code) || observed && OBSERVABLE.contains(code);
     }
 
     private static <A extends Answer> Stream<A> answers(Case test, Class<A> type) {

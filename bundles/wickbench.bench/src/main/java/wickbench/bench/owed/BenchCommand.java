@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -16,22 +17,37 @@ import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
+import wickbench.api.gate.Question;
+import wickbench.api.home.Home;
+import wickbench.api.lot.LotId;
+import wickbench.api.method.Method;
+import wickbench.api.method.MethodId;
+import wickbench.api.method.Methods;
+import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.owed.CleanDone;
 import wickbench.api.owed.OwedWork;
 import wickbench.api.owed.VisualCheck;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.Owed;
+import wickbench.api.reading.RunAdvice;
 import wickbench.api.reading.Visual;
 import wickbench.api.words.Coded;
 
-/** {@code bench}: what is owed, and the entries that answer it other than readings. */
+/** {@code bench}: whether a strip may be started, what is owed, and the entries that answer it other than readings. */
 @Component(property = CommandSet.NAME + "=bench")
 public final class BenchCommand implements CommandSet {
     private final OwedWork work;
+    private final RunAdvice advice;
+    private final Methods methods;
+    private final Home home;
 
     @Activate
-    public BenchCommand(@Reference OwedWork work) {
+    public BenchCommand(
+            @Reference OwedWork work, @Reference RunAdvice advice, @Reference Methods methods, @Reference Home home) {
         this.work = work;
+        this.advice = advice;
+        this.methods = methods;
+        this.home = home;
     }
 
     @Override
@@ -61,7 +77,8 @@ public final class BenchCommand implements CommandSet {
                 @Option(names = "--by", paramLabel = "PERSON") Optional<String> by,
                 @Option(names = "--ended", required = true, paramLabel = "TIME") String ended) {
             PersonId actor = terminal.actorOrRefuse();
-            PersonId cleaner = by.map(BenchCommand::person).orElse(actor);
+            PersonId cleaner =
+                    by.map(text -> parsed("--by", text, PersonId::new)).orElse(actor);
             return told(work.cleaned(new CleanDone(place, line, procedure, cleaner, instant(ended)), actor));
         }
 
@@ -96,6 +113,31 @@ public final class BenchCommand implements CommandSet {
             return told(work.settle(uuid(owes), code("OWED", Owed.class, owed), reason, by, passphrase));
         }
 
+        @Command(name = "may")
+        int may(
+                @Parameters(paramLabel = "METHOD") String method,
+                @Option(names = "--lot", required = true, paramLabel = "LOT") String lot,
+                @Option(names = "--operator", paramLabel = "PERSON") Optional<String> operator,
+                @Option(names = "--observer", paramLabel = "PERSON") Optional<String> observer,
+                @Option(names = "--at", paramLabel = "TIME") Optional<String> at,
+                @Option(names = "--lot-check") boolean lotCheck) {
+            PersonId who = operator.map(text -> parsed("--operator", text, PersonId::new))
+                    .orElseGet(terminal::actorOrRefuse);
+            Instant when =
+                    at.map(BenchCommand::instant).orElseGet(() -> home.clock().instant());
+            Method asked = inForce(parsed("METHOD", method, MethodId::new), when);
+            new MayStart(advice, terminal)
+                    .ask(new Question(
+                            asked.ref(),
+                            asked.route(),
+                            parsed("--lot", lot, LotId::new),
+                            who,
+                            observer.map(text -> parsed("--observer", text, PersonId::new)),
+                            lotCheck,
+                            when));
+            return 0;
+        }
+
         private int told(Object entry) {
             terminal.note(OwedWords.get("owed.recorded", entry));
             return 0;
@@ -118,19 +160,25 @@ public final class BenchCommand implements CommandSet {
         }
     }
 
-    private static PersonId person(String text) {
+    /** What was not in force then is asked for in the version that was issued last, so that the gate can say so. */
+    private Method inForce(MethodId id, Instant at) {
+        List<IssuedMethod> versions = methods.versions(id);
+        if (versions.isEmpty()) {
+            throw new BadInput(Complaint.of("METHOD", OwedWords.get("start.method", id)));
+        }
+        return methods.inForce(id, at)
+                .orElseGet(() -> versions.get(versions.size() - 1).method());
+    }
+
+    private static <T> T parsed(String option, String text, Function<String, T> parse) {
         try {
-            return new PersonId(text);
+            return parse.apply(text);
         } catch (IllegalArgumentException e) {
-            throw new BadInput(Complaint.of("--by", e.getMessage()));
+            throw new BadInput(Complaint.of(option, e.getMessage()));
         }
     }
 
     private static <E extends Enum<E> & Coded> E code(String option, Class<E> type, String text) {
-        try {
-            return Coded.of(type, text);
-        } catch (IllegalArgumentException e) {
-            throw new BadInput(Complaint.of(option, e.getMessage()));
-        }
+        return parsed(option, text, code -> Coded.of(type, code));
     }
 }

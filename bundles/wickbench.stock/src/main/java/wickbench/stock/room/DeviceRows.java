@@ -1,5 +1,6 @@
 package wickbench.stock.room;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,11 +35,29 @@ final class DeviceRows {
     }
 
     static List<Device> all(Events events) {
+        return fold(events, LocalDate.MAX, Instant.MAX);
+    }
+
+    /**
+     * Returns the devices in use at an instant whose calibration had run out on that day.
+     *
+     * <p>A calibration made later does not make good what was measured before it.
+     */
+    static List<Device> overdue(Events events, LocalDate day, Instant at) {
+        return fold(events, day, at).stream()
+                .filter(device -> device.overdue(day))
+                .toList();
+    }
+
+    private static List<Device> fold(Events events, LocalDate day, Instant at) {
         Map<String, Device> devices = new LinkedHashMap<>();
         for (Events.Said said : events.remembered(Topic.DEVICE)) {
             if (said.kind().equals(CALIBRATED)) {
-                devices.put(said.subject(), read(said));
-            } else if (said.kind().equals(RETIRED)) {
+                Device device = read(said);
+                if (!device.calibrated().isAfter(day)) {
+                    devices.put(said.subject(), device);
+                }
+            } else if (said.kind().equals(RETIRED) && !said.at().isAfter(at)) {
                 devices.computeIfPresent(said.subject(), (id, device) -> retired(device, said));
             }
         }

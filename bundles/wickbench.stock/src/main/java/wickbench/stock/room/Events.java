@@ -19,6 +19,7 @@ import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
 import wickbench.api.lot.LotId;
+import wickbench.api.method.MethodRef;
 import wickbench.api.method.Route;
 import wickbench.api.words.Coded;
 import wickbench.stock.Kit;
@@ -93,6 +94,11 @@ final class Events {
                         row -> row.whole("seq"),
                         at)
                 .isPresent();
+    }
+
+    /** Returns the kits that an issued version of a method is written for: one, or several where stations clashed. */
+    List<String> kitsOf(MethodRef method) {
+        return IssuedRows.kits(rows, method);
     }
 
     Uses uses(LotId lot) {

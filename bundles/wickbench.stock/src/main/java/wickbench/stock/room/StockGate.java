@@ -74,11 +74,12 @@ public final class StockGate implements Gate {
                         StockGate::quarantined,
                         StockGate::badlyStored,
                         StockGate::oldPouch,
-                        StockGate::noneLeft)
+                        StockGate::noneLeft,
+                        this::otherKit,
+                        this::overdue)
                 .flatMap(rule -> rule.apply(asked).stream())
                 .toList();
         Map<String, String> facts = facts(lot);
-        overdue(asked.day()).ifPresent(devices -> facts.put("equipment_overdue", devices));
         return reasons.isEmpty()
                 ? new Answer.Cleared(NEIGHBOUR, facts)
                 : new Answer.Refused(NEIGHBOUR, facts, new ArrayList<>(reasons));
@@ -136,14 +137,28 @@ public final class StockGate implements Gate {
                 .filter(reason -> none);
     }
 
+    /** A method is written for one kit; the times and limits of another are not its own. */
+    private Optional<Reason> otherKit(Asked asked) {
+        String kit = asked.lot().kit().name();
+        List<String> written =
+                shelves.read(List.of(), events -> events.kitsOf(asked.question().method()));
+        return written.isEmpty() || written.contains(kit)
+                ? Optional.empty()
+                : Optional.of(new Reason("lot.other-kit", kit, String.join(", ", written)));
+    }
+
     /** Equipment out of calibration is to be minded and refuses nothing. */
-    private Optional<String> overdue(LocalDate day) {
-        return Optional.of(shelves.read(List.<Device>of(), DeviceRows::all).stream()
-                        .filter(device ->
-                                device.overdue(day) && !device.calibrated().isAfter(day))
-                        .map(Device::id)
-                        .collect(Collectors.joining(", ")))
-                .filter(devices -> !devices.isEmpty());
+    private Optional<Reason> overdue(Asked asked) {
+        Instant at = asked.question().at();
+        List<Device> overdue = shelves.read(List.of(), events -> DeviceRows.overdue(events, asked.day(), at));
+        return overdue.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Reason(
+                        "equipment.overdue",
+                        overdue.stream()
+                                .map(device -> device.id() + " due " + device.due())
+                                .collect(Collectors.joining(", ")),
+                        "calibrated"));
     }
 
     private static Map<String, String> facts(Lot lot) {

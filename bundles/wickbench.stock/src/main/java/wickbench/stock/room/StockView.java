@@ -20,7 +20,7 @@ import wickbench.api.reading.CorrectedReading;
 import wickbench.api.reading.RecordedReading;
 
 /**
- * What was told of kits, lots, fridges and devices, and which strips were read.
+ * What was told of kits, lots, fridges and devices, which strips were read, and which kit each method is written for.
  *
  * <p>Rows are what entries say and nothing more; states are folded from them when asked for, in an order of their own. So the
  * order in which entries come does not matter.
@@ -29,8 +29,9 @@ import wickbench.api.reading.RecordedReading;
 public final class StockView implements IndexView {
     public static final String NAME = "stock";
 
-    private static final List<String> STRIPS = List.of(
+    private static final List<String> FROM_THE_BENCH = List.of(
             StripRows.TABLE,
+            IssuedRows.TABLE,
             "create index by_result on strip (result)",
             "create index by_lot on strip (lot, taken, counts, route)",
             "create index by_kit on strip (kit, taken)");
@@ -88,12 +89,12 @@ public final class StockView implements IndexView {
 
     @Override
     public int version() {
-        return 3;
+        return 4;
     }
 
     @Override
     public List<String> tables() {
-        return Stream.concat(Arrays.stream(Topic.values()).flatMap(Topic::made), STRIPS.stream())
+        return Stream.concat(Arrays.stream(Topic.values()).flatMap(Topic::made), FROM_THE_BENCH.stream())
                 .toList();
     }
 
@@ -121,6 +122,8 @@ public final class StockView implements IndexView {
         if (entry.is(RecordedReading.KIND, RecordedReading.VERSION)
                 || entry.is(CorrectedReading.KIND, CorrectedReading.VERSION)) {
             StripRows.take(entry, rows);
+        } else if (entry.is(IssuedRows.KIND, IssuedRows.VERSION)) {
+            IssuedRows.take(entry, rows);
         } else if (Settlement.of(entry).isPresent()) {
             settled(entry, Settlement.of(entry).get(), rows);
         } else if (entry.v() == LotEventJson.VERSION) {

@@ -1,6 +1,7 @@
 package wickbench.stock.room;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static wickbench.stock.room.StockHome.KEEPER;
 import static wickbench.stock.room.StockHome.LOT;
 
@@ -23,7 +24,10 @@ import wickbench.api.reading.Finding;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.api.reading.Reason;
+import wickbench.api.reading.Severity;
+import wickbench.stock.Delivery;
 import wickbench.stock.Device;
+import wickbench.stock.Kit;
 import wickbench.testing.Meets;
 
 class StockGateTest {
@@ -71,19 +75,85 @@ class StockGateTest {
 
     @Test
     @Meets("21 CFR 117.165(a)(1)")
-    void equipment_out_of_calibration_is_named_and_refuses_nothing() {
+    void equipment_out_of_calibration_is_a_caution_as_of_then_and_refuses_nothing() {
         home.fit(LOT, "2026-12-31", 1);
+        calibrated("PT-1", "2025-01-01", "2026-03-02");
+        calibrated("BL-1", "2025-06-01", "2026-06-01");
+        calibrated("TM-1", "2025-01-01", "2026-01-01");
+        home.keeping.retire("TM-1", "broken", KEEPER);
+        home.after(Duration.ofDays(2));
+        assertThat(((Answer.Refused) ask(Optional.empty())).reasons())
+                .containsExactly(new Answer.Reason("equipment.overdue", "PT-1 due 2026-03-02", "calibrated"));
+        Instant overdue = home.clock.instant();
+        Kept read = home.read(LOT);
+        assertThat(read.reading().verdict().outcome()).isEqualTo(Outcome.NEGATIVE);
+        assertThat(read.reading().verdict().findings())
+                .extracting(Finding::rule, Finding::severity)
+                .contains(tuple("equipment.overdue", Severity.CAUTION));
+
+        home.after(Duration.ofDays(1));
+        calibrated("PT-1", "2026-03-05", "2027-03-05");
+        assertThat(codes(Optional.empty())).isEmpty();
+        // what was measured before is not made good by it
+        assertThat(codes(home.gate.ask(question(Optional.empty(), overdue)))).containsExactly("equipment.overdue");
+    }
+
+    @Test
+    void the_last_day_of_a_calibration_is_a_local_one_and_included() {
+        home.fit(LOT, "2026-12-31", 1);
+        calibrated("PT-1", "2025-01-01", "2026-03-10");
+        assertThat(codesAt("2026-03-10T22:59:59Z")).isEmpty();
+        assertThat(codesAt("2026-03-10T23:00:00Z")).containsExactly("equipment.overdue");
+    }
+
+    @Test
+    void a_lot_of_another_kit_than_the_methods_is_refused() {
+        Kit known = StockHome.kit();
+        Kit other = new Kit(
+                "Milk demonstration kit",
+                List.of(),
+                known.pouches(),
+                known.parts(),
+                Optional.empty(),
+                Optional.empty(),
+                true,
+                known.storage(),
+                known.check(),
+                known.supply(),
+                Optional.empty());
+        home.keeping.define(other, KEEPER);
+        Delivery box = home.delivery(LOT, "2026-12-31", 1);
+        home.keeping.receive(
+                new Delivery(
+                        other.name(),
+                        box.lot(),
+                        box.expiry(),
+                        box.boxes(),
+                        box.at(),
+                        box.insert(),
+                        box.serial(),
+                        box.produced(),
+                        box.place(),
+                        box.companions(),
+                        box.scan()),
+                KEEPER);
+        home.keeping.waive(LOT, "for the test", KEEPER);
+
+        assertThat(((Answer.Refused) ask(Optional.empty())).reasons())
+                .containsExactly(new Answer.Reason("lot.other-kit", "Milk demonstration kit", StockHome.KIT));
+    }
+
+    private void calibrated(String device, String on, String due) {
         home.keeping.calibrated(
                 new Device(
-                        "PT-1",
+                        device,
                         Device.Type.PIPETTE,
-                        "pipette",
-                        LocalDate.parse("2025-01-01"),
-                        LocalDate.parse("2026-01-01"),
+                        "device " + device,
+                        LocalDate.parse(on),
+                        LocalDate.parse(due),
                         Optional.empty(),
                         Optional.empty()),
                 KEEPER);
-        assertThat(((Answer.Cleared) ask(Optional.empty())).facts()).containsEntry("equipment_overdue", "PT-1");
     }
 
     @Test
