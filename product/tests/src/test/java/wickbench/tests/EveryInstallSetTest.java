@@ -24,6 +24,7 @@ class EveryInstallSetTest {
             "bench", Set.of("bench", "demo", "judge", "method", "plan", "record"),
             "figures", Set.of("figures"),
             "ledger", Set.of("ledger"),
+            "plant", Set.of("plant"),
             "stock", Set.of("fridge", "stock"),
             "training", Set.of("round", "training"));
 

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 final class InstallSets {
 
     /** A new optional feature is added here. */
-    static final List<String> OPTIONAL = List.of("bench", "figures", "ledger", "stock", "training");
+    static final List<String> OPTIONAL = List.of("bench", "figures", "ledger", "plant", "stock", "training");
 
     private InstallSets() {}
 

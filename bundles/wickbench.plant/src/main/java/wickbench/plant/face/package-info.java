@@ -1,0 +1,2 @@
+/** The command {@code plant}. */
+package wickbench.plant.face;
