@@ -91,4 +91,36 @@ public sealed interface Section {
             marks = Map.copyOf(marks);
         }
     }
+
+    /**
+     * Labels to cut out, all of one size; only paper shows them.
+     *
+     * @param width in mm
+     * @param height in mm
+     */
+    record Labels(double width, double height, List<Label> labels) implements Section {
+        public Labels {
+            labels = List.copyOf(labels);
+        }
+    }
+
+    /**
+     * A code with the words beside it.
+     *
+     * @param content what the code says
+     * @param lines the most important first
+     */
+    record Label(Symbol symbol, String content, List<String> lines) {
+        public Label {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** A sort of code. */
+    enum Symbol {
+        /** A GS1 element string in a Data Matrix; ASCII 29 ends an element that has no fixed length. */
+        GS1_DATA_MATRIX,
+        /** Text as it stands. */
+        QR
+    }
 }

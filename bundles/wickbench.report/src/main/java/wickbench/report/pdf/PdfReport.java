@@ -79,6 +79,8 @@ final class PdfReport {
             TablePrint.print(pages, table);
         } else if (section instanceof Section.Figure figure) {
             figures(pages).print(figure.chart());
+        } else if (section instanceof Section.Labels labels) {
+            new LabelPrint(pages).print(labels);
         }
     }
 

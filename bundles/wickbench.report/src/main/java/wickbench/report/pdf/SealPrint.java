@@ -32,7 +32,7 @@ final class SealPrint {
         at = line(pen, ReportWords.get("pdf.seal.size", checkpoint.get().size()), at, Style.SMALL);
         at = line(pen, checkpoint.get().root().hex(), at, Style.FIXED);
         line(pen, ReportWords.get("pdf.seal.note"), at, Style.SMALL);
-        new QrMatrix(checkpoint.get().note()).draw(pen, Pages.RIGHT - SIDE, top + 1, SIDE);
+        CodeMatrix.qr(checkpoint.get().note()).draw(pen, Pages.RIGHT - SIDE, top + 1, SIDE);
     }
 
     /** The same on one line, without the code. */

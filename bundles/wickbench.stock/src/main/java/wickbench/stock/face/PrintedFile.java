@@ -1,33 +1,40 @@
 package wickbench.stock.face;
 
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import wickbench.api.report.Report;
 import wickbench.api.report.ReportPrinter;
+import wickbench.api.report.WholeFile;
 
 /** Prints a report into a file, whole or not at all; the file's ending chooses the form. */
 final class PrintedFile {
+    private static final String OUT = "--out";
+
     private PrintedFile() {}
 
     static void write(Path out, List<ReportPrinter> printers, Report report) {
-        String media = media(out);
+        write(OUT, out, media(out), printers, report);
+    }
+
+    /**
+     * Prints in a form that is asked for.
+     *
+     * @param option which option named the file
+     */
+    static void write(String option, Path out, String media, List<ReportPrinter> printers, Report report) {
         ReportPrinter printer = printers.stream()
                 .filter(each -> each.mediaType().equals(media))
                 .findFirst()
-                .orElseThrow(() -> Typed.wrong("--out", "out.no-printer", media));
-        Path part = out.resolveSibling(out.getFileName() + ".part");
+                .orElseThrow(() -> Typed.wrong(option, "out.no-printer", media));
         try {
-            try (OutputStream stream = Files.newOutputStream(part)) {
-                printer.print(report, stream);
-            }
-            Files.move(part, out, StandardCopyOption.REPLACE_EXISTING);
+            new WholeFile(out).write(bytes -> {
+                printer.print(report, bytes);
+                return true;
+            });
         } catch (IOException e) {
-            throw Typed.wrong("--out", "file.unwritable", e.getMessage());
+            throw Typed.wrong(option, "file.unwritable", e.getMessage());
         }
     }
 
@@ -38,7 +45,7 @@ final class PrintedFile {
             case "csv" -> ReportPrinter.CSV;
             case "xlsx" -> ReportPrinter.XLSX;
             case "jsonl" -> ReportPrinter.JSON_LINES;
-            default -> throw Typed.wrong("--out", "out.ending", out.getFileName());
+            default -> throw Typed.wrong(OUT, "out.ending", out.getFileName());
         };
     }
 }

@@ -252,6 +252,20 @@ final class StockCommand {
                 .orElseThrow(() -> Typed.wrong("--result", "trace.unknown", result));
     }
 
+    @Command(name = "label")
+    int label(
+            @Parameters(paramLabel = "LOT") String lot,
+            @Option(names = "--on", paramLabel = "pouch|tube") String on,
+            @Option(names = "--count", paramLabel = "N") Integer count,
+            @Option(names = "--pdf", required = true, paramLabel = "FILE.pdf") Path out) {
+        LotLabels.On what =
+                on == null ? LotLabels.On.POUCH : Typed.of("--on", on, code -> Coded.of(LotLabels.On.class, code));
+        LocalDate today = LocalDate.ofInstant(now(), doors.room().zone());
+        int many = new LotLabels(printers, today).write(known(lot), what, Optional.ofNullable(count), out);
+        terminal.note(StockWords.get("label.written", many, out));
+        return 0;
+    }
+
     @Command(name = "outlook")
     int outlook() {
         print().outlooks(doors.room().outlook(now()));
