@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.Method;
+import wickbench.api.person.PersonId;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.Sample;
 import wickbench.api.reading.Strip;
@@ -63,16 +64,20 @@ final class Bench {
         Plant.Kit kit = plant.kitNamed(method.kit());
         LotId lot = lots.inUse(kit, span.dayOf(run.begins()));
         Strip strip = model.develop(method.format(), kit, task.inTube(), story.invalidRate(kit, lot));
+        PersonId operator = run.crew().operator();
+        Optional<PersonId> observer =
+                Optional.of(run.crew().second()).filter(each -> story.observed(operator, run.begins()));
+        double misses = story.missesFaint(observer.orElse(operator), run.begins());
         return new Reading(
                 sample(run, task),
                 method.ref().id(),
                 method.route(),
                 lot,
-                run.crew().operator(),
-                Optional.empty(),
+                operator,
+                observer,
                 times,
-                model.seenBy(story.missesFaint(run.crew().operator(), run.begins()), strip),
-                second(run, strip),
+                model.seenBy(misses, strip),
+                second(run, strip).filter(second -> observer.isEmpty()),
                 preChecks(method),
                 new Reading.Origin.Bench());
     }

@@ -1,6 +1,7 @@
 package wickbench.demo;
 
 import java.time.Instant;
+import java.util.UUID;
 import wickbench.api.lot.LotId;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.RecordedReading;
@@ -32,8 +33,18 @@ interface Chapter {
         return usual;
     }
 
+    /** Tells whether somebody else reads a person's strips in their stead. */
+    default boolean observed(PersonId operator, Instant when) {
+        return false;
+    }
+
     /** Hears of a reading once it is recorded. */
     void hear(RecordedReading recorded);
+
+    /** Hears of a reading with the id of its entry. */
+    default void hear(UUID entry, RecordedReading recorded) {
+        hear(recorded);
+    }
 
     Told told();
 }

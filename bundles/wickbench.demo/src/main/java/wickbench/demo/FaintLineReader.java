@@ -1,6 +1,7 @@
 package wickbench.demo;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -11,27 +12,30 @@ import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.RunControl;
 
-/** One operator overlooks faint lines, until second readers show it and the operator is trained again. */
+/** One operator overlooks faint lines, until second readers and a blind round show it and the operator is trained again. */
 final class FaintLineReader implements Chapter {
     private static final int WHICH = 6;
+    private static final int SUSPENDED_AFTER_MONTHS = 8;
     private static final int TRAINED_AFTER_MONTHS = 9;
     private static final double MISSES = 0.6;
     private static final String DISAGREEMENT = "reader.disagreement";
 
     private final PersonId operator;
+    private final Instant suspended;
     private final Instant trained;
     private final Share before = new Share();
     private final Share after = new Share();
     private final Share twiceBefore = new Share();
     private final Share twiceAfter = new Share();
 
-    private FaintLineReader(PersonId operator, Instant trained) {
+    private FaintLineReader(PersonId operator, Instant suspended, Instant trained) {
         this.operator = operator;
+        this.suspended = suspended;
         this.trained = trained;
     }
 
     static FaintLineReader in(Plant plant, Span span) {
-        return new FaintLineReader(plant.operators().get(WHICH), span.startOf(span.after(TRAINED_AFTER_MONTHS)));
+        return new FaintLineReader(who(plant), span.startOf(suspendedOn(span)), span.startOf(restoredOn(span)));
     }
 
     @Override
@@ -39,10 +43,28 @@ final class FaintLineReader implements Chapter {
         return reader.equals(operator) && when.isBefore(trained) ? MISSES : usual;
     }
 
+    static PersonId who(Plant plant) {
+        return plant.operators().get(WHICH);
+    }
+
+    static LocalDate suspendedOn(Span span) {
+        return span.after(SUSPENDED_AFTER_MONTHS);
+    }
+
+    static LocalDate restoredOn(Span span) {
+        return span.after(TRAINED_AFTER_MONTHS);
+    }
+
+    /** From the suspension on until they are trained again. */
+    @Override
+    public boolean observed(PersonId reader, Instant when) {
+        return reader.equals(operator) && when.isBefore(trained) && !when.isBefore(suspended);
+    }
+
     @Override
     public void hear(RecordedReading recorded) {
         Reading reading = recorded.reading();
-        if (reading.operator().equals(operator)) {
+        if (reading.operator().equals(operator) && reading.observer().isEmpty()) {
             boolean untrained = reading.times()
                     .started()
                     .filter(start -> start.isBefore(trained))

@@ -51,9 +51,12 @@ final class Generator {
         Records records = new Records(doors.readings(), story);
         Agenda agenda = agenda(plant, span, lots, story, records, new Chance(seed));
         StockRoom stock = stock(plant, new StockRoom.Scene(span, lots, agenda, records, methods(plant)), seed);
+        TrainingYear training = new TrainingYear(plant, span, agenda, doors, seed);
+        records.also(training);
+        training.plan();
         live(span, agenda, clock, progress);
-        List<Told> told =
-                Stream.concat(story.told().stream(), Stream.of(stock.told())).toList();
+        List<Told> told = Stream.concat(story.told().stream(), Stream.of(stock.told(), training.told()))
+                .toList();
         return new Made(plant, span, doors.journal().size(plant.station()), records.outcomes(), told);
     }
 

@@ -32,7 +32,7 @@ final class Records {
         List<Kept> kept = door.record(worked.readings(), worked.run().crew().operator());
         for (Kept each : kept) {
             story.hear(each.reading());
-            others.forEach(chapter -> chapter.hear(each.reading()));
+            others.forEach(chapter -> chapter.hear(each.id(), each.reading()));
         }
         count(kept);
         runs++;

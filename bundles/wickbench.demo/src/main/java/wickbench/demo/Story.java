@@ -38,6 +38,10 @@ record Story(List<Chapter> chapters) {
         return rate;
     }
 
+    boolean observed(PersonId operator, Instant when) {
+        return chapters.stream().anyMatch(chapter -> chapter.observed(operator, when));
+    }
+
     int procedureEdition(Plant.Line line, Instant when) {
         int edition = USUAL_EDITION;
         for (Chapter chapter : chapters) {

@@ -104,6 +104,10 @@ class GenerationTest {
                         "device.calibrated",
                         "lot.received",
                         "lot.check-waived",
+                        "training.terms-set",
+                        "training.light-measured",
+                        "training.sight-tested",
+                        "training.authorised",
                         "reading.recorded");
         assertThat(readings())
                 .allSatisfy(reading -> assertThat(reading.verdict().findings())
