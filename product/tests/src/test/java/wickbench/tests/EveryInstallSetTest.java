@@ -31,37 +31,40 @@ class EveryInstallSetTest {
     @TempDir
     Path temporary;
 
-    static Stream<List<String>> sets() {
+    static Stream<List<String>> every() {
         return InstallSets.all();
     }
 
-    @ParameterizedTest
-    @MethodSource("sets")
-    void every_bundle_runs(List<String> set) throws Exception {
-        try (var started = StartedSet.of(set, temporary)) {
-            assertThat(started.notRunning()).isEmpty();
-        }
+    static Stream<List<String>> single() {
+        return InstallSets.all().filter(set -> set.size() <= 2 || set.size() > InstallSets.OPTIONAL.size());
     }
 
     @ParameterizedTest
-    @MethodSource("sets")
-    void no_component_lacks_anything_once_a_home_is_named(List<String> set) throws Exception {
+    @MethodSource("every")
+    void every_bundle_runs_and_no_component_lacks_anything(List<String> set) throws Exception {
         try (var started = StartedSet.of(set, temporary)) {
+            assertThat(started.notRunning()).isEmpty();
             started.nameHome(temporary.resolve("home"));
+            assertThat(started.commands()).isEqualTo(commands(set));
             Components components = started.components();
             assertThat(components.count()).isPositive();
             assertThat(components.unsatisfied(MAY_LACK.keySet())).isEmpty();
         }
     }
 
+    /** The base, each feature alone with it, and all together, as programs of their own. */
     @ParameterizedTest
-    @MethodSource("sets")
+    @MethodSource("single")
     void help_lists_exactly_the_commands_of_the_set(List<String> set) throws Exception {
-        var expected = new HashSet<String>();
-        set.forEach(feature -> expected.addAll(COMMANDS.get(feature)));
         Answer help = new Program(temporary).call("--features", String.join(",", set), "--help");
         assertThat(help.code()).isZero();
         assertThat(help.err()).isEmpty();
-        assertThat(help.commands()).isEqualTo(expected);
+        assertThat(help.commands()).isEqualTo(commands(set));
+    }
+
+    private static Set<String> commands(List<String> set) {
+        var expected = new HashSet<String>();
+        set.forEach(feature -> expected.addAll(COMMANDS.get(feature)));
+        return expected;
     }
 }

@@ -3,8 +3,11 @@ package wickbench.tests;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.osgi.framework.Bundle;
+import org.osgi.framework.InvalidSyntaxException;
 import org.osgi.framework.wiring.BundleRevision;
 import wickbench.launcher.CannotStart;
 import wickbench.launcher.Host;
@@ -13,6 +16,7 @@ import wickbench.launcher.Product;
 
 /** An install set of the built product, running in a framework of its own. */
 record StartedSet(Host host) implements AutoCloseable {
+    private static final String COMMANDS = "wickbench.api.command.CommandSet";
 
     static StartedSet of(List<String> features, Path temporary) throws CannotStart, IOException {
         return new StartedSet(
@@ -25,6 +29,13 @@ record StartedSet(Host host) implements AutoCloseable {
                 .filter(bundle -> !runs(bundle))
                 .map(Bundle::getSymbolicName)
                 .toList();
+    }
+
+    /** The names of the commands that are offered. */
+    Set<String> commands() throws InvalidSyntaxException {
+        return Stream.of(host.context().getAllServiceReferences(COMMANDS, null))
+                .map(offered -> offered.getProperty("wickbench.command").toString())
+                .collect(Collectors.toSet());
     }
 
     Components components() throws ReflectiveOperationException {
