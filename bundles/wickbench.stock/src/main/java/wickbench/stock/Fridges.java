@@ -23,6 +23,8 @@ public interface Fridges {
     /**
      * Takes a logger's file in, whatever its size, and quarantines the lots inside that it speaks against.
      *
+     * <p>The entry names the file by its SHA-256; the file itself is attached to it where that can be done.
+     *
      * @param said what the file does not tell itself; remembered for the next one
      * @throws wickbench.api.check.BadInput where the file is wrong or could be read in two ways; nothing is kept then
      */
@@ -41,6 +43,7 @@ public interface Fridges {
      * @param complete false when the watcher stopped it; nothing is kept then
      * @param found what lies outside the fridge's range
      * @param quarantined lots that now wait for a decision
+     * @param unattached why the file does not lie beside its entry; empty when it does, and of what is no file
      */
     record Imported(
             Optional<EntryRef> entry,
@@ -50,7 +53,8 @@ public interface Fridges {
             Instant from,
             Instant to,
             List<Excursion> found,
-            List<LotId> quarantined) {
+            List<LotId> quarantined,
+            Optional<String> unattached) {
         public Imported {
             found = List.copyOf(found);
             quarantined = List.copyOf(quarantined);

@@ -30,9 +30,11 @@ class StockRoomTest {
     Path temporary;
 
     private String features = STOCK_ONLY;
+    private Path home;
 
     @BeforeEach
     void found() throws Exception {
+        at("home");
         done("station", "found", "store-1", "--zone", ZONE.getId());
         done("stock", "define", DEMO.resolve("kits/hazelnut.json").toString());
         done("fridge", "add", "F1", "--name", "Laboratory fridge", "--low", "3", "--high", "9");
@@ -49,6 +51,11 @@ class StockRoomTest {
         assertThat(done("--json", "fridge", "report", "--from", "2026-07-09", "--to", "2026-07-17")
                         .out())
                 .contains("\"cause\":\"warm\"", "\"from\":\"2026-07-11T21:10:00Z\"", "\"lots\":[\"HZ-7\"]");
+        // the report names the entry, and the logger's file lies beside it
+        assertThat(done("fridge", "report", "--from", "2026-07-09", "--to", "2026-07-17")
+                        .out())
+                .contains("drawn from store-1:4");
+        assertThat(done("attach", "list", "store-1:4").out()).contains("logger-f1.csv");
         assertThat(done("journal", "verify").code()).isZero();
     }
 
@@ -105,6 +112,44 @@ class StockRoomTest {
         assertThat(done("index", "verify").code()).isZero();
     }
 
+    @Test
+    void the_last_strip_taken_at_two_stations_is_a_clash_at_both_until_it_is_counted() throws Exception {
+        Path share = Files.createDirectory(temporary.resolve("share"));
+        received("HZ-5", LocalDate.now(ZONE).plusYears(1));
+        done("stock", "count", "HZ-5", "--pouches", "0", "--loose", "1", "--reason", "the rest was lent");
+        done("station", "share", share.toString());
+        done("station", "list");
+        at("other");
+        done("station", "found", "bench-1", "--zone", ZONE.getId(), "--share", share.toString());
+        done("station", "list");
+        assertThat(done("stock", "show", "HZ-5").out()).contains("strip: 1 piece left");
+
+        // neither sees the other while the folder is away
+        Path away = Files.move(share, temporary.resolve("away"));
+        done("stock", "take", "HZ-5", "--amount", "1", "--reason", "training");
+        at("home");
+        done("stock", "take", "HZ-5", "--amount", "1", "--reason", "torn");
+        assertThat(call("stock", "take", "HZ-5", "--amount", "1", "--reason", "once more")
+                        .code())
+                .isEqualTo(REFUSED);
+        Files.move(away, share);
+
+        for (String station : List.of("home", "other", "home")) {
+            at(station);
+            done("station", "list");
+        }
+        for (String station : List.of("home", "other")) {
+            at(station);
+            assertThat(done("stock", "show", "HZ-5").out()).contains("used beyond the count: 1", "To be settled");
+        }
+        done("stock", "count", "HZ-5", "--pouches", "0", "--loose", "0", "--reason", "both were taken");
+        assertThat(done("stock", "show", "HZ-5").out()).doesNotContain("To be settled");
+    }
+
+    private void at(String station) {
+        home = temporary.resolve(station);
+    }
+
     private void received(String lot, LocalDate expiry) throws Exception {
         String day = DateTimeFormatter.ofPattern("yyMMdd").format(expiry);
         String at = LocalDate.now(ZONE).minusDays(20).toString();
@@ -142,7 +187,7 @@ class StockRoomTest {
 
     /** The place of the newest entry. */
     private String lastEntry() throws IOException {
-        Path journal = temporary.resolve("home/journal/store-1/entries-000000.jsonl");
+        Path journal = home.resolve("journal/store-1/entries-000000.jsonl");
         return "store-1:" + (Files.readAllLines(journal).size() - 1);
     }
 
@@ -155,8 +200,8 @@ class StockRoomTest {
     }
 
     private Answer call(String... arguments) throws Exception {
-        List<String> line = new ArrayList<>(List.of(
-                "--features", features, "--home", temporary.resolve("home").toString(), "--as", "keeper"));
+        List<String> line =
+                new ArrayList<>(List.of("--features", features, "--home", home.toString(), "--as", "keeper"));
         List<String> own = List.of(arguments);
         if (own.contains("--as")) {
             line.subList(line.size() - 2, line.size()).clear();

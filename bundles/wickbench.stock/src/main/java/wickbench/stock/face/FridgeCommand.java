@@ -142,6 +142,7 @@ final class FridgeCommand {
             terminal.note(StockWords.get("fridge.stopped"));
             return 1;
         }
+        done.unattached().ifPresent(why -> terminal.note(StockWords.get("fridge.unattached", why)));
         if (terminal.json()) {
             terminal.json(FridgeReport.json(done));
             return 0;

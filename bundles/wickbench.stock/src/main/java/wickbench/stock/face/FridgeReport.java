@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wickbench.api.chart.Axis;
 import wickbench.api.chart.Chart;
 import wickbench.api.chart.Series;
@@ -17,6 +18,7 @@ import wickbench.stock.Excursion;
 import wickbench.stock.Fridge;
 import wickbench.stock.FridgeTrace;
 import wickbench.stock.FridgeTrace.Point;
+import wickbench.stock.FridgeTrace.Source;
 import wickbench.stock.Fridges.Imported;
 import wickbench.stock.room.StockWords;
 
@@ -38,7 +40,13 @@ final class FridgeReport {
             sections.add(table(trace));
         }
         sections.add(new Section.Paragraph(StockWords.get("fridge.caution")));
-        return new Report(StockWords.get("fridge.title"), sections, List.of());
+        return new Report(
+                StockWords.get("fridge.title"),
+                sections,
+                traces.stream()
+                        .flatMap(trace -> trace.sources().stream())
+                        .map(Source::entry)
+                        .toList());
     }
 
     private Chart chart(FridgeTrace trace) {
@@ -93,6 +101,13 @@ final class FridgeReport {
     static List<String> lines(FridgeTrace trace) {
         List<String> lines = new ArrayList<>();
         lines.add(StockWords.get("fridge.head", trace.fridge().id(), range(trace.fridge()), trace.readings()));
+        if (!trace.sources().isEmpty()) {
+            lines.add(StockWords.get(
+                    "fridge.sources",
+                    trace.sources().stream()
+                            .map(source -> source.entry().toString())
+                            .collect(Collectors.joining(", "))));
+        }
         trace.kinetic()
                 .ifPresent(kinetic -> lines.add(StockWords.get(
                         "fridge.figures",
@@ -131,13 +146,27 @@ final class FridgeReport {
                 .withOptional("highest", trace.highest().map(FridgeReport::rounded))
                 .withOptional("mean", trace.mean().map(FridgeReport::rounded))
                 .withOptional("mean_kinetic", trace.kinetic().map(FridgeReport::rounded))
-                .with("excursions", excursions(trace.excursions()));
+                .with("excursions", excursions(trace.excursions()))
+                .with(
+                        "sources",
+                        Json.array(trace.sources().stream()
+                                .map(FridgeReport::source)
+                                .toList()));
+    }
+
+    private static Json.Obj source(Source source) {
+        return Json.object()
+                .with("entry", source.entry().toString())
+                .with("from", source.from().toString())
+                .with("to", source.to().toString())
+                .with("readings", source.readings());
     }
 
     static Json.Obj json(Imported done) {
         return Json.object()
                 .with("added", done.added())
                 .withText("entry", done.entry().map(Object::toString))
+                .with("attached", done.unattached().isEmpty())
                 .with("rows", done.rows())
                 .with("from", done.from().toString())
                 .with("to", done.to().toString())

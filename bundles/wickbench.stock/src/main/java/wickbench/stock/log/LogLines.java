@@ -36,6 +36,13 @@ final class LogLines implements AutoCloseable {
         return new LogLines(name, new BufferedReader(new InputStreamReader(bytes, charset(bytes)), 1 << 16));
     }
 
+    /** Tells whether a file is written two bytes a character, so that no byte alone ends a line. */
+    static boolean wide(Path path) throws IOException {
+        try (InputStream bytes = new BufferedInputStream(Files.newInputStream(path))) {
+            return charset(bytes) == StandardCharsets.UTF_16;
+        }
+    }
+
     private static Charset charset(InputStream bytes) throws IOException {
         bytes.mark(3);
         byte[] start = bytes.readNBytes(3);

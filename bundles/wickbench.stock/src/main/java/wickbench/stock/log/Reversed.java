@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import wickbench.api.progress.Progress;
 
 /** Reads a file whose newest row comes first: its lines are turned round on the disk, so that any size will do. */
@@ -27,10 +28,33 @@ final class Reversed {
             throws IOException {
         Path turned = Files.createTempFile("wickbench", ".log");
         try {
-            turn(path, start(path, first), turned);
+            if (LogLines.wide(path)) {
+                narrowed(path, first, turned);
+            } else {
+                turn(path, start(path, first), turned);
+            }
             return rows.read(turned, 1, listener, progress);
         } finally {
             Files.delete(turned);
+        }
+    }
+
+    /** Characters of two bytes are made bytes first; only digits, marks and a few words matter. */
+    private static void narrowed(Path path, long first, Path turned) throws IOException {
+        Path narrow = Files.createTempFile("wickbench", ".log");
+        try {
+            try (LogLines lines = LogLines.open(path);
+                    BufferedWriter out = Files.newBufferedWriter(narrow, StandardCharsets.ISO_8859_1)) {
+                Optional<String> line = lines.next();
+                while (line.isPresent()) {
+                    out.write(line.get().replaceAll("[^\\x00-\\xff]", "?"));
+                    out.write('\n');
+                    line = lines.next();
+                }
+            }
+            turn(narrow, start(narrow, first), turned);
+        } finally {
+            Files.delete(narrow);
         }
     }
 
@@ -56,8 +80,21 @@ final class Reversed {
                 file.readFully(block, 0, length);
                 System.arraycopy(tail, 0, block, length, tail.length);
                 tail = lines(block, end == start, out);
+                if (tail.length > LogLines.LONGEST) {
+                    // the reader of lines knows its number and says so
+                    refuseLongLine(from);
+                }
             }
         }
+    }
+
+    private static void refuseLongLine(Path path) throws IOException {
+        try (LogLines lines = LogLines.open(path)) {
+            while (lines.next().isPresent()) {
+                // until it refuses
+            }
+        }
+        throw new IllegalStateException(path + " had a line too long and now has none");
     }
 
     /** Writes the lines of a block from the last on; returns what may be the end of an earlier line. */

@@ -125,11 +125,11 @@ final class Events {
             }
 
             @Override
-            public List<EntryRef> newest(Instant upTo, long most) {
+            public List<Gone> newest(Instant upTo, long most) {
                 return rows.read(
-                        "select station, seq from strip where lot = ? and counts and taken <= ?"
+                        "select station, seq, taken from strip where lot = ? and counts and taken <= ?"
                                 + " order by taken desc, station, seq limit ?",
-                        Events::ref,
+                        row -> new Gone(ref(row), row.instant("taken")),
                         lot.value(),
                         upTo,
                         most);

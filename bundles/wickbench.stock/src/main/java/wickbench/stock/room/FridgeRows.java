@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import wickbench.api.journal.EntryRef;
 import wickbench.stock.Fridge;
 import wickbench.stock.LogShape;
 import wickbench.stock.room.StockView.Topic;
@@ -44,12 +45,15 @@ final class FridgeRows {
                 .orElse(LogShape.UNSAID);
     }
 
+    /** A log with the entry that tells of it. */
+    record Kept(EntryRef entry, FridgeJson.Log log) {}
+
     /** Returns every log of a fridge, earliest first. */
-    static List<FridgeJson.Log> logs(Events events, String fridge) {
+    static List<Kept> logs(Events events, String fridge) {
         return events.said(Topic.FRIDGE, fridge).stream()
                 .filter(FridgeRows::isLog)
-                .map(FridgeJson::log)
-                .sorted(Comparator.comparing(FridgeJson.Log::from))
+                .map(said -> new Kept(said.entry(), FridgeJson.log(said)))
+                .sorted(Comparator.comparing(kept -> kept.log().from()))
                 .toList();
     }
 

@@ -17,6 +17,9 @@ import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import wickbench.api.attachment.Attachments;
 import wickbench.api.authority.Act;
 import wickbench.api.index.Index;
 import wickbench.api.journal.Draft;
@@ -45,12 +48,19 @@ public final class FridgeService implements Fridges {
     private final Shelves shelves;
     private final Pen pen;
     private final Index index;
+    private final LogCopy copy;
 
     @Activate
-    public FridgeService(@Reference Shelves shelves, @Reference Pen pen, @Reference Index index) {
+    public FridgeService(
+            @Reference Shelves shelves,
+            @Reference Pen pen,
+            @Reference Index index,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<Attachments> attachments) {
         this.shelves = shelves;
         this.pen = pen;
         this.index = index;
+        copy = new LogCopy(attachments);
     }
 
     @Override
@@ -105,7 +115,8 @@ public final class FridgeService implements Fridges {
                     Instant.EPOCH,
                     Instant.EPOCH,
                     List.of(),
-                    List.of());
+                    List.of(),
+                    Optional.empty());
         }
         analysis.end();
         if (analysis.rows() == 0) {
@@ -113,10 +124,23 @@ public final class FridgeService implements Fridges {
         }
         Optional<EntryRef> before = index.find(draft.id());
         List<Excursion> found = withSilence(analysis.outside(own), fridge, analysis);
-        if (before.isPresent()) {
-            return imported(before, false, analysis, found, List.of());
-        }
-        return keep(fridge, analysis, found, draft, new Remembered(remembered, said), by);
+        Imported done = before.isPresent()
+                ? imported(before, false, analysis, found, List.of())
+                : keep(fridge, analysis, found, draft, new Remembered(remembered, said), by);
+        return attached(file, done, by);
+    }
+
+    private Imported attached(Path file, Imported done, Actor by) {
+        return new Imported(
+                done.entry(),
+                done.added(),
+                done.complete(),
+                done.rows(),
+                done.from(),
+                done.to(),
+                done.found(),
+                done.quarantined(),
+                copy.attach(file, done.entry().orElseThrow(), by.who()));
     }
 
     /** What was known of the file's shape, and what was said now. */
@@ -150,7 +174,8 @@ public final class FridgeService implements Fridges {
 
     private static Imported imported(
             Optional<EntryRef> entry, boolean added, Analysis analysis, List<Excursion> found, List<LotId> lots) {
-        return new Imported(entry, added, true, analysis.rows(), analysis.from(), analysis.to(), found, lots);
+        return new Imported(
+                entry, added, true, analysis.rows(), analysis.from(), analysis.to(), found, lots, Optional.empty());
     }
 
     /** Adds the time between the last reading known so far and this file's first, where nobody looked. */
@@ -232,7 +257,7 @@ public final class FridgeService implements Fridges {
         List<Draft> drafts = new ArrayList<>(List.of(draft));
         held.forEach(event -> drafts.add(pen.draft(by, event)));
         Entry entry = pen.write(Act.KEEP_STOCK, drafts, by).get(0);
-        return new Imported(Optional.of(entry.ref()), true, true, 0, from, to, found, lots(held));
+        return new Imported(Optional.of(entry.ref()), true, true, 0, from, to, found, lots(held), Optional.empty());
     }
 
     @Override

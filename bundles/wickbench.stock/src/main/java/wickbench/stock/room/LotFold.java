@@ -83,7 +83,7 @@ final class LotFold {
                 course.quarantines(),
                 left.parts(),
                 left.unrecordedPouches(),
-                clashes(course, left, uses, at));
+                clashes(course, known, left, uses, at));
     }
 
     /** A day and what made it. */
@@ -112,17 +112,35 @@ final class LotFold {
                 .orElseThrow();
     }
 
-    private static List<Clash> clashes(Course course, Shelf.Left left, Uses uses, Instant at) {
+    /** More strips went than there were, and of the last ones some on one station, some on another. */
+    private static List<Clash> clashes(Course course, List<Told> known, Shelf.Left left, Uses uses, Instant at) {
         List<Clash> clashes = new ArrayList<>(course.clashes());
         BigDecimal missing = left.parts().get(0).missing();
         if (missing.signum() > 0) {
-            List<EntryRef> newest = uses.newest(at, missing.longValue() + 1);
-            boolean several = newest.stream().map(EntryRef::station).distinct().count() > 1;
+            long most = missing.longValue() + 1;
+            List<Uses.Gone> newest = Stream.concat(
+                            uses.newest(at, most).stream(),
+                            taken(known, left.parts().get(0).part().name()))
+                    .sorted(Comparator.comparing(Uses.Gone::at).reversed())
+                    .limit(most)
+                    .toList();
+            boolean several = newest.stream()
+                            .map(gone -> gone.entry().station())
+                            .distinct()
+                            .count()
+                    > 1;
             newest.stream()
                     .limit(1)
-                    .filter(ref -> several)
-                    .forEach(ref -> clashes.add(new Clash(ref, "strips", missing.toPlainString(), "0")));
+                    .filter(gone -> several)
+                    .forEach(gone -> clashes.add(new Clash(gone.entry(), "strips", missing.toPlainString(), "0")));
         }
         return clashes;
+    }
+
+    private static Stream<Uses.Gone> taken(List<Told> known, String strip) {
+        return known.stream()
+                .filter(told -> told.event() instanceof LotEvent.Taken taken
+                        && taken.part().equals(strip))
+                .map(told -> new Uses.Gone(told.entry(), told.event().at()));
     }
 }

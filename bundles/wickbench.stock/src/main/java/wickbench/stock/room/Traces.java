@@ -15,16 +15,20 @@ import wickbench.stock.Excursion;
 import wickbench.stock.Fridge;
 import wickbench.stock.FridgeTrace;
 import wickbench.stock.FridgeTrace.Point;
+import wickbench.stock.FridgeTrace.Source;
 import wickbench.stock.room.FridgeJson.Log;
+import wickbench.stock.room.FridgeRows.Kept;
 
 /** Puts the logs of a fridge together for a stretch of time; figures are of the whole logs that reach into it. */
 final class Traces {
     private Traces() {}
 
-    static FridgeTrace of(Fridge fridge, List<Log> all, Instant from, Instant to) {
-        List<Log> logs = all.stream()
-                .filter(log -> log.to().isAfter(from) && log.from().isBefore(to))
+    static FridgeTrace of(Fridge fridge, List<Kept> all, Instant from, Instant to) {
+        List<Kept> kept = all.stream()
+                .filter(each ->
+                        each.log().to().isAfter(from) && each.log().from().isBefore(to))
                 .toList();
+        List<Log> logs = kept.stream().map(Kept::log).toList();
         List<Spell> spells = logs.stream().flatMap(log -> log.spells().stream()).toList();
         Optional<Warmth> warmth = spells.isEmpty() ? Optional.empty() : Optional.of(Warmth.of(spells, Ageing.usual()));
         return new FridgeTrace(
@@ -41,7 +45,13 @@ final class Traces {
                 extreme(logs, log -> log.high().doubleValue()).max().stream()
                         .boxed()
                         .findFirst(),
-                logs.stream().mapToLong(Log::rows).sum());
+                logs.stream().mapToLong(Log::rows).sum(),
+                kept.stream().map(Traces::source).toList());
+    }
+
+    private static Source source(Kept kept) {
+        return new Source(
+                kept.entry(), kept.log().from(), kept.log().to(), kept.log().rows());
     }
 
     private static DoubleStream extreme(List<Log> logs, ToDoubleFunction<Log> which) {

@@ -12,6 +12,9 @@ interface Uses {
     /** Counts by route, from just after an instant up to another, which is included. */
     Map<Route, Long> between(Instant after, Instant upTo);
 
-    /** Returns the entries of the newest strips up to an instant. */
-    List<EntryRef> newest(Instant upTo, long most);
+    /** Returns the newest strips up to an instant, the newest first. */
+    List<Gone> newest(Instant upTo, long most);
+
+    /** A strip that went, by which entry and when. */
+    record Gone(EntryRef entry, Instant at) {}
 }

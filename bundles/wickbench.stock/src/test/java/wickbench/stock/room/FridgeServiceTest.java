@@ -2,11 +2,14 @@ package wickbench.stock.room;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static wickbench.stock.room.StockHome.KEEPER;
 import static wickbench.stock.room.StockHome.LOT;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -17,7 +20,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.attachment.Attachment;
 import wickbench.api.check.BadInput;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Hash;
+import wickbench.api.json.Json;
 import wickbench.api.lot.LotId;
 import wickbench.api.progress.Progress;
 import wickbench.stock.Cause;
@@ -112,6 +119,57 @@ class FridgeServiceTest {
         long size = home.journal.size(home.journal.stations().get(0));
         assertThat(read(file).added()).isFalse();
         assertThat(home.journal.size(home.journal.stations().get(0))).isEqualTo(size);
+    }
+
+    @Test
+    void the_file_lies_beside_its_entry_which_names_its_hash() throws IOException {
+        Path file = log(i -> 5 + i % 2);
+        Imported done = read(file);
+        assertThat(done.unattached()).isEmpty();
+        Hash hash = Hash.ofContent(Files.readString(file));
+        EntryRef entry = done.entry().orElseThrow();
+        assertThat(home.journal.entry(entry).orElseThrow().body().get("sha256")).contains(new Json.Text(hash.hex()));
+        assertThat(home.attachments.of(entry)).extracting(Attachment::content).containsExactly(hash);
+        try (InputStream kept = home.attachments.open(hash)) {
+            assertThat(kept.readAllBytes()).isEqualTo(Files.readAllBytes(file));
+        }
+    }
+
+    @Test
+    void a_file_that_cannot_be_attached_is_taken_in_all_the_same_and_told() throws IOException {
+        Path file = Files.write(
+                folder.resolve("wide.csv"),
+                Files.readString(log(i -> 5 + i % 2)).getBytes(StandardCharsets.UTF_16));
+        Imported done = read(file);
+        assertThat(done.added()).isTrue();
+        assertThat(done.rows()).isEqualTo(100);
+        assertThat(done.unattached()).isPresent();
+        assertThat(home.attachments.of(done.entry().orElseThrow())).isEmpty();
+    }
+
+    @Test
+    void a_trace_names_the_entries_that_it_is_drawn_from_so_that_a_reader_finds_them() throws IOException {
+        EntryRef file = read(log(i -> 5 + i % 2)).entry().orElseThrow();
+        EntryRef typed = home.fridges
+                .measured(
+                        "F1",
+                        FIRST.plus(Duration.ofDays(1)),
+                        home.clock.instant(),
+                        new BigDecimal("4"),
+                        new BigDecimal("6"),
+                        KEEPER)
+                .entry()
+                .orElseThrow();
+        assertThat(home.fridges
+                        .trace("F1", FIRST, FIRST.plus(Duration.ofDays(9)))
+                        .sources())
+                .extracting(FridgeTrace.Source::entry, FridgeTrace.Source::readings)
+                .containsExactly(tuple(file, 100L), tuple(typed, 0L));
+        assertThat(home.fridges
+                        .trace("F1", FIRST, FIRST.plus(Duration.ofHours(1)))
+                        .sources())
+                .extracting(FridgeTrace.Source::entry)
+                .containsExactly(file);
     }
 
     @Test

@@ -119,7 +119,7 @@ class LotFoldTest {
     @Test
     void the_last_strip_taken_on_two_stations_is_a_clash() {
         Told count = told("a", 3, new LotEvent.Counted(LOT, day(2), 0, 1, Map.of(), Map.of(), Optional.of("rest")));
-        List<EntryRef> read = List.of(ref("b", 9), ref("a", 8));
+        List<Uses.Gone> read = List.of(new Uses.Gone(ref("b", 9), day(5)), new Uses.Gone(ref("a", 8), day(4)));
         Uses two = new Uses() {
             @Override
             public Map<Route, Long> between(Instant after, Instant upTo) {
@@ -127,7 +127,7 @@ class LotFoldTest {
             }
 
             @Override
-            public List<EntryRef> newest(Instant upTo, long most) {
+            public List<Gone> newest(Instant upTo, long most) {
                 return read;
             }
         };
@@ -136,6 +136,44 @@ class LotFoldTest {
         assertThat(lot.clashes())
                 .extracting(Clash::code, Clash::entry)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("strips", ref("b", 9)));
+    }
+
+    @Test
+    void a_strip_taken_on_one_station_and_read_on_the_other_is_one_too_and_a_count_ends_it() {
+        Told count = told("a", 3, new LotEvent.Counted(LOT, day(2), 0, 1, Map.of(), Map.of(), Optional.of("rest")));
+        Told took = told("a", 4, new LotEvent.Taken(LOT, day(4), "strip", BigDecimal.ONE, "training"));
+        Told later = told("b", 7, new LotEvent.Taken(LOT, day(5), "strip", BigDecimal.ONE, "torn"));
+        Uses none = reads(0);
+        Lot lot = fold(List.of(received(), waived(), count, took, later), none, END)
+                .orElseThrow();
+        assertThat(lot.strips().missing()).isEqualByComparingTo("1");
+        assertThat(lot.clashes()).extracting(Clash::entry).containsExactly(ref("b", 7));
+
+        Told same = told("a", 7, new LotEvent.Taken(LOT, day(5), "strip", BigDecimal.ONE, "torn"));
+        assertThat(fold(List.of(received(), waived(), count, took, same), none, END)
+                        .orElseThrow()
+                        .clashes())
+                .isEmpty();
+
+        Told again = told("a", 9, new LotEvent.Counted(LOT, day(6), 0, 0, Map.of(), Map.of(), Optional.of("none")));
+        assertThat(fold(List.of(received(), waived(), count, took, later, again), none, END)
+                        .orElseThrow()
+                        .clashes())
+                .isEmpty();
+    }
+
+    private static Uses reads(long strips) {
+        return new Uses() {
+            @Override
+            public Map<Route, Long> between(Instant after, Instant upTo) {
+                return Map.of(Route.SWAB_DRY, strips);
+            }
+
+            @Override
+            public List<Gone> newest(Instant upTo, long most) {
+                return List.of();
+            }
+        };
     }
 
     @Provide
@@ -179,8 +217,8 @@ class LotFoldTest {
                     }
 
                     @Override
-                    public List<EntryRef> newest(Instant upTo, long most) {
-                        return List.of(ref("a", 99));
+                    public List<Gone> newest(Instant upTo, long most) {
+                        return List.of(new Gone(ref("a", 99), START));
                     }
                 },
                 at);

@@ -34,6 +34,8 @@ import wickbench.api.reading.RunControl;
 import wickbench.api.reading.Sample;
 import wickbench.api.reading.Strip;
 import wickbench.api.reading.Times;
+import wickbench.attachments.AttachmentService;
+import wickbench.attachments.AttachmentView;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
@@ -68,6 +70,7 @@ public final class StockHome implements AutoCloseable {
     public final Shelves shelves;
     public final Room room;
     public final Keeping keeping;
+    public final AttachmentService attachments;
     public final FridgeService fridges;
     public final StockGate gate;
     public final RecordingDoor door;
@@ -81,13 +84,16 @@ public final class StockHome implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         journal.found(new Founding(new StationId("stock-1"), ZONE, OptionalLong.of(1)));
         index = H2Index.open(
-                folder.resolve("index"), journal, () -> List.of(new StockView(), new BenchView(), new OwedView()));
+                folder.resolve("index"),
+                journal,
+                () -> List.of(new StockView(), new BenchView(), new OwedView(), new AttachmentView()));
         SiteFacts site = () -> Site.of(Optional.empty(), journal.founding());
         shelves = new Shelves(home, index, site);
         Pen pen = new Pen(home, journal, EVERYONE_MAY, site);
         room = new Room(shelves, journal);
         keeping = new Keeping(shelves, pen);
-        fridges = new FridgeService(shelves, pen, index);
+        attachments = new AttachmentService(home, journal, index);
+        fridges = new FridgeService(shelves, pen, index, Optional.of(attachments));
         gate = new StockGate(shelves, NO_PROFILE);
         owed = new OwedDesk(journal, index, EVERYONE_MAY);
         methods = new MethodShelf(journal, index, EVERYONE_MAY);
