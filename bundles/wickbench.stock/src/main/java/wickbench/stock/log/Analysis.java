@@ -29,7 +29,7 @@ public final class Analysis implements LogFile.Listener {
     private static final double HUNDREDTHS = 100;
 
     private final Map<Range, List<Watch>> watches = new LinkedHashMap<>();
-    private final List<Excursion> silences = new ArrayList<>();
+    private final Excursions silences = new Excursions();
     private final Map<Long, Double> hours = new TreeMap<>();
     private final Sketch sketch = new Sketch();
     private final long[] firstTimes = new long[FIRST + 1];
@@ -153,10 +153,18 @@ public final class Analysis implements LogFile.Listener {
 
     /** Returns everything outside a range, gaps and stuck spells among it, in the order of time. */
     public List<Excursion> outside(Range range) {
-        List<Excursion> all = new ArrayList<>(silences);
-        watches.get(range).forEach(watch -> all.addAll(watch.found()));
+        List<Excursion> all = new ArrayList<>(silences.kept());
+        watches.get(range).forEach(watch -> all.addAll(watch.found().kept()));
         all.sort(Comparator.comparing(Excursion::from).thenComparing(Excursion::cause));
         return all;
+    }
+
+    /** Returns how many more there are than {@link #outside} returns, where they are too many to keep. */
+    public long leftOut(Range range) {
+        return silences.leftOut()
+                + watches.get(range).stream()
+                        .mapToLong(watch -> watch.found().leftOut())
+                        .sum();
     }
 
     /** Returns how long it was how warm, to a hundredth of a degree; times at a temperature of 0 length are left out. */

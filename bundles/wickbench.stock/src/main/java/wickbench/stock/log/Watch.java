@@ -13,7 +13,7 @@ final class Watch {
     private final Cause cause;
     private final double limit;
     private final boolean above;
-    private final List<Excursion> found = new ArrayList<>();
+    private final Excursions found = new Excursions();
     private long from = Long.MIN_VALUE;
     private double peak;
     private double degreeHours;
@@ -58,7 +58,7 @@ final class Watch {
         }
     }
 
-    List<Excursion> found() {
+    Excursions found() {
         return found;
     }
 }

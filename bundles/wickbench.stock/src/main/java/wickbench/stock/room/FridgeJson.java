@@ -32,7 +32,11 @@ final class FridgeJson {
 
     private FridgeJson() {}
 
-    /** What a log says, as kept. */
+    /**
+     * What a log says, as kept.
+     *
+     * @param leftOut how many excursions more there were; only when it is written
+     */
     record Log(
             Instant from,
             Instant to,
@@ -40,6 +44,7 @@ final class FridgeJson {
             BigDecimal high,
             long rows,
             List<Excursion> excursions,
+            long leftOut,
             List<Spell> spells,
             long widthSeconds,
             List<Sketch.Stretch> stretches) {}
@@ -86,7 +91,7 @@ final class FridgeJson {
                 .with("low", log.low())
                 .with("high", log.high())
                 .with("excursions", excursions(log.excursions()))
-                .with("excursions_in_all", log.excursions().size())
+                .with("excursions_in_all", log.excursions().size() + log.leftOut())
                 .with(
                         "spells",
                         Json.array(log.spells().stream()
@@ -169,6 +174,7 @@ final class FridgeJson {
                 fields.children("excursions").stream()
                         .map(FridgeJson::excursion)
                         .toList(),
+                0,
                 file ? spells(said.body()) : List.of(),
                 file ? fields.whole("width_s") : 1,
                 file ? stretches(said.body()) : List.of());

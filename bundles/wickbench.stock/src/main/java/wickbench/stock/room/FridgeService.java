@@ -153,7 +153,11 @@ public final class FridgeService implements Fridges {
     private Imported keep(
             Fridge fridge, Analysis analysis, List<Excursion> found, Draft named, Remembered shape, Actor by) {
         Draft logged = new Draft(
-                named.id(), named.by(), named.kind(), named.v(), FridgeJson.logged(named.body(), log(analysis, found)));
+                named.id(),
+                named.by(),
+                named.kind(),
+                named.v(),
+                FridgeJson.logged(named.body(), log(analysis, found, analysis.leftOut(range(fridge)))));
         List<Draft> drafts = new ArrayList<>(List.of(logged));
         if (shape.changed()) {
             drafts.add(pen.draft(
@@ -188,7 +192,7 @@ public final class FridgeService implements Fridges {
         return all;
     }
 
-    private static FridgeJson.Log log(Analysis analysis, List<Excursion> found) {
+    private static FridgeJson.Log log(Analysis analysis, List<Excursion> found, long leftOut) {
         var warmth = analysis.sketch().stretches();
         double low = warmth.stream().mapToDouble(each -> each.low()).min().orElseThrow();
         double high = warmth.stream().mapToDouble(each -> each.high()).max().orElseThrow();
@@ -199,6 +203,7 @@ public final class FridgeService implements Fridges {
                 FridgeJson.rounded(high),
                 analysis.rows(),
                 found,
+                leftOut,
                 analysis.spells(),
                 analysis.sketch().widthSeconds(),
                 warmth);
@@ -250,7 +255,7 @@ public final class FridgeService implements Fridges {
         }
         Measured said = new Measured(from, to, low.doubleValue(), high.doubleValue());
         List<Excursion> found = said.outside(range(fridge));
-        FridgeJson.Log log = new FridgeJson.Log(from, to, low, high, 0, found, List.of(), 1, List.of());
+        FridgeJson.Log log = new FridgeJson.Log(from, to, low, high, 0, found, 0, List.of(), 1, List.of());
         Draft draft = pen.draft(by, FridgeJson.MEASURED, FridgeJson.measured(id, log));
         List<LotEvent.Quarantined> held =
                 new Judged(shelves, id, draft.id()).of(kit -> said.outside(range(kit.storage())));

@@ -71,6 +71,23 @@ class AnalysisTest {
     }
 
     @Test
+    void a_probe_at_the_edge_of_its_range_fills_no_memory_and_the_earliest_and_the_longest_are_kept() {
+        Analysis analysis = new Analysis(Set.of(COLD_STORE));
+        int crossings = 200_000;
+        for (int i = 0; i < 2 * crossings; i++) {
+            // one long one among the many short ones, late in the file
+            boolean lasting = i > 300_000 && i < 300_010;
+            analysis.reading(at(i), lasting || i % 2 == 1 ? 8.1 : 7.9);
+        }
+        List<Excursion> kept = analysis.end().outside(COLD_STORE);
+        assertThat(kept).hasSizeLessThanOrEqualTo(2 * (Excursions.EARLIEST + Excursions.LONGEST));
+        assertThat(kept.size() + analysis.leftOut(COLD_STORE)).isEqualTo(crossings - 4);
+        assertThat(kept.get(0).from()).isEqualTo(START.plus(STEP));
+        assertThat(kept).extracting(Excursion::length).contains(STEP.multipliedBy(9));
+        assertThat(kept).isSortedAccordingTo(java.util.Comparator.comparing(Excursion::from));
+    }
+
+    @Test
     void what_goes_on_at_the_end_is_told() {
         assertThat(only(5, 5, 9, 10).length()).isEqualTo(STEP.multipliedBy(2));
     }
