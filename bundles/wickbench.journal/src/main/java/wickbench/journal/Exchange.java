@@ -3,8 +3,10 @@ package wickbench.journal;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -32,6 +34,8 @@ final class Exchange implements Closeable {
     private static final long EVERY_MS = 200;
     /** So often the folder is looked through for what does not belong there. */
     private static final long THOROUGH_EVERY = 25;
+    /** By so much clocks of machines that are looked after may differ. */
+    private static final Duration AHEAD = Duration.ofMinutes(5);
     /** How long the end of the program waits for what is under way. */
     private static final long CLOSING_S = 3;
 
@@ -83,10 +87,16 @@ final class Exchange implements Closeable {
         notices.clear();
         try {
             share.reach();
-            publishing.publish();
+            if (publishing.publish()) {
+                exchanged = -1;
+            }
             publishing.trouble().ifPresent(notices::add);
-            follow();
-            exchangeFiles();
+            if (publishing.waiting()) {
+                notices.add(Say.words("own.waiting", host.own().folder().station(), share.folder()));
+            } else {
+                follow();
+                exchangeFiles();
+            }
             if (thorough) {
                 lookAround();
             }
@@ -110,8 +120,21 @@ final class Exchange implements Closeable {
                 Follower follower = followers.computeIfAbsent(station, met -> new Follower(host, share.of(met)));
                 hear(follower, follower.follow());
                 follower.trouble().ifPresent(notices::add);
+                follower.setBack().ifPresent(notices::add);
+                ahead(station).ifPresent(notices::add);
             }
         }
+    }
+
+    /** Says so when a station's newest entry was written later than it is here by now: one of the two clocks is wrong. */
+    private Optional<String> ahead(StationId station) {
+        Instant now = clock.instant();
+        return host.copies()
+                .station(station)
+                .flatMap(copy -> copy.reading().entry(copy.kept(), copy.kept().size() - 1))
+                .filter(newest -> newest.at().isAfter(now.plus(AHEAD)))
+                .map(newest -> Say.words(
+                        "clock.ahead", station, newest.ref(), newest.at(), now.truncatedTo(ChronoUnit.SECONDS)));
     }
 
     private void hear(Follower follower, List<Entry> news) {

@@ -22,7 +22,9 @@ final class Follower {
     private final Host host;
     private final StationFolder there;
     private final StationId station;
+    private final ClockWatch clock = new ClockWatch();
     private Optional<String> trouble = Optional.empty();
+    private Optional<String> setBack = Optional.empty();
 
     Follower(Host host, StationFolder there) {
         this.host = host;
@@ -39,6 +41,11 @@ final class Follower {
         return trouble;
     }
 
+    /** Returns where the station's clock was last seen to be set back in this run; its entries are taken all the same. */
+    Optional<String> setBack() {
+        return setBack;
+    }
+
     /** Takes in what is new. */
     List<Entry> follow() throws IOException {
         if (upToDate()) {
@@ -50,7 +57,9 @@ final class Follower {
             return List.of();
         }
         trouble = stranger(founded.get());
-        return trouble.isPresent() ? List.of() : take(founded.get());
+        List<Entry> news = trouble.isPresent() ? List.of() : take(founded.get());
+        news.forEach(entry -> setBack = clock.look(List.of(entry)).or(() -> setBack));
+        return news;
     }
 
     /** Tells whether the newest checkpoint there is the one that was taken last. */

@@ -1,5 +1,6 @@
 package wickbench.journal;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import wickbench.api.journal.Entry;
@@ -36,6 +37,15 @@ interface Host {
 
     /** Tells those who listen of entries that came in. */
     void tell(List<Entry> entries);
+
+    /** Tells whether this home was made from a back-up and nothing was recorded in it since. */
+    boolean restored();
+
+    /** Takes back what a folder holds of this station beyond what is here, as far as this station's key signed it. */
+    void takeBack(StationFolder there) throws IOException;
+
+    /** Records nothing for now, and says why; blank when it may again. */
+    void hold(String why);
 
     /** Records nothing more from now on, and says why. */
     void refuse(String why);

@@ -16,6 +16,7 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Founding;
+import wickbench.api.journal.Hash;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.Proofs;
@@ -113,6 +114,16 @@ public final class JournalFolder implements Journal, AutoCloseable {
 
     @Override
     public List<Entry> append(List<Draft> drafts) {
+        if (writing.restored()) {
+            // what came after the back-up may be in the shared folder; what is recorded before it is back begins a
+            // second history
+            share.takeBack();
+        }
+        return record(drafts);
+    }
+
+    /** Appends at once, as the exchange with other stations itself does. */
+    List<Entry> record(List<Draft> drafts) {
         List<Entry> news = new ArrayList<>();
         List<Entry> entries = drafts.isEmpty() ? List.of() : writing.append(drafts, share, news);
         tell(news);
@@ -138,6 +149,11 @@ public final class JournalFolder implements Journal, AutoCloseable {
             }
             came(news);
         }
+    }
+
+    /** Tells people something. */
+    void notice(String text) {
+        notices.add(text);
     }
 
     /** Tells the listener, whose failure cannot undo what is on the disk. */
@@ -180,6 +196,12 @@ public final class JournalFolder implements Journal, AutoCloseable {
     @Override
     public Optional<Checkpoint> checkpoint(StationId station) {
         return copies.station(station).map(Station::checkpoint).orElseGet(() -> Journal.super.checkpoint(station));
+    }
+
+    @Override
+    public Optional<Hash> keyFingerprint(StationId station) {
+        return of(station)
+                .map(found -> new Hash(found.founded().key().fingerprint().hex()));
     }
 
     @Override

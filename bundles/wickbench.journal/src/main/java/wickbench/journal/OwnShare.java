@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.Supplier;
 import wickbench.api.check.Refusal;
 import wickbench.api.home.Home;
@@ -79,6 +80,7 @@ final class OwnShare implements Host, Stations {
     public void share(Optional<Path> folder) {
         folder.ifPresent(this::refuseUnfit);
         close();
+        hold("");
         new Settings(folder.map(Path::toAbsolutePath)).write(home.folder());
         begin();
     }
@@ -98,6 +100,17 @@ final class OwnShare implements Host, Stations {
             }
         } catch (IOException e) {
             throw new Refusal("share.none", Say.words("share.cut-off", folder, EntryFiles.reason(e)));
+        }
+    }
+
+    /** Exchanges until what the share holds of this station's own is back, or it is known that it will not come. */
+    void takeBack() {
+        long patience =
+                System.nanoTime() + WriterClaim.DEAD.plus(WriterClaim.BEAT).toNanos();
+        exchange();
+        while (journal.writing().held() && System.nanoTime() < patience) {
+            LockSupport.parkNanos(WriterClaim.BEAT.toNanos() / 4);
+            exchange();
         }
     }
 
@@ -154,12 +167,32 @@ final class OwnShare implements Host, Stations {
 
     @Override
     public void record(String kind, int v, Json.Obj body) {
-        journal.append(List.of(new Draft(Draft.randomId(home.chance()), OwnStation.JOURNAL, kind, v, body)));
+        journal.record(List.of(new Draft(Draft.randomId(home.chance()), OwnStation.JOURNAL, kind, v, body)));
     }
 
     @Override
     public void tell(List<Entry> entries) {
         journal.came(entries);
+    }
+
+    @Override
+    public boolean restored() {
+        return journal.writing().restored();
+    }
+
+    @Override
+    public void takeBack(StationFolder there) throws IOException {
+        List<Entry> back = journal.writing().takeBack(there);
+        if (!back.isEmpty()) {
+            journal.notice(Say.words(
+                    "own.back", back.size(), there.station(), there.folder().getParent()));
+            journal.came(back);
+        }
+    }
+
+    @Override
+    public void hold(String why) {
+        journal.writing().hold(why);
     }
 
     @Override

@@ -101,12 +101,13 @@ final class OwnStation {
     }
 
     /** Records what was set aside; a full disk is no reason not to open. */
-    private Own.Open reportTorn(Own.Open open, List<SetAside> setAside) {
+    private Own.Open reportTorn(Own.Open open, List<SetAside> setAside) throws IOException {
         List<Draft> drafts = setAside.stream()
                 .map(torn -> tornEntry(torn, open.station().folder()))
                 .toList();
         try {
-            if (!drafts.isEmpty()) {
+            // in a home made from a back-up it was the end of what was being taken back, and comes again
+            if (!drafts.isEmpty() && RestoredMark.read(home.folder()).isEmpty()) {
                 open.writer().orElseThrow().append(drafts, home.clock().instant());
             }
         } catch (Refusal e) {

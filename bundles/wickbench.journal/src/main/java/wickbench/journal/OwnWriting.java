@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import wickbench.api.check.Refusal;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Checkpoint;
@@ -27,9 +28,11 @@ final class OwnWriting {
     private final ReentrantLock writing = new ReentrantLock();
     private volatile Own own;
     /** That this home was made from a back-up, until that is recorded; touched by whoever may write. */
-    private Optional<RestoredMark> restored;
+    private volatile Optional<RestoredMark> restored;
     /** Why this station may record nothing more, though its files could be written; blank while it may. */
     private volatile String refused = "";
+    /** Why it may record nothing for now; blank while it may. */
+    private volatile String held = "";
 
     OwnWriting(Home home, Disk disk, HomeHold hold, Copies copies, Consumer<String> notices) throws IOException {
         this.home = home;
@@ -106,8 +109,8 @@ final class OwnWriting {
         if (own.open().isEmpty()) {
             begin(Founding.defaults(ZoneId.systemDefault()), share, news);
         }
-        if (!refused.isEmpty()) {
-            throw Say.failed(refused);
+        if (!refused.isEmpty() || !held.isEmpty()) {
+            throw Say.failed(refused.isEmpty() ? held : refused);
         }
         Own.Open open = own.open().orElseThrow();
         StationWriter writer =
@@ -168,6 +171,10 @@ final class OwnWriting {
 
     /** Signs what is kept; a checkpoint that cannot be written takes nothing back of what was acknowledged. */
     private void sealOrNote(StationWriter writer) {
+        if (restored()) {
+            // whatever is not signed yet was taken back, and has its checkpoint still to come
+            return;
+        }
         try {
             writer.seal();
         } catch (Refusal e) {
@@ -181,7 +188,9 @@ final class OwnWriting {
         try {
             Optional<String> readOnly = hold.readOnly()
                     .or(own::failed)
-                    .or(() -> Optional.of(refused).filter(why -> !why.isEmpty()));
+                    .or(() -> Stream.of(refused, held)
+                            .filter(why -> !why.isEmpty())
+                            .findFirst());
             return own.status(home.folder(), told, readOnly);
         } finally {
             writing.unlock();
@@ -225,6 +234,35 @@ final class OwnWriting {
         } finally {
             writing.unlock();
         }
+    }
+
+    /** Tells whether this home was made from a back-up and nothing was recorded in it since. */
+    boolean restored() {
+        return restored.isPresent();
+    }
+
+    /** Takes back what another folder holds of this station; returns the entries. */
+    List<Entry> takeBack(StationFolder there) throws IOException {
+        writing.lock();
+        try {
+            Own.Open open = own.open().orElseThrow();
+            // what was recorded here meanwhile has begun a history of its own
+            return restored() && open.writer().isPresent()
+                    ? OwnTail.take(there, open.station(), open.writer().get())
+                    : List.of();
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /** Tells whether nothing is recorded for now. */
+    boolean held() {
+        return !held.isEmpty();
+    }
+
+    /** Records nothing for now; blank when it may again. */
+    void hold(String why) {
+        held = why;
     }
 
     /** Records nothing more from now on. */

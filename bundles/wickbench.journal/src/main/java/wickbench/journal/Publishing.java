@@ -1,6 +1,7 @@
 package wickbench.journal;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -10,10 +11,11 @@ final class Publishing {
     private final Host host;
     private final ShareFolder share;
     private final StationFolder from;
-    private final Publisher publisher;
+    private final StationFolder to;
+    private Publisher publisher;
     private final WriterClaim claim;
-    private boolean made;
     private boolean refused;
+    private boolean waiting;
     private long published;
     private Optional<String> trouble = Optional.empty();
 
@@ -21,7 +23,7 @@ final class Publishing {
         this.host = host;
         this.share = share;
         from = host.own().folder();
-        StationFolder to = share.of(from.station());
+        to = share.of(from.station());
         publisher = new Publisher(host.disk(), from, to);
         claim = new WriterClaim(host.disk(), to.folder(), host.layout().home(), run);
     }
@@ -36,33 +38,66 @@ final class Publishing {
         return published;
     }
 
-    void publish() throws IOException {
+    /** Tells whether entries of this station itself are still to come back. */
+    boolean waiting() {
+        return waiting;
+    }
+
+    /** Shows the others what is new; returns whether this station's folder was made for it, and so is empty but for the journal. */
+    boolean publish() throws IOException {
         if (refused) {
-            return;
+            return false;
         }
-        makeFolder();
+        boolean made = makeFolder();
         Host.Shown shown = host.seal();
         Publisher.There there = publisher.compare(shown);
-        if (there != Publisher.There.OURS) {
+        if (there == Publisher.There.MORE && host.restored()) {
+            takeBack(shown);
+        } else if (there != Publisher.There.OURS) {
             refuse(there == Publisher.There.MORE ? "own.older" : otherHistory(), shown);
-            return;
+        } else {
+            publish(shown);
         }
+        return made;
+    }
+
+    private void publish(Host.Shown shown) throws IOException {
         WriterClaim.Answer answer = claim.ask(System.nanoTime());
         if (answer == WriterClaim.Answer.TAKEN) {
             refuse("own.taken", shown);
         } else if (answer == WriterClaim.Answer.WRITE) {
             publisher.publish(shown);
             published = shown.seal().map(Seal::size).orElse(0L);
+            host.hold("");
+            waiting = false;
         }
     }
 
-    /** Makes this station's folder once: one that is missing later went with the whole share, and is not made where that was mounted. */
-    private void makeFolder() throws IOException {
-        if (!made) {
-            share.reach();
-            host.disk().makeFolder(share.of(from.station()).folder());
-            made = true;
+    /** Takes into a home that was made from a back-up what came after it, once it is sure that nobody else goes on with that. */
+    private void takeBack(Host.Shown shown) throws IOException {
+        waiting = true;
+        host.hold(Say.words("own.waiting", from.station(), share.folder()));
+        WriterClaim.Answer answer = claim.ask(System.nanoTime());
+        if (answer == WriterClaim.Answer.TAKEN) {
+            refuse("own.taken", shown);
+        } else if (answer == WriterClaim.Answer.WRITE) {
+            host.takeBack(to);
         }
+    }
+
+    /**
+     * Makes this station's folder where it is missing; one that somebody removed comes back with all that is signed.
+     *
+     * <p>Only beside the mark of the share, so never where a share that went away was mounted.
+     */
+    private boolean makeFolder() throws IOException {
+        if (Files.isDirectory(to.folder())) {
+            return false;
+        }
+        share.reach();
+        host.disk().makeFolder(to.folder());
+        publisher = new Publisher(host.disk(), from, to);
+        return true;
     }
 
     /** Stops recording under a name that another machine uses, and lays what was recorded here beside as evidence. */

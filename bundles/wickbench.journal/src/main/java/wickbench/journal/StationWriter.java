@@ -123,6 +123,16 @@ final class StationWriter implements Closeable {
         }
     }
 
+    /** Keeps lines that this station recorded before, and the checkpoint that it made over them. */
+    void takeBack(Stretch stretch, Seal seal) {
+        refuseBroken();
+        if (!stretch.leaves().isEmpty()) {
+            Station.Next next = station.next(stretch.leaves(), stretch.entries());
+            station.keep(next, forced(files.append(station.kept(), stretch.leaves())));
+        }
+        station.keep(forced(seals.append(seal)));
+    }
+
     Optional<String> broken() {
         return Optional.of(broken).filter(reason -> !reason.isEmpty());
     }

@@ -25,6 +25,7 @@ final class LittleMemoryRecorder {
         int refused = 0;
         int kept = 1;
         try (JournalFolder journal = Recorded.open(Path.of(args[0]))) {
+            warmUp(journal);
             for (int turn = 1; turn <= TURNS; turn++) {
                 try {
                     journal.append(List.of(large(turn)));
@@ -40,6 +41,14 @@ final class LittleMemoryRecorder {
             said.println("kept " + (journal.size(Recorded.STATION) == kept));
             said.println("findings " + journal.verify(Progress.NONE).findings());
         }
+    }
+
+    /** Loads all that the program runs through later: a class whose loading meets want of memory is broken for good. */
+    private static void warmUp(JournalFolder journal) {
+        if (!journal.verify(Progress.NONE).holds()) {
+            throw new IllegalStateException("does not hold before it begins");
+        }
+        Say.failed(Say.words("failed.memory"));
     }
 
     /** Each is a megabyte larger; what it takes to write it is several times that. */

@@ -141,6 +141,8 @@ class StationsTest {
         stock.note(2);
         site.settle();
         assertThat(bench.entries("stock", "note.written")).hasSize(2);
+        assertThat(bench.exchange().notices())
+                .anyMatch(notice -> notice.startsWith("The clock was set back: entry stock:"));
         assertThat(bench.entries("stock").stream()
                         .map(entry -> entry.ref().seq())
                         .toList())
@@ -168,5 +170,38 @@ class StationsTest {
                 && stock.entries("bench", "note.written").size() == 3);
         assertThat(bench.entries("stock").subList(0, before.size())).isEqualTo(before);
         assertThat(stock.entries("bench")).isEqualTo(bench.entries("bench").subList(0, (int) stock.size("bench")));
+    }
+
+    @Test
+    void a_clock_that_is_ahead_is_told_at_the_others_for_as_long_as_it_is() {
+        Machine bench = site.station("bench");
+        Machine stock = site.station("stock");
+        stock.journal().close();
+        stock.open(Instant.parse("2099-01-01T00:00:00Z"));
+        stock.note(1);
+        site.settle();
+        assertThat(bench.exchange().notices())
+                .anyMatch(notice -> notice.startsWith("The clock of stock is ahead of this one: its entry stock:"));
+        bench.reopen();
+        assertThat(bench.exchange().notices()).anyMatch(notice -> notice.startsWith("The clock of stock is ahead"));
+        assertThat(stock.exchange().notices()).isEmpty();
+    }
+
+    @Test
+    void a_station_folder_that_somebody_removed_comes_back_with_all_that_is_signed() throws IOException {
+        Machine bench = site.station("bench");
+        Machine stock = site.station("stock");
+        bench.note(1);
+        site.settle();
+        Recorded.remove(site.share().resolve("bench"));
+        bench.exchange();
+        Path there = site.share().resolve("bench");
+        assertThat(there.resolve("entries-000000.jsonl"))
+                .hasSameBinaryContentAs(bench.folder().resolve("journal/bench/entries-000000.jsonl"));
+        assertThat(there.resolve("checkpoints.jsonl"))
+                .hasSameBinaryContentAs(bench.folder().resolve("journal/bench/checkpoints.jsonl"));
+        bench.note(2);
+        site.settleUntil(() -> stock.entries("bench", "note.written").size() == 2);
+        assertThat(stock.exchange().notices()).isEmpty();
     }
 }

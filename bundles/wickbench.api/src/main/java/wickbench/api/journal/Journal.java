@@ -66,6 +66,11 @@ public interface Journal {
         return stations().stream().limit(1).anyMatch(station::equals) ? checkpoint() : Optional.empty();
     }
 
+    /** Returns the SHA-256 of a station's public key: of this one, or as it was pinned for another; empty where it is not known. */
+    default Optional<Hash> keyFingerprint(StationId station) {
+        return Optional.empty();
+    }
+
     /** Returns what a person wants to know of the journal at a glance. */
     JournalStatus status();
 

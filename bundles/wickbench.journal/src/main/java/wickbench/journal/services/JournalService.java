@@ -11,6 +11,7 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Founding;
+import wickbench.api.journal.Hash;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.StationId;
@@ -70,6 +71,11 @@ public final class JournalService implements Journal {
     @Override
     public Optional<Checkpoint> checkpoint(StationId station) {
         return open.journal().checkpoint(station);
+    }
+
+    @Override
+    public Optional<Hash> keyFingerprint(StationId station) {
+        return open.journal().keyFingerprint(station);
     }
 
     @Override
