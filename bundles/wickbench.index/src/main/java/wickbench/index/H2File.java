@@ -100,7 +100,7 @@ final class H2File implements AutoCloseable {
             session.run("checkpoint sync");
             Files.delete(folder.resolve(FILLING));
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw unwritten(folder, e);
         }
     }
 
@@ -134,6 +134,11 @@ final class H2File implements AutoCloseable {
         } finally {
             FilePath.unregister(checked);
         }
+    }
+
+    /** Returns what to say when the disk took no more; the journal holds all that the file would. */
+    static Refusal unwritten(Path folder, Exception why) {
+        return new Refusal("index.unwritten", WORDS.get("index.unwritten", folder, SqlFailure.firstLine(why)));
     }
 
     /** Returns the notice that a file was broken and is made again. */

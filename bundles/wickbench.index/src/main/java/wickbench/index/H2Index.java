@@ -18,6 +18,7 @@ import wickbench.api.index.Rows;
 import wickbench.api.index.ViewState;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
+import wickbench.api.journal.Sighting;
 import wickbench.api.progress.Progress;
 import wickbench.index.SqlFailure.Damaged;
 
@@ -84,6 +85,11 @@ public final class H2Index implements Index, AutoCloseable {
     }
 
     @Override
+    public List<Sighting> sightings() {
+        return read(EntryIds.NAME, Sight::sightings);
+    }
+
+    @Override
     public void catchUp(Progress progress) {
         refuseHere();
         mending(() -> changing(() -> {
@@ -100,9 +106,11 @@ public final class H2Index implements Index, AutoCloseable {
         changing(() -> {
             journal.stations();
             throwAway();
-            House open = furnished();
-            open.catchUp(progress);
-            return open;
+            return whole(() -> {
+                House open = furnished();
+                open.catchUp(progress);
+                return open;
+            });
         });
     }
 
@@ -205,7 +213,20 @@ public final class H2Index implements Index, AutoCloseable {
                 throwAway();
                 return house;
             });
+            return whole(work);
+        }
+    }
+
+    /** Does the work on a file that was made anew; one that breaks too cannot be written, as on a full disk, and is left to the next time. */
+    private <T> T whole(Supplier<T> work) {
+        try {
             return work.get();
+        } catch (Damaged e) {
+            changing(() -> {
+                throwAway();
+                return house;
+            });
+            throw H2File.unwritten(folder(), e);
         }
     }
 

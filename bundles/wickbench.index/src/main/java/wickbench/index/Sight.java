@@ -11,6 +11,7 @@ import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Seen;
+import wickbench.api.journal.Sighting;
 import wickbench.api.journal.StationId;
 
 /** What each station had seen of the others when it recorded, and so which decisions stand against one another. */
@@ -29,6 +30,13 @@ final class Sight {
                         seen.station().value(),
                         entry.ref().seq(),
                         seen.size()));
+    }
+
+    static List<Sighting> sightings(Rows rows) {
+        return rows.read(
+                "select station, other, max(size) as most from seen group by station, other order by station, other",
+                row -> new Sighting(
+                        new StationId(row.text("station")), new StationId(row.text("other")), row.whole("most")));
     }
 
     private record Decided(EntryRef ref, String claim) {

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.osgi.annotation.versioning.ProviderType;
 import wickbench.api.clash.Clash;
 import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.Sighting;
 import wickbench.api.progress.Progress;
 
 /**
@@ -36,6 +37,9 @@ public interface Index {
 
     /** Returns the clash on a subject, if there is one. */
     Optional<Clash> clash(String subject);
+
+    /** Returns how much each station has said to have taken in of each other, by station. */
+    List<Sighting> sightings();
 
     /** Takes in everything the journal has, telling how far it is; stopped, it goes on from there at the next use. */
     void catchUp(Progress progress);

@@ -20,6 +20,7 @@ import wickbench.api.index.Rows;
 import wickbench.api.index.ViewState;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
+import wickbench.api.journal.Sighting;
 import wickbench.api.progress.Progress;
 import wickbench.index.H2Index;
 
@@ -69,6 +70,11 @@ public final class HouseIndex implements Index {
     @Override
     public Optional<Clash> clash(String subject) {
         return index.clash(subject);
+    }
+
+    @Override
+    public List<Sighting> sightings() {
+        return index.sightings();
     }
 
     @Override
