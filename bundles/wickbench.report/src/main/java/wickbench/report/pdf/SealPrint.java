@@ -31,7 +31,10 @@ final class SealPrint {
         }
         at = line(pen, ReportWords.get("pdf.seal.size", checkpoint.get().size()), at, Style.SMALL);
         at = line(pen, checkpoint.get().root().hex(), at, Style.FIXED);
-        line(pen, ReportWords.get("pdf.seal.note"), at, Style.SMALL);
+        at = line(pen, ReportWords.get(seal.key().isPresent() ? "pdf.seal.key" : "pdf.seal.note"), at, Style.SMALL);
+        if (seal.key().isPresent()) {
+            line(pen, seal.key().get().hex(), at, Style.FIXED);
+        }
         CodeMatrix.qr(checkpoint.get().note()).draw(pen, Pages.RIGHT - SIDE, top + 1, SIDE);
     }
 

@@ -18,8 +18,12 @@ record Seals(Journal journal) {
                 .collect(Collectors.groupingBy(
                         EntryRef::station, TreeMap::new, Collectors.summarizingLong(EntryRef::seq)));
         List<StationSeal> seals = new ArrayList<>();
-        ranges.forEach((station, range) ->
-                seals.add(new StationSeal(station, range.getMin(), range.getMax(), journal.checkpoint(station))));
+        ranges.forEach((station, range) -> seals.add(new StationSeal(
+                station,
+                range.getMin(),
+                range.getMax(),
+                journal.checkpoint(station),
+                journal.keyFingerprint(station))));
         return seals;
     }
 }

@@ -34,6 +34,7 @@ import wickbench.testing.Meets;
 
 /** What stands on paper, read back by poppler. */
 class PdfReportTest {
+    private static final Hash KEY = Hash.ofContent("key");
     private static final String LONG_NAME = "Ab".repeat(5_000);
 
     @TempDir
@@ -147,13 +148,17 @@ class PdfReportTest {
                         .contains(
                                 seal.station().value(),
                                 seal.checkpoint().orElseThrow().root().hex());
+                if (stations == 1) {
+                    assertThat(pdf.text()).contains("the fingerprint of the key that signed it is", KEY.hex());
+                }
             }
         }
     }
 
     @Test
     void a_station_without_checkpoint_says_so() throws Exception {
-        List<StationSeal> seals = List.of(new StationSeal(new StationId("dock-2"), 4, 4, Optional.empty()));
+        List<StationSeal> seals =
+                List.of(new StationSeal(new StationId("dock-2"), 4, 4, Optional.empty(), Optional.empty()));
         Poppler pdf = printed("absent", new Report("Absent", List.of(), List.of()), seals);
         assertThat(pdf.text()).contains("station dock-2, entry 4", "No checkpoint of that station is at hand");
     }
@@ -200,7 +205,8 @@ class PdfReportTest {
         Hash root = Hash.ofContent("root " + number);
         String note = "wickbench.invalid/" + station + "\n" + 120 + number + "\n" + "A".repeat(43) + "=\n\n— "
                 + "wickbench.invalid/" + station + " " + "B".repeat(91) + "=\n";
-        return new StationSeal(station, 3, 117, Optional.of(new Checkpoint(station, 120 + number, root, note)));
+        return new StationSeal(
+                station, 3, 117, Optional.of(new Checkpoint(station, 120 + number, root, note)), Optional.of(KEY));
     }
 
     private Poppler printed(String name, Report report, List<StationSeal> seals) throws Exception {
