@@ -15,6 +15,7 @@ import wickbench.api.check.Complaint;
 import wickbench.api.clash.Clash;
 import wickbench.api.clash.Settling;
 import wickbench.api.command.Terminal;
+import wickbench.api.index.Index;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
@@ -32,12 +33,12 @@ final class StationCommand {
     private final Terminal terminal;
     private final StationPrint print;
 
-    StationCommand(Journal journal, Stations stations, Settling settling, Terminal terminal) {
+    StationCommand(Journal journal, Stations stations, Index index, Settling settling, Terminal terminal) {
         this.journal = journal;
         this.stations = stations;
         this.settling = settling;
         this.terminal = terminal;
-        print = new StationPrint(journal, terminal);
+        print = new StationPrint(journal, index, terminal);
     }
 
     @Command(name = "found")

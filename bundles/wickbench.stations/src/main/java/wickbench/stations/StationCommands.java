@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Reference;
 import wickbench.api.clash.Settling;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
+import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.Stations;
 
@@ -14,17 +15,23 @@ import wickbench.api.journal.Stations;
 public final class StationCommands implements CommandSet {
     private final Journal journal;
     private final Stations stations;
+    private final Index index;
     private final Settling settling;
 
     @Activate
-    public StationCommands(@Reference Journal journal, @Reference Stations stations, @Reference Settling settling) {
+    public StationCommands(
+            @Reference Journal journal,
+            @Reference Stations stations,
+            @Reference Index index,
+            @Reference Settling settling) {
         this.journal = journal;
+        this.index = index;
         this.stations = stations;
         this.settling = settling;
     }
 
     @Override
     public Object commands(Terminal terminal) {
-        return new StationCommand(journal, stations, settling, terminal);
+        return new StationCommand(journal, stations, index, settling, terminal);
     }
 }

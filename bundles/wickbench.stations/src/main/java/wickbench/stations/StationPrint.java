@@ -3,13 +3,16 @@ package wickbench.stations;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wickbench.api.clash.Clash;
 import wickbench.api.command.Terminal;
+import wickbench.api.index.Index;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.Sharing;
+import wickbench.api.journal.Sighting;
 import wickbench.api.journal.StationState;
 import wickbench.api.json.Json;
 import wickbench.api.words.Words;
@@ -18,11 +21,13 @@ import wickbench.api.words.Words;
 final class StationPrint {
     private static final int SHORT_KEY = 12;
     private final Journal journal;
+    private final Index index;
     private final Terminal terminal;
     private final Words words = Words.of(StationPrint.class, "stations");
 
-    StationPrint(Journal journal, Terminal terminal) {
+    StationPrint(Journal journal, Index index, Terminal terminal) {
         this.journal = journal;
+        this.index = index;
         this.terminal = terminal;
     }
 
@@ -41,8 +46,9 @@ final class StationPrint {
     }
 
     void sharing(Sharing sharing) {
+        List<Sighting> seen = sharing.stations().isEmpty() ? List.of() : index.sightings();
         if (terminal.json()) {
-            terminal.json(json(sharing));
+            terminal.json(json(sharing, seen));
             return;
         }
         terminal.line(
@@ -52,7 +58,9 @@ final class StationPrint {
             terminal.line(words.get("share.published", sharing.published()));
         }
         if (!sharing.stations().isEmpty()) {
-            terminal.table(header(), sharing.stations().stream().map(this::row).toList());
+            terminal.table(
+                    header(),
+                    sharing.stations().stream().map(state -> row(state, seen)).toList());
         }
         sharing.notices().forEach(terminal::note);
     }
@@ -62,20 +70,30 @@ final class StationPrint {
                 words.get("column.station"),
                 words.get("column.entries"),
                 words.get("column.newest"),
+                words.get("column.seen"),
                 words.get("column.key"),
                 words.get("column.state"));
     }
 
-    private List<String> row(StationState state) {
+    private List<String> row(StationState state, List<Sighting> seen) {
         return List.of(
                 state.station().value(),
                 Long.toString(state.size()),
                 state.newest().map(Object::toString).orElse(""),
+                seen(state, seen),
                 state.keyFingerprint().hex().substring(0, SHORT_KEY),
                 words.get(state.trouble().isPresent() ? "state.refused" : "state.good"));
     }
 
-    private static Json json(Sharing sharing) {
+    /** Returns what a station has said to have seen, of this one and of each other. */
+    private static String seen(StationState state, List<Sighting> seen) {
+        return seen.stream()
+                .filter(each -> each.station().equals(state.station()))
+                .map(each -> each.other() + " " + each.size())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static Json json(Sharing sharing, List<Sighting> seen) {
         return Json.object()
                 .withText("share", sharing.share().map(Object::toString))
                 .withText("cut_off", sharing.cutOff().map(Object::toString))
@@ -83,17 +101,25 @@ final class StationPrint {
                 .with(
                         "stations",
                         Json.array(sharing.stations().stream()
-                                .map(StationPrint::json)
+                                .map(state -> json(state, seen))
                                 .toList()))
                 .with("notices", Json.texts(sharing.notices()));
     }
 
-    private static Json json(StationState state) {
+    private static Json json(StationState state, List<Sighting> seen) {
         return Json.object()
                 .with("station", state.station().value())
                 .with("entries", state.size())
                 .withText("newest", state.newest().map(Object::toString))
                 .with("key_fingerprint", state.keyFingerprint().hex())
+                .with(
+                        "seen",
+                        Json.array(seen.stream()
+                                .filter(each -> each.station().equals(state.station()))
+                                .map(each -> (Json) Json.object()
+                                        .with("station", each.other().value())
+                                        .with("entries", each.size()))
+                                .toList()))
                 .withText("trouble", state.trouble());
     }
 

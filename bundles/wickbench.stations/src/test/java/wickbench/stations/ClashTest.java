@@ -25,11 +25,13 @@ import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Seen;
 import wickbench.api.json.Json;
+import wickbench.api.json.JsonReader;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 import wickbench.bench.MethodShelf;
 import wickbench.people.PeopleService;
+import wickbench.people.profile.ProfileInForce;
 import wickbench.testing.HeardTerminal;
 import wickbench.testing.Schemas;
 
@@ -177,6 +179,38 @@ class ClashTest {
     }
 
     @Test
+    void of_two_profiles_the_later_holds_until_one_is_chosen() {
+        List<EntryRef> issued = new ArrayList<>();
+        apart(() -> {
+            issued.add(append(bench, profile(2)));
+            issued.add(append(quality, profile(5)));
+        });
+        ProfileInForce profiles = new ProfileInForce(bench.home, bench.index);
+        assertThat(bench.index.clash("profile").orElseThrow().decisions()).containsExactlyElementsOf(issued);
+        // the clock of the other is seven minutes late
+        assertThat(years(profiles)).isEqualTo(2);
+        desk(bench).settle("profile", issued.get(1), "agreed", ADA, Optional.empty());
+        assertThat(years(profiles)).isEqualTo(5);
+        settle();
+        assertThat(years(new ProfileInForce(quality.home, quality.index))).isEqualTo(5);
+        assertThat(quality.index.clashes()).isEmpty();
+    }
+
+    private static Draft profile(int years) {
+        String text = """
+                {"plant": "Quellmoor", "zone": "Europe/Vienna", "units": ["mg/kg"], "required_checks": [],
+                 "required_signatures": [], "double_read": 0.1, "review_days": 7,
+                 "outcome_order": ["positive-above-range", "positive", "invalid", "negative"], "retention_years": %d}""".formatted(years);
+        Json.Obj body = Json.object()
+                .with("profile", JsonReader.readObject("profile", text).orRefuse());
+        return new Draft(UUID.randomUUID(), ADA, "profile.issued", 1, body);
+    }
+
+    private int years(ProfileInForce profiles) {
+        return profiles.inForce(bench.home.clock().instant()).orElseThrow().retentionYears();
+    }
+
+    @Test
     void a_person_has_only_the_roles_that_both_give() {
         enrol(bench);
         settle();
@@ -225,10 +259,23 @@ class ClashTest {
         HeardTerminal stations = HeardTerminal.of(ADA, false);
         assertThat(run(stations, "list")).isZero();
         assertThat(stations.printed()).anyMatch(line -> line.startsWith("quality | "));
+        long seen = bench.index.sightings().stream()
+                .filter(each -> each.station().value().equals("quality"))
+                .filter(each -> each.other().value().equals("bench"))
+                .findFirst()
+                .orElseThrow()
+                .size();
+        assertThat(seen).isPositive();
+        assertThat(stations.printed()).anyMatch(line -> line.contains("| bench " + seen + " |"));
+        HeardTerminal machine = HeardTerminal.of(ADA, true);
+        assertThat(run(machine, "list")).isZero();
+        assertThat(String.join("", machine.printed()))
+                .contains("\"seen\":[{\"entries\":" + seen + ",\"station\":\"bench\"}]");
     }
 
     private int run(HeardTerminal terminal, String... args) {
-        Object group = new StationCommands(bench.journal, bench.journal.others(), desk(bench)).commands(terminal);
+        Object group =
+                new StationCommands(bench.journal, bench.journal.others(), bench.index, desk(bench)).commands(terminal);
         return new CommandLine(group)
                 .setExecutionExceptionHandler((e, line, parsed) -> {
                     throw e;

@@ -5,17 +5,19 @@ import java.util.Optional;
 import wickbench.api.backup.BackupState;
 import wickbench.api.backup.Backups;
 import wickbench.api.check.Refusal;
-import wickbench.api.clash.Clash;
 import wickbench.api.index.Index;
 import wickbench.api.index.ViewState;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.Proofs;
 import wickbench.api.journal.Sharing;
+import wickbench.api.journal.Sighting;
 import wickbench.api.journal.Stations;
+import wickbench.api.person.PersonId;
 
 /** The ports through which the page works. */
-record JournalDoors(Journal journal, Proofs proofs, Backups backups, Index index, Stations stations) {
+record JournalDoors(
+        Journal journal, Proofs proofs, Backups backups, Index index, Stations stations, ClashDoors clashes) {
 
     private static final Sharing ALONE = new Sharing(Optional.empty(), Optional.empty(), 0, List.of(), List.of());
 
@@ -32,15 +34,20 @@ record JournalDoors(Journal journal, Proofs proofs, Backups backups, Index index
             List<String> indexNotices,
             BackupState backups,
             Sharing sharing,
-            List<Clash> clashes) {
+            List<Sighting> sightings,
+            ClashDoors.Known clashes) {
         /** Tells whether anything was ever recorded. */
         boolean begun() {
             return status.filter(now -> now.size() == 0).isEmpty();
         }
     }
 
-    /** Reads it; not on the UI thread. */
-    Known known() {
+    /**
+     * Reads it; not on the UI thread.
+     *
+     * @param actor who has the desk
+     */
+    Known known(Optional<PersonId> actor) {
         try {
             JournalStatus status = journal.status();
             return new Known(
@@ -50,7 +57,8 @@ record JournalDoors(Journal journal, Proofs proofs, Backups backups, Index index
                     index.notices(),
                     backups.state(),
                     stations.sharing(),
-                    index.clashes());
+                    index.sightings(),
+                    clashes.known(journal, actor));
         } catch (Refusal tampered) {
             return new Known(
                     Optional.empty(),
@@ -59,7 +67,8 @@ record JournalDoors(Journal journal, Proofs proofs, Backups backups, Index index
                     List.of(),
                     backups.state(),
                     ALONE,
-                    List.of());
+                    List.of(),
+                    ClashDoors.Known.NONE);
         }
     }
 }

@@ -4,11 +4,15 @@ import org.eclipse.swt.widgets.Composite;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.authority.Permissions;
+import wickbench.api.authority.SignIn;
 import wickbench.api.backup.Backups;
+import wickbench.api.clash.Settling;
 import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.Proofs;
 import wickbench.api.journal.Stations;
+import wickbench.api.person.People;
 import wickbench.shell.Page;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -25,8 +29,13 @@ public final class JournalPage implements Page {
             @Reference Proofs proofs,
             @Reference Backups backups,
             @Reference Index index,
-            @Reference Stations stations) {
-        doors = new JournalDoors(journal, proofs, backups, index, stations);
+            @Reference Stations stations,
+            @Reference Settling settling,
+            @Reference People people,
+            @Reference Permissions permissions,
+            @Reference SignIn signIn) {
+        doors = new JournalDoors(
+                journal, proofs, backups, index, stations, new ClashDoors(settling, people, permissions, signIn));
     }
 
     @Override

@@ -6,6 +6,7 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import wickbench.api.person.PersonId;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.Fit;
@@ -21,6 +22,8 @@ final class JournalPart implements PagePart {
     private final Scroller elsewhere;
     private Optional<ComparePanel> compare = Optional.empty();
     private String draft = "";
+    /** What is shown that hangs on who has the desk, or on other stations. */
+    private ClashDoors.Known clashes = ClashDoors.Known.NONE;
 
     JournalPart(Composite parent, PageContext context, JournalDoors doors) {
         this.context = context;
@@ -32,14 +35,32 @@ final class JournalPart implements PagePart {
         sash.setSashWidth(context.theme().metrics().grid(2));
         here = new Scroller(sash, context.theme());
         elsewhere = new Scroller(sash, context.theme());
+        context.onActor(actor -> {
+            if (!clashes.open().isEmpty()) {
+                load();
+            }
+        });
         load();
     }
 
     private void load() {
-        context.jobs().run(JournalUiWords.get("page.reading"), progress -> doors.known(), this::take);
+        Optional<PersonId> actor = context.actor();
+        context.jobs().run(JournalUiWords.get("page.reading"), progress -> doors.known(actor), this::take);
+    }
+
+    /** Shows clashes as they come and go; all else of the page stays, with what was verified and what is half typed. */
+    @Override
+    public void newsCame() {
+        Optional<PersonId> actor = context.actor();
+        context.jobs().run(JournalUiWords.get("page.reading"), progress -> doors.known(actor), known -> {
+            if (!known.clashes().equals(clashes)) {
+                take(known);
+            }
+        });
     }
 
     private void take(JournalDoors.Known known) {
+        clashes = known.clashes();
         compare.ifPresent(panel -> draft = panel.draft());
         here(empty(here), known);
         elsewhere(empty(elsewhere), known);
@@ -59,6 +80,9 @@ final class JournalPart implements PagePart {
     }
 
     private void here(Composite column, JournalDoors.Known known) {
+        if (!known.clashes().open().isEmpty()) {
+            new ClashPanel(column, context, doors, here::measure).fill(known, this::load);
+        }
         new StationPanel(column, context, doors, here::measure).fill(known);
         new StationsPanel(column, context, doors, here::measure).fill(known, this::load);
         new IndexPanel(column, context, doors, here::measure).fill(known, this::load);

@@ -9,10 +9,11 @@ import java.util.Optional;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
-import wickbench.api.clash.Clash;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.Sharing;
+import wickbench.api.journal.Sighting;
+import wickbench.api.journal.StationId;
 import wickbench.api.journal.StationState;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Facts;
@@ -37,13 +38,9 @@ final class StationsPanel {
 
     /** @param done told when the folder was set or something was exchanged */
     void fill(JournalDoors.Known known, Runnable done) {
-        times = times.withZone(known.status()
-                .flatMap(JournalStatus::founding)
-                .map(Founding::zone)
-                .orElseGet(ZoneId::systemDefault));
+        times = times(known);
         known.sharing().notices().forEach(text -> note(Meaning.ALARM, text));
-        known.clashes().forEach(clash -> note(Meaning.CAUTION, text(clash)));
-        facts(known.sharing());
+        facts(known);
         Field<Text> folder = panel.form().text(JournalUiWords.get("stations.folder"));
         folder.control().setText(known.sharing().share().map(Path::toString).orElse(""));
         panel.chooser("stations.choose", folder);
@@ -59,13 +56,17 @@ final class StationsPanel {
         Fit.wide(new Note(panel.content(), context.theme(), meaning, text));
     }
 
-    private static String text(Clash clash) {
-        List<String> decisions =
-                clash.decisions().stream().map(Object::toString).toList();
-        return JournalUiWords.get("stations.clash", clash.subject(), String.join(", ", decisions));
+    /** Returns times of the site's zone. */
+    static DateTimeFormatter times(JournalDoors.Known known) {
+        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM)
+                .withZone(known.status()
+                        .flatMap(JournalStatus::founding)
+                        .map(Founding::zone)
+                        .orElseGet(ZoneId::systemDefault));
     }
 
-    private void facts(Sharing sharing) {
+    private void facts(JournalDoors.Known known) {
+        Sharing sharing = known.sharing();
         if (sharing.share().isEmpty()) {
             context.theme().controls().text(panel.content(), Type.BODY, JournalUiWords.get("stations.none"));
             return;
@@ -76,7 +77,21 @@ final class StationsPanel {
         facts.add(
                 JournalUiWords.get("stations.published"),
                 JournalUiWords.get("stations.published.text", sharing.published()));
-        sharing.stations().forEach(station -> facts.add(station.station().value(), text(station)));
+        sharing.stations().forEach(station -> {
+            facts.add(station.station().value(), text(station));
+            seen(station.station(), known.sightings()).ifPresent(seen -> facts.add("", seen));
+        });
+    }
+
+    /** Says how much a station had seen of each other when it recorded last. */
+    private static Optional<String> seen(StationId station, List<Sighting> sightings) {
+        List<String> seen = sightings.stream()
+                .filter(each -> each.station().equals(station))
+                .map(each -> JournalUiWords.get("stations.sighting", each.size(), each.other()))
+                .toList();
+        return seen.isEmpty()
+                ? Optional.empty()
+                : Optional.of(JournalUiWords.get("stations.saw", String.join(", ", seen)));
     }
 
     private String text(StationState station) {

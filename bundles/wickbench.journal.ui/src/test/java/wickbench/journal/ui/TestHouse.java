@@ -2,6 +2,7 @@ package wickbench.journal.ui;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import wickbench.api.home.HomeFolder;
@@ -12,11 +13,18 @@ import wickbench.api.person.PersonId;
 import wickbench.index.H2Index;
 import wickbench.journal.HomeBackups;
 import wickbench.journal.JournalFolder;
+import wickbench.people.HouseAuthority;
+import wickbench.people.HouseSignIn;
+import wickbench.people.Keeping;
+import wickbench.people.PeopleService;
+import wickbench.people.Roster;
+import wickbench.stations.ClashDesk;
 
 /** A real home with its journal, index and back-ups. */
 final class TestHouse implements AutoCloseable {
     private final JournalFolder journal;
     private final H2Index index;
+    private final PeopleService people;
     private final JournalDoors doors;
 
     TestHouse(Path folder) {
@@ -27,8 +35,22 @@ final class TestHouse implements AutoCloseable {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> views);
+        Roster roster = new Roster(home, journal, index);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
+        people = new PeopleService(
+                home, journal, roster, authority, new Keeping(home, journal, roster, at -> Optional.empty()));
         doors = new JournalDoors(
-                journal, journal.proofs(), new HomeBackups(home, () -> journal), index, journal.others());
+                journal,
+                journal.proofs(),
+                new HomeBackups(home, () -> journal),
+                index,
+                journal.others(),
+                new ClashDoors(new ClashDesk(home, journal, index, authority), people, authority, signIn));
+    }
+
+    PeopleService people() {
+        return people;
     }
 
     void record(int from, int count) {
