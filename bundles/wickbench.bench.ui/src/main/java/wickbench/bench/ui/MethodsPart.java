@@ -18,6 +18,7 @@ import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.EmptyState;
 import wickbench.widgets.Fit;
+import wickbench.widgets.Focus;
 import wickbench.widgets.Heading;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.TableKit;
@@ -34,6 +35,8 @@ final class MethodsPart implements PagePart {
     private Optional<Scroller> side = Optional.empty();
     private Optional<String> wanted = Optional.empty();
     private Optional<Known> known = Optional.empty();
+    /** A file that may be issued is shown, and stays until it is issued or left. */
+    private boolean drafting;
 
     MethodsPart(Composite parent, PageContext context, MethodDoors doors) {
         this.context = context;
@@ -48,6 +51,7 @@ final class MethodsPart implements PagePart {
     }
 
     private void load() {
+        drafting = false;
         Optional<wickbench.api.person.PersonId> actor = context.actor();
         context.jobs().run(BenchUiWords.get("methods.reading"), progress -> doors.known(actor), this::take);
     }
@@ -92,6 +96,7 @@ final class MethodsPart implements PagePart {
 
     /** Shows a file's method before it is issued. */
     void show(Draft draft) {
+        drafting = true;
         Known now = known.orElseThrow();
         aside(content -> new MethodDraft(content, context, card(content))
                 .fill(draft, now.rights().issue(), this::issue, this::load));
@@ -129,6 +134,7 @@ final class MethodsPart implements PagePart {
     }
 
     private void choose(IssuedMethod row) {
+        drafting = false;
         wanted = Optional.of(id(row));
         MethodId id = row.method().ref().id();
         context.jobs()
@@ -189,6 +195,20 @@ final class MethodsPart implements PagePart {
                 .filter(row -> id(row).equals(argument))
                 .findFirst()
                 .ifPresent(kit::select));
+    }
+
+    @Override
+    public void newsCame() {
+        Optional<wickbench.api.person.PersonId> actor = context.actor();
+        context.jobs().run(BenchUiWords.get("methods.reading"), progress -> doors.known(actor), now -> {
+            if (!drafting && !known.equals(Optional.of(now))) {
+                boolean here = Focus.within(body);
+                take(now);
+                if (here) {
+                    shown();
+                }
+            }
+        });
     }
 
     @Override

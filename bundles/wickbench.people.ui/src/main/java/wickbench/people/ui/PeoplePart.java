@@ -6,13 +6,16 @@ import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Text;
 import wickbench.api.person.PersonId;
 import wickbench.shell.ForgottenPassphrase;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.Fit;
+import wickbench.widgets.Focus;
 import wickbench.widgets.Heading;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
@@ -27,6 +30,7 @@ final class PeoplePart implements PagePart {
     private final Composite body;
     private final Heading heading;
     private final HouseForms forms;
+    private Optional<Known> known = Optional.empty();
     private List<PersonRow> everyone = List.of();
     private Optional<TableKit<PersonRow>> table = Optional.empty();
     private Optional<Scroller> side = Optional.empty();
@@ -48,18 +52,49 @@ final class PeoplePart implements PagePart {
 
     private void load() {
         forgotten = false;
-        context.jobs()
-                .run(
-                        PeopleUiWords.get("page.reading"),
-                        progress -> new Known(
-                                doors.rows(),
-                                doors.signIn().asked(),
-                                doors.journal().founding().isPresent(),
-                                doors.recovery().sealed()),
-                        this::take);
+        context.jobs().run(PeopleUiWords.get("page.reading"), progress -> read(), this::take);
+    }
+
+    private Known read() {
+        return new Known(
+                doors.rows(),
+                doors.signIn().asked(),
+                doors.journal().founding().isPresent(),
+                doors.recovery().sealed());
+    }
+
+    /** Takes up what others changed, unless a form is half filled, which would be lost. */
+    @Override
+    public void newsCame() {
+        context.jobs().run(PeopleUiWords.get("page.reading"), progress -> read(), now -> {
+            if (!Optional.of(now).equals(known) && !halfTyped(body)) {
+                boolean here = Focus.within(body);
+                forgotten = false;
+                take(now);
+                if (here) {
+                    shown();
+                }
+            }
+        });
+    }
+
+    /** A field is filled, or a box of the form in hand ticked or not: whoever has the focus there is at it. */
+    private static boolean halfTyped(Composite box) {
+        for (Control child : box.getChildren()) {
+            boolean typed = child instanceof Text text
+                    && text.getEditable()
+                    && !text.getText().isEmpty();
+            boolean ticking =
+                    child instanceof Button button && (button.getStyle() & SWT.CHECK) != 0 && button.isFocusControl();
+            if (typed || ticking || child instanceof Composite inner && halfTyped(inner)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void take(Known known) {
+        this.known = Optional.of(known);
         everyone = known.everyone();
         empty(body);
         empty(heading.actions());
