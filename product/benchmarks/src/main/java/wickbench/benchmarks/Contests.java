@@ -1,5 +1,6 @@
 package wickbench.benchmarks;
 
+import java.time.Duration;
 import java.util.List;
 import wickbench.figures.detection.Link;
 
@@ -7,8 +8,8 @@ import wickbench.figures.detection.Link;
 final class Contests {
     private Contests() {}
 
-    /** Returns them in the order of the table; the long ones take their full size. */
-    static List<Contest> all(boolean full) {
+    /** Returns them in the order of the table; the long ones take their full size, and kill programs no longer than told. */
+    static List<Contest> all(boolean full, Duration patience) {
         return List.of(
                 new DurableEntry(),
                 new VerifyJournal(full ? 1_000_000 : 200_000, 50_000),
@@ -19,7 +20,7 @@ final class Contests {
                 new LedgerPage(full ? 1_000_000 : 50_000),
                 new StartUp(),
                 new OpenJournal(full ? 10_000_000 : 1_000_000),
-                new Kills(full ? 10_000 : 50),
+                new Kills(full ? 10_000 : 50, patience),
                 PrintReport.pdf(1_000, false),
                 PrintReport.pdf(1_000, true),
                 PrintReport.xlsx(100_000),

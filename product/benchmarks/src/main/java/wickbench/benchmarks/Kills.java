@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
@@ -22,14 +23,20 @@ final class Kills implements Contest {
     private static final int LATEST_MS = 120;
 
     private final int kills;
+    private final Duration patience;
+    /** How many there were in the time there is; as many as wanted until it is known. */
+    private int done;
 
-    Kills(int kills) {
+    /** @param patience after which no other program is killed; the figure says how many were */
+    Kills(int kills, Duration patience) {
         this.kills = kills;
+        this.patience = patience;
+        done = kills;
     }
 
     @Override
     public String figure() {
-        return String.format(Locale.ROOT, "acknowledged entries kept through %,d kills", kills);
+        return String.format(Locale.ROOT, "acknowledged entries kept through %,d kills", done);
     }
 
     @Override
@@ -49,7 +56,7 @@ final class Kills implements Contest {
 
     @Override
     public Field field(Path folder) throws Exception {
-        return new Field(new Ours(Files.createDirectories(folder), kills), List.of(new Baseline(new All(), ALL)));
+        return new Field(new Ours(Files.createDirectories(folder)), List.of(new Baseline(new All(), ALL)));
     }
 
     private record All() implements Contestant {
@@ -64,7 +71,13 @@ final class Kills implements Contest {
         }
     }
 
-    private record Ours(Path folder, int kills) implements Contestant {
+    private final class Ours implements Contestant {
+        private final Path folder;
+
+        Ours(Path folder) {
+            this.folder = folder;
+        }
+
         @Override
         public String name() {
             return "a recorder killed at any moment";
@@ -76,7 +89,9 @@ final class Kills implements Contest {
             long acknowledged = 0;
             long lost = 0;
             long before = 0;
-            for (int kill = 0; kill < kills; kill++) {
+            long end = System.nanoTime() + patience.toNanos();
+            done = 0;
+            for (int kill = 0; kill < kills && System.nanoTime() < end; kill++) {
                 Path home = folder.resolve("home-" + kill / A_HOME);
                 before = kill % A_HOME == 0 ? 0 : before;
                 long said = killed(home, chance);
@@ -84,12 +99,13 @@ final class Kills implements Contest {
                 acknowledged += Math.max(0, said - before);
                 lost += Math.max(0, Math.max(said, before) - kept);
                 before = kept;
+                done++;
             }
             return acknowledged == 0 ? 0 : 1 - (double) lost / acknowledged;
         }
 
         /** Kills a recorder and returns the last size that it acknowledged. */
-        private static long killed(Path home, SplittableRandom chance) throws IOException, InterruptedException {
+        private long killed(Path home, SplittableRandom chance) throws IOException, InterruptedException {
             Process recorder = Recorder.start(home);
             try (BufferedReader said = recorder.inputReader(StandardCharsets.UTF_8)) {
                 for (int lines = chance.nextInt(4); lines > 0; lines--) {
@@ -107,7 +123,7 @@ final class Kills implements Contest {
             }
         }
 
-        private static long kept(Path home) {
+        private long kept(Path home) {
             try (JournalFolder journal = JournalFolder.open(new HomeFolder(home), entries -> {})) {
                 Verification verified = journal.verify(Progress.NONE);
                 if (!verified.holds()) {
