@@ -69,7 +69,8 @@ class OrderLawTest {
     /** Lets everything arrive at a station piece by piece, station by station as chance will, and returns its tables. */
     private static List<String> arrived(Path root, Path share, String name, Random chance) throws IOException {
         try (House reader = reader(root, share, name, chance)) {
-            assertThat(reader.exchange().notices()).isEmpty();
+            // nothing but that clocks differ, as they were made to
+            assertThat(reader.exchange().notices()).allMatch(notice -> notice.startsWith("The clock "));
             List<String> kept = reader.tables();
             assertThat(reader.index.views()).extracting(ViewState::failure).allMatch(failure -> failure.isEmpty());
             reader.index.rebuild(Progress.NONE);
