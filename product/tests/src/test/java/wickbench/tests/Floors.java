@@ -11,17 +11,22 @@ import java.util.stream.Stream;
 /**
  * The floors of the house: which bundle may look at which.
  *
- * <p>Ground: ports, proofs, reading core, statistics. Above it the headless bundles, none of which looks at another. Then the desk, then the
+ * <p>Ground: ports, proofs, reading core, statistics, the faint-line drill. Above it the headless bundles, none of which looks at another. Then the desk, then the
  * pages. Arrows point down only.
  */
 final class Floors {
 
     private static final String PAGES = ".ui";
     private static final Set<String> GROUND =
-            Set.of("wickbench.api", "wickbench.proof", "wickbench.reading", "wickbench.figures");
+            Set.of("wickbench.api", "wickbench.proof", "wickbench.reading", "wickbench.figures", "wickbench.drill");
     private static final Set<String> DESK = Set.of("wickbench.shell", "wickbench.widgets");
-    private static final Set<String> PAGE =
-            Set.of("wickbench.api", "wickbench.reading", "wickbench.figures", "wickbench.shell", "wickbench.widgets");
+    private static final Set<String> PAGE = Set.of(
+            "wickbench.api",
+            "wickbench.reading",
+            "wickbench.figures",
+            "wickbench.drill",
+            "wickbench.shell",
+            "wickbench.widgets");
 
     /** The ground and the desk by name; every other bundle is a page if its name ends in {@code .ui}, else headless. */
     private static final Map<String, Set<String>> DRAWN = Map.of(
@@ -29,6 +34,7 @@ final class Floors {
             "wickbench.proof", Set.of(),
             "wickbench.reading", Set.of("wickbench.api"),
             "wickbench.figures", Set.of("wickbench.api"),
+            "wickbench.drill", Set.of("wickbench.api", "wickbench.figures"),
             "wickbench.widgets", Set.of("wickbench.api", "wickbench.reading"),
             "wickbench.shell", Set.of("wickbench.api", "wickbench.widgets"));
 

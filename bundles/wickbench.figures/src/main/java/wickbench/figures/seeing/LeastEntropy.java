@@ -1,6 +1,7 @@
 package wickbench.figures.seeing;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import wickbench.figures.Inputs;
 import wickbench.figures.NoAnswer;
@@ -10,59 +11,23 @@ import wickbench.figures.NoAnswer;
  * (Kontsevich and Tyler, Vision Res. 39:2729, 1999).
  *
  * <p>A value: {@link #answered} gives the next. The reader is believed to see x with the chance γ + (1 − γ − λ)/(1 + e^(−β(x − α))).
+ * The entropy is that of α and β together; where several γ and λ are thought possible they are learnt on the way and summed over, so
+ * that nothing is shown only to learn them (Prins, J. Vis. 13(7):3, 2013).
  */
 public final class LeastEntropy {
-    private final Grid grid;
+    /** Less adds nothing to an entropy that counts, and most cells of a large grid are soon less. */
+    private static final double LEAST = 1e-16;
+
+    private final SeeingGrid grid;
     private final double[] belief;
 
-    /**
-     * What is thought possible.
-     *
-     * @param thresholds values of α
-     * @param slopes values of β, above 0
-     * @param levels what can be shown
-     * @param guess γ, the chance to say yes to nothing
-     * @param lapse λ, the chance to miss what is plain
-     */
-    public record Grid(double[] thresholds, double[] slopes, double[] levels, double guess, double lapse) {
-        public Grid {
-            Inputs.probability("guess", guess);
-            Inputs.probability("lapse", lapse);
-            if (guess + lapse >= 1 || thresholds.length == 0 || slopes.length == 0 || levels.length == 0) {
-                throw NoAnswer.of("", "seeing.grid");
-            }
-            Arrays.stream(thresholds).forEach(each -> Inputs.finite("threshold", each));
-            Arrays.stream(slopes).forEach(each -> Inputs.positive("slope", each));
-            Arrays.stream(levels).forEach(each -> Inputs.finite("level", each));
-            thresholds = thresholds.clone();
-            slopes = slopes.clone();
-            levels = levels.clone();
-        }
-
-        private double threshold(int cell) {
-            return thresholds[cell / slopes.length];
-        }
-
-        private double slope(int cell) {
-            return slopes[cell % slopes.length];
-        }
-
-        private int cells() {
-            return thresholds.length * slopes.length;
-        }
-
-        private double yes(int cell, double x) {
-            return guess + (1 - guess - lapse) / (1 + Math.exp(-slope(cell) * (x - threshold(cell))));
-        }
-    }
-
-    private LeastEntropy(Grid grid, double[] belief) {
+    private LeastEntropy(SeeingGrid grid, double[] belief) {
         this.grid = grid;
         this.belief = belief;
     }
 
     /** Begins with every cell of the grid believed alike. */
-    public static LeastEntropy start(Grid grid) {
+    public static LeastEntropy start(SeeingGrid grid) {
         double[] alike = new double[grid.cells()];
         Arrays.fill(alike, 1d / alike.length);
         return new LeastEntropy(grid, alike);
@@ -70,7 +35,12 @@ public final class LeastEntropy {
 
     /** Returns the procedure after the answer to level {@code x}. */
     public LeastEntropy answered(double x, boolean yes) {
-        return new LeastEntropy(grid, after(Inputs.finite("level", x), yes));
+        return after(Inputs.finite("level", x), yes);
+    }
+
+    /** Returns the procedure after the answer to nothing at all, which tells of guessing only. */
+    public LeastEntropy answeredNothing(boolean yes) {
+        return after(Double.NEGATIVE_INFINITY, yes);
     }
 
     /** Returns the level to show next; the first of several that tell alike. */
@@ -83,55 +53,111 @@ public final class LeastEntropy {
         return grid.levels()[best];
     }
 
-    /** Returns the entropy of what is believed, in bits. */
+    /** Returns the entropy of what is believed of threshold and slope, in bits. */
     public double entropy() {
-        return entropy(belief);
+        double[] pairs = new double[grid.pairs()];
+        for (int cell = 0; cell < belief.length; cell++) {
+            pairs[grid.pair(cell)] += belief[cell];
+        }
+        return bits(pairs, 1);
     }
 
     /** Returns the entropy expected after showing each level, in bits. */
     public double[] expectedEntropy() {
-        return Arrays.stream(grid.levels()).map(this::expected).toArray();
+        return IntStream.range(0, grid.levels().length)
+                .mapToDouble(i -> expected(grid.chances(i)))
+                .toArray();
     }
 
     /** Returns the mean of the threshold α. */
     public double threshold() {
-        return IntStream.range(0, belief.length)
-                .mapToDouble(cell -> belief[cell] * grid.threshold(cell))
-                .sum();
+        return mean(grid::threshold);
     }
 
     /** Returns the mean of the slope β. */
     public double slope() {
-        return IntStream.range(0, belief.length)
-                .mapToDouble(cell -> belief[cell] * grid.slope(cell))
-                .sum();
+        return mean(grid::slope);
     }
 
-    private double expected(double x) {
-        double yes = IntStream.range(0, belief.length)
-                .mapToDouble(cell -> belief[cell] * grid.yes(cell, x))
-                .sum();
-        return yes * entropy(after(x, true)) + (1 - yes) * entropy(after(x, false));
+    /** Returns the mean of the chance γ to say yes to nothing. */
+    public double guess() {
+        return mean(grid::guess);
     }
 
-    private double[] after(double x, boolean yes) {
+    /** Returns the mean of the chance λ to miss what is plain. */
+    public double lapse() {
+        return mean(grid::lapse);
+    }
+
+    /**
+     * Returns the threshold below which a share of the belief lies; each threshold of the grid stands for the stretch up to half way
+     * to its neighbours.
+     *
+     * @param share between 0 and 1
+     */
+    public double thresholdAt(double share) {
+        Inputs.level("share", share);
+        double[] mass = new double[grid.thresholds().length];
+        for (int cell = 0; cell < belief.length; cell++) {
+            mass[grid.row(cell)] += belief[cell];
+        }
+        double left = share;
+        int row = 0;
+        while (row < mass.length - 1 && left > mass[row]) {
+            left -= mass[row];
+            row++;
+        }
+        double part = mass[row] > 0 ? Math.min(1, left / mass[row]) : 0.5;
+        return grid.edge(row) + part * (grid.edge(row + 1) - grid.edge(row));
+    }
+
+    private double mean(IntToDoubleFunction of) {
+        double sum = 0;
+        for (int cell = 0; cell < belief.length; cell++) {
+            sum += belief[cell] * of.applyAsDouble(cell);
+        }
+        return sum;
+    }
+
+    private double expected(double[] chances) {
+        int rates = grid.rates();
+        double[] seen = new double[grid.pairs()];
+        double[] missed = new double[grid.pairs()];
+        double yes = 0;
+        for (int pair = 0; pair < seen.length; pair++) {
+            for (int cell = pair * rates; cell < (pair + 1) * rates; cell++) {
+                double share = belief[cell] * chances[cell];
+                seen[pair] += share;
+                missed[pair] += belief[cell] - share;
+            }
+            yes += seen[pair];
+        }
+        return bits(seen, yes) + bits(missed, 1 - yes);
+    }
+
+    private LeastEntropy after(double x, boolean yes) {
         double[] after = new double[belief.length];
+        double sum = 0;
         for (int cell = 0; cell < after.length; cell++) {
             double chance = grid.yes(cell, x);
             after[cell] = belief[cell] * (yes ? chance : 1 - chance);
+            sum += after[cell];
         }
-        double sum = Arrays.stream(after).sum();
         if (!(sum > 0)) {
             throw NoAnswer.of("level", "seeing.impossible", x);
         }
-        return Arrays.stream(after).map(each -> each / sum).toArray();
+        for (int cell = 0; cell < after.length; cell++) {
+            after[cell] /= sum;
+        }
+        return new LeastEntropy(grid, after);
     }
 
-    private static double entropy(double[] belief) {
-        return -Arrays.stream(belief)
-                        .filter(each -> each > 0)
-                        .map(each -> each * Math.log(each))
-                        .sum()
-                / Math.log(2);
+    /** The entropy of parts of a whole, weighed by the whole. */
+    private static double bits(double[] parts, double whole) {
+        double sum = 0;
+        for (double part : parts) {
+            sum -= part > LEAST ? part * Math.log(part / whole) : 0;
+        }
+        return sum / Math.log(2);
     }
 }

@@ -128,8 +128,12 @@ class SeeingTest {
     /** Kontsevich and Tyler, Vision Res. 39:2729 (1999); a small grid computed in R 4.2.2, entropies in bits. */
     @Test
     void the_least_entropy_run() {
-        LeastEntropy procedure = LeastEntropy.start(new LeastEntropy.Grid(
-                new double[] {-1, 0, 1}, new double[] {1, 3}, new double[] {-2, -1, 0, 1, 2}, 0, 0.02));
+        LeastEntropy procedure = LeastEntropy.start(new SeeingGrid(
+                new double[] {-1, 0, 1},
+                new double[] {1, 3},
+                new double[] {-2, -1, 0, 1, 2},
+                new double[] {0},
+                new double[] {0.02}));
         holds(procedure, 2.584963, new double[] {2.505373, 2.406445, 2.304524, 2.423208, 2.524537}, 0, 0, 2);
         procedure = procedure.answered(0, true);
         holds(procedure, 2.290063, new double[] {2.215563, 2.159923, 2.097727, 2.170862, 2.239114}, 0, -0.455755, 2);
@@ -160,13 +164,59 @@ class SeeingTest {
         assertThat(procedure.slope()).isEqualTo(slope, within(5.1e-7));
     }
 
+    /** Who says yes to nothing guesses, and nothing else is learnt of them; worked by hand. */
+    @Test
+    void answers_to_nothing_tell_of_guessing_alone() {
+        LeastEntropy procedure = LeastEntropy.start(new SeeingGrid(
+                new double[] {0, 1}, new double[] {2}, new double[] {0}, new double[] {0, 0.2}, new double[] {0.1}));
+        assertThat(procedure.guess()).isEqualTo(0.1, within(1e-12));
+        LeastEntropy refrained = procedure.answeredNothing(false);
+        assertThat(refrained.guess()).isEqualTo(0.2 * 0.8 / 1.8, within(1e-12));
+        assertThat(refrained.threshold()).isEqualTo(procedure.threshold(), within(1e-12));
+        assertThat(procedure.answeredNothing(true).guess()).isEqualTo(0.2, within(1e-12));
+        assertThat(procedure.answered(9, false).lapse()).isEqualTo(0.1, within(1e-12));
+    }
+
+    /** What may be guessed and lapsed is summed over: one value thought possible twice tells what it tells once. */
+    @Test
+    void entropy_is_that_of_threshold_and_slope() {
+        double[] thresholds = {-1, 0, 1};
+        double[] levels = {-1, 0, 1};
+        LeastEntropy once = LeastEntropy.start(
+                new SeeingGrid(thresholds, new double[] {1, 3}, levels, new double[] {0.1}, new double[] {0.02}));
+        LeastEntropy twice = LeastEntropy.start(new SeeingGrid(
+                thresholds, new double[] {1, 3}, levels, new double[] {0.1, 0.1}, new double[] {0.02, 0.02}));
+        for (double level : levels) {
+            once = once.answered(level, level > 0);
+            twice = twice.answered(level, level > 0);
+            assertThat(twice.entropy()).isEqualTo(once.entropy(), within(1e-12));
+            assertThat(twice.expectedEntropy()).containsExactly(once.expectedEntropy(), within(1e-12));
+        }
+    }
+
+    /** Three thresholds believed alike stand for stretches of 1 from −1.5 to 1.5; worked by hand. */
+    @Test
+    void limits_of_the_threshold() {
+        LeastEntropy procedure = LeastEntropy.start(new SeeingGrid(
+                new double[] {-1, 0, 1}, new double[] {1}, new double[] {0}, new double[] {0}, new double[] {0}));
+        assertThat(procedure.thresholdAt(0.5)).isEqualTo(0, within(1e-12));
+        assertThat(procedure.thresholdAt(0.05)).isEqualTo(-1.35, within(1e-12));
+        assertThat(procedure.thresholdAt(0.95)).isEqualTo(1.35, within(1e-12));
+        LeastEntropy seen = procedure.answered(0, true);
+        assertThat(seen.thresholdAt(0.5)).isLessThan(-0.2);
+        assertThatThrownBy(() -> seen.thresholdAt(1)).isInstanceOf(NoAnswer.class);
+    }
+
     @Test
     void grids_without_room_are_refused() {
         double[] one = {1};
-        assertThatThrownBy(() -> new LeastEntropy.Grid(one, one, one, 0.5, 0.5)).isInstanceOf(NoAnswer.class);
-        assertThatThrownBy(() -> new LeastEntropy.Grid(one, new double[] {0}, one, 0, 0))
+        double[] none = {0};
+        double[] half = {0.5};
+        assertThatThrownBy(() -> new SeeingGrid(one, one, one, half, half)).isInstanceOf(NoAnswer.class);
+        assertThatThrownBy(() -> new SeeingGrid(one, none, one, none, none)).isInstanceOf(NoAnswer.class);
+        assertThatThrownBy(() -> new SeeingGrid(new double[] {}, one, one, none, none))
                 .isInstanceOf(NoAnswer.class);
-        assertThatThrownBy(() -> new LeastEntropy.Grid(new double[] {}, one, one, 0, 0))
+        assertThatThrownBy(() -> new SeeingGrid(new double[] {1, 1}, one, one, none, none))
                 .isInstanceOf(NoAnswer.class);
     }
 }
