@@ -71,6 +71,7 @@ public final class TrainingHome implements AutoCloseable {
     public final H2Index index;
     public final IndexedBook book;
     public final Coach coach;
+    public final JournalPen pen;
     public final RoundBook rounds;
     public final Records records;
     public final TrainingGate gate;
@@ -89,7 +90,7 @@ public final class TrainingHome implements AutoCloseable {
         journal.found(new Founding(new StationId("desk-1"), ZONE, OptionalLong.of(1)));
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new TrainingView(), new BenchView()));
         book = new IndexedBook(home, index, () -> Site.of(Optional.empty(), journal.founding()));
-        JournalPen pen = new JournalPen(home, journal, authority);
+        pen = new JournalPen(home, journal, authority);
         coach = new Coach(book, pen);
         rounds = new RoundBook(book, pen);
         records = new Records(book, pen, new Enrolled(), rounds);

@@ -40,7 +40,7 @@ public enum Act implements Coded {
     SCORE_ROUND(true, Role.TRAINER),
     /** Say of oneself that a method is read and understood, or that one has seen what was found of oneself. */
     ACKNOWLEDGE(true),
-    /** Call strips of a blind round, or answer questions. */
+    /** Call strips of a blind round, answer questions, or keep a drill of one's own. */
     CALL_STRIPS(false),
     /** Say by which of several decisions a subject stands that stations made without knowing of one another. */
     SETTLE_CLASH(true, Role.REVIEWER, Role.RELEASER, Role.ADMINISTRATOR);

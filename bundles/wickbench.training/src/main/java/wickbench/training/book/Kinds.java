@@ -17,10 +17,14 @@ public final class Kinds {
     public static final String CALLED = "round.called";
     public static final String CLOSED = "round.closed";
     public static final String SCORED = "round.scored";
+    public static final String DRILLED = "drill.done";
     public static final int VERSION = 1;
 
     static final String TRAINING = "training.";
     static final String ROUND = "round.";
+
+    /** Entries that practice writes. */
+    static final String PRACTICE = "drill.";
 
     private Kinds() {}
 }

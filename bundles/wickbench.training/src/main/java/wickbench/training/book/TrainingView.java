@@ -31,9 +31,6 @@ public final class TrainingView implements IndexView {
     private static final String METHOD_ISSUED = "method.issued";
     private static final String METHOD_WITHDRAWN = "method.withdrawn";
 
-    /** Entries that practice writes, of whatever kind, are shown in the person's file. */
-    private static final String PRACTICE = "drill.";
-
     /** Before a person's id and a method's, the subject of decisions on them. */
     private static final String COMPETENCE = "competence:";
 
@@ -111,7 +108,7 @@ public final class TrainingView implements IndexView {
     }
 
     private static boolean kept(String kind) {
-        return kind.startsWith(Kinds.TRAINING) || kind.startsWith(Kinds.ROUND) || kind.startsWith(PRACTICE);
+        return kind.startsWith(Kinds.TRAINING) || kind.startsWith(Kinds.ROUND) || kind.startsWith(Kinds.PRACTICE);
     }
 
     private static void settled(Entry entry, Settlement settlement, Rows rows) {
