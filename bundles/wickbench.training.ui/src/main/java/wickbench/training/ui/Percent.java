@@ -1,0 +1,28 @@
+package wickbench.training.ui;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** Writes parts of a whole as people read them. */
+final class Percent {
+    private static final BigDecimal HUNDRED = new BigDecimal(100);
+
+    private Percent() {}
+
+    /** Returns two figures that count, and the sign. */
+    static String of(double part) {
+        return TrainingUiWords.get("percent", digits(part));
+    }
+
+    static String range(double low, double high) {
+        return TrainingUiWords.get("percent.range", digits(low), digits(high));
+    }
+
+    private static String digits(double part) {
+        return BigDecimal.valueOf(part)
+                .multiply(HUNDRED)
+                .round(new MathContext(2))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

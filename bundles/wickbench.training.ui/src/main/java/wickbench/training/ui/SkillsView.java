@@ -1,0 +1,176 @@
+package wickbench.training.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import wickbench.api.method.MethodId;
+import wickbench.api.person.Person;
+import wickbench.shell.PageContext;
+import wickbench.training.Matrix;
+import wickbench.training.PersonRecord;
+import wickbench.widgets.Column;
+import wickbench.widgets.EmptyState;
+import wickbench.widgets.Fit;
+import wickbench.widgets.RowSource;
+import wickbench.widgets.Scroller;
+import wickbench.widgets.Sort;
+import wickbench.widgets.TableKit;
+import wickbench.widgets.TableSpec;
+
+/** The skills matrix, people by methods, and one person's file beside it. */
+final class SkillsView implements View {
+    private final PageContext context;
+    private final TrainingDoors doors;
+    private final Composite room;
+    private Optional<TableKit<Person>> table = Optional.empty();
+    private Optional<Scroller> side = Optional.empty();
+    private Optional<TrainingDoors.Known> known = Optional.empty();
+    private Optional<String> wanted = Optional.empty();
+
+    SkillsView(Composite parent, PageContext context, TrainingDoors doors) {
+        this.context = context;
+        this.doors = doors;
+        room = Fit.grow(context.theme().controls().box(parent, 1));
+        refresh();
+    }
+
+    @Override
+    public void refresh() {
+        Optional<wickbench.api.person.PersonId> actor = context.actor();
+        context.jobs().run(TrainingUiWords.get("skills.reading"), progress -> doors.known(actor), this::take);
+    }
+
+    private void take(TrainingDoors.Known now) {
+        if (room.isDisposed()) {
+            return;
+        }
+        known = Optional.of(now);
+        clear(room);
+        table = Optional.empty();
+        Matrix matrix = now.matrix();
+        if (matrix.people().isEmpty() || matrix.methods().isEmpty()) {
+            empty(matrix);
+        } else {
+            fill(now);
+        }
+        room.layout(true, true);
+    }
+
+    private void empty(Matrix matrix) {
+        boolean nobody = matrix.people().isEmpty();
+        EmptyState state = Fit.grow(new EmptyState(
+                room,
+                context.theme(),
+                pen -> pen.circle(12, 8, 4).line(4, 21, 5, 16, 12, 14, 19, 16, 20, 21),
+                TrainingUiWords.get(nobody ? "skills.nobody" : "skills.no-method"),
+                TrainingUiWords.get(nobody ? "skills.nobody.line" : "skills.no-method.line")));
+        String page = nobody ? "people" : "methods";
+        if (context.has(page)) {
+            state.offer(TrainingUiWords.get("skills.to." + page), () -> context.show(page));
+        }
+        context.ready();
+    }
+
+    private void fill(TrainingDoors.Known now) {
+        SashForm sash = Fit.grow(new SashForm(room, SWT.HORIZONTAL));
+        sash.setBackground(room.getBackground());
+        sash.setSashWidth(context.theme().metrics().grid(1));
+        TableKit<Person> kit = new TableKit<>(sash, context, spec(now));
+        side = Optional.of(new Scroller(sash, context.theme()));
+        sash.setWeights(58, 42);
+        table = Optional.of(kit);
+        kit.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
+        kit.onLoaded(() -> selectWanted(kit));
+    }
+
+    private static TableSpec<Person> spec(TrainingDoors.Known now) {
+        Matrix matrix = now.matrix();
+        List<Column<Person>> columns = new ArrayList<>();
+        columns.add(Column.of("person", TrainingUiWords.get("skills.person"), 140, person -> now.name(person.id())));
+        for (MethodId method : matrix.methods()) {
+            columns.add(Column.<Person>marked(
+                    "method." + method.value(),
+                    method.value(),
+                    190,
+                    person -> States.of(matrix, matrix.cell(person.id(), method))));
+        }
+        return new TableSpec<>(
+                "training.matrix",
+                TrainingUiWords.get("skills.table"),
+                columns,
+                RowSource.of(matrix.people(), columns),
+                Optional.of(new Sort("person", true)),
+                TrainingUiWords.get("skills.nobody"));
+    }
+
+    private void selectWanted(TableKit<Person> kit) {
+        if (kit.selected().isEmpty()) {
+            wanted.flatMap(id -> kit.rows().stream()
+                            .filter(row -> row.id().value().equals(id))
+                            .findFirst())
+                    .or(() -> kit.rows().stream().findFirst())
+                    .ifPresent(kit::select);
+        }
+    }
+
+    private void choose(Person person) {
+        wanted = Optional.of(person.id().value());
+        context.jobs()
+                .run(
+                        TrainingUiWords.get("skills.reading"),
+                        progress -> doors.competences().person(person.id(), doors.now()),
+                        this::aside);
+    }
+
+    private void aside(PersonRecord record) {
+        Scroller scroller = side.orElseThrow();
+        boolean current = wanted.filter(record.person().value()::equals).isPresent();
+        if (scroller.control().isDisposed() || !current) {
+            return;
+        }
+        clear(scroller.content());
+        new PersonFile(context, doors, known.orElseThrow(), scroller::measure, this::refresh)
+                .fill(scroller.content(), record);
+        scroller.measure();
+        context.ready();
+    }
+
+    private static void clear(Composite box) {
+        for (Control old : box.getChildren()) {
+            old.dispose();
+        }
+    }
+
+    /** Shows the person with this id. */
+    void show(String person) {
+        wanted = Optional.of(person);
+        table.ifPresent(kit -> kit.rows().stream()
+                .filter(row -> row.id().value().equals(person))
+                .findFirst()
+                .ifPresent(kit::select));
+    }
+
+    @Override
+    public void focus() {
+        table.ifPresent(TableKit::focus);
+    }
+
+    @Override
+    public void actor() {
+        refresh();
+    }
+
+    @Override
+    public Optional<Object> draft() {
+        return wanted.map(id -> id);
+    }
+
+    @Override
+    public void restore(Object draft) {
+        show((String) draft);
+    }
+}

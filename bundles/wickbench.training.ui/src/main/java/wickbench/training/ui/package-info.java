@@ -1,0 +1,2 @@
+/** The page Training. */
+package wickbench.training.ui;
