@@ -23,6 +23,13 @@ public record LogShape(
     public static final LogShape UNSAID = new LogShape(
             Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
+    /** The field of a complaint that asks in which order dates stand. */
+    public static final String ASK_ORDER = "--date-order";
+    /** The field of a complaint that asks for the unit. */
+    public static final String ASK_UNIT = "--unit";
+    /** The field of a complaint that asks which column is the temperature. */
+    public static final String ASK_COLUMN = "--temperature-column";
+
     /** In which order a date stands. */
     public enum DateOrder implements Coded {
         YMD,

@@ -18,6 +18,7 @@ record RowFace<T>(Theme theme, List<Column<T>> columns) {
 
     private void put(TableItem item, int at, T row) {
         item.setText(at, columns.get(at).text().apply(row));
+        columns.get(at).bar().ifPresent(bar -> item.setData(CellBars.key(at), bar.apply(row)));
         columns.get(at).mark().ifPresent(marks -> {
             Mark mark = marks.apply(row);
             item.setImage(at, theme.image(mark.shape(), mark.meaning()));

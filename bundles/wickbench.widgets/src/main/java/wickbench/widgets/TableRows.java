@@ -35,6 +35,9 @@ final class TableRows<T> {
         this.spec = spec;
         this.face = new RowFace<>(desk.theme(), columns.all());
         this.loaded = loaded;
+        if (columns.all().stream().anyMatch(column -> column.bar().isPresent())) {
+            CellBars.paint(table, desk.theme());
+        }
         table.getVerticalBar().addListener(SWT.Selection, event -> moved());
         table.addListener(SWT.MouseVerticalWheel, event -> moved());
         table.addListener(SWT.Paint, event -> paintEmpty(event.gc));

@@ -57,7 +57,7 @@ final class KitFiles {
                 String.join(", ", kit.parts().stream().map(part -> part.name()).toList()));
     }
 
-    private static Kit read(Path file) {
+    static Kit read(Path file) {
         String name = file.getFileName().toString();
         try {
             if (Files.size(file) > LARGEST) {

@@ -3,13 +3,11 @@ package wickbench.stock.face;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
-import wickbench.reading.OutcomeWords;
 import wickbench.stock.Device;
 import wickbench.stock.Due;
 import wickbench.stock.Excursion;
@@ -17,13 +15,12 @@ import wickbench.stock.Happening;
 import wickbench.stock.Lot;
 import wickbench.stock.LotCheck;
 import wickbench.stock.Outlook;
+import wickbench.stock.StockTerms;
 import wickbench.stock.Use;
 import wickbench.stock.room.StockWords;
 
 /** Prints what the stock room knows, for people or for machines. */
 final class Print {
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-
     private final Terminal terminal;
     private final ZoneId zone;
     private final LocalDate today;
@@ -52,18 +49,12 @@ final class Print {
         return List.of(
                 lot.kit().name(),
                 lot.id().value(),
-                state(lot),
+                StockTerms.state(lot.state(), lot.expired(today)),
                 lot.effective().toString(),
                 String.valueOf(lot.daysLeft(today)),
                 String.valueOf(lot.sealedPouches()),
                 lot.strips().left().toPlainString(),
                 lot.place().orElse(""));
-    }
-
-    private String state(Lot lot) {
-        return lot.state().kept() && lot.expired(today)
-                ? StockWords.get("state.expired")
-                : StockWords.get("state." + lot.state().code());
     }
 
     void lot(Lot lot, List<Happening> history) {
@@ -84,10 +75,7 @@ final class Print {
                         part.missing().toPlainString())));
         lot.quarantines()
                 .forEach(each -> terminal.line(StockWords.get(
-                        "show.quarantine",
-                        minute(each.at()),
-                        StockWords.get("cause." + each.cause().code()),
-                        each.reason())));
+                        "show.quarantine", minute(each.at()), StockTerms.cause(each.cause()), each.reason())));
         lot.clashes()
                 .forEach(each ->
                         terminal.line(StockWords.get("show.clash", each.entry(), each.claimed(), each.stands())));
@@ -102,7 +90,7 @@ final class Print {
                 .collect(Collectors.joining(", "));
         return List.of(
                 minute(each.at()),
-                StockWords.get("kind." + each.entry().kind()),
+                StockTerms.act(each.entry().kind()),
                 each.entry().by().value(),
                 facts,
                 each.entry().ref().toString());
@@ -138,10 +126,7 @@ final class Print {
             table(
                     List.of("day", "subject", "what"),
                     due.stream()
-                            .map(each -> List.of(
-                                    each.day().toString(),
-                                    each.subject(),
-                                    StockWords.get("due." + each.what().code(), each.about(), each.fact())))
+                            .map(each -> List.of(each.day().toString(), each.subject(), StockTerms.due(each)))
                             .toList());
         }
     }
@@ -152,27 +137,9 @@ final class Print {
         } else if (uses.isEmpty()) {
             terminal.line(StockWords.get("trace.none"));
         } else {
-            table(traceColumns(), uses.stream().map(this::row).toList());
+            table(UseRows.columns(), uses.stream().map(new UseRows(zone)::row).toList());
             terminal.line(StockWords.get("caution"));
         }
-    }
-
-    static List<String> traceColumns() {
-        return List.of("when", "sample", "place", "line", "batch", "method", "lot", "operator", "outcome", "entry");
-    }
-
-    List<String> row(Use use) {
-        return List.of(
-                minute(use.taken()),
-                use.sample(),
-                use.place(),
-                use.line().orElse(""),
-                use.batch().orElse(""),
-                use.method(),
-                use.lot().value(),
-                use.operator().value(),
-                OutcomeWords.text(use.outcome()),
-                use.ref().toString());
     }
 
     void outlooks(List<Outlook> outlooks) {
@@ -186,7 +153,7 @@ final class Print {
         terminal.line(StockWords.get("outlook.how"));
     }
 
-    private static List<String> row(Outlook outlook) {
+    static List<String> row(Outlook outlook) {
         return List.of(
                 outlook.kit(),
                 String.valueOf(outlook.strips()),
@@ -209,20 +176,13 @@ final class Print {
                     devices.stream()
                             .map(each -> List.of(
                                     each.id(),
-                                    StockWords.get("device." + each.type().code()),
+                                    StockTerms.type(each.type()),
                                     each.name(),
                                     each.calibrated().toString(),
                                     each.due().toString(),
-                                    StockWords.get("device." + state(each))))
+                                    StockTerms.standing(each, today)))
                             .toList());
         }
-    }
-
-    private String state(Device device) {
-        if (device.retired().isPresent()) {
-            return "retired";
-        }
-        return device.overdue(today) ? "overdue" : "good";
     }
 
     private Json.Obj json(Device device) {
@@ -247,7 +207,7 @@ final class Print {
     private List<String> row(Excursion each) {
         boolean silent = each.cause() == wickbench.stock.Cause.GAP;
         return List.of(
-                StockWords.get("cause." + each.cause().code()),
+                StockTerms.cause(each.cause()),
                 minute(each.from()),
                 minute(each.to()),
                 each.length().toHours() + " h " + each.length().toMinutesPart() + " min",
@@ -264,6 +224,6 @@ final class Print {
     }
 
     String minute(Instant at) {
-        return MINUTE.format(at.atZone(zone));
+        return new UseRows(zone).minute(at);
     }
 }

@@ -1,6 +1,7 @@
 package wickbench.stock.face;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import wickbench.api.report.Report;
 import wickbench.api.report.ReportPrinter;
@@ -12,11 +13,11 @@ import wickbench.stock.room.StockWords;
 
 /** Every result read with a lot, to be looked into: CSV, XLSX, JSON lines or PDF by the file's ending. */
 final class RecallList {
-    private final Print print;
+    private final ZoneId zone;
     private final List<ReportPrinter> printers;
 
-    RecallList(Print print, List<ReportPrinter> printers) {
-        this.print = print;
+    RecallList(ZoneId zone, List<ReportPrinter> printers) {
+        this.zone = zone;
         this.printers = printers;
     }
 
@@ -26,10 +27,8 @@ final class RecallList {
 
     private Report report(Trace trace, String subject) {
         Section.Table table = Section.Table.of(
-                Print.traceColumns().stream()
-                        .map(column -> StockWords.get("column." + column))
-                        .toList(),
-                trace.uses().stream().map(print::row).toList());
+                UseRows.titles(),
+                trace.uses().stream().map(new UseRows(zone)::row).toList());
         List<Section.Fact> facts = trace.lot().map(RecallList::facts).orElse(List.of());
         return new Report(
                 StockWords.get("recall.title", subject),

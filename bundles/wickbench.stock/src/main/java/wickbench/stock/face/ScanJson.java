@@ -3,11 +3,11 @@ package wickbench.stock.face;
 import java.time.LocalDate;
 import java.util.List;
 import wickbench.api.json.Json;
+import wickbench.stock.StockTerms;
 import wickbench.stock.gs1.Doubt;
 import wickbench.stock.gs1.Element;
 import wickbench.stock.gs1.Scan;
 import wickbench.stock.gs1.ShortDate;
-import wickbench.stock.room.StockWords;
 
 /** What a scanned text says, for machines and people. */
 final class ScanJson {
@@ -59,6 +59,6 @@ final class ScanJson {
     }
 
     static String text(Doubt doubt) {
-        return StockWords.get("scan." + doubt.code(), doubt.at() + 1, doubt.fact());
+        return StockTerms.doubt(doubt);
     }
 }

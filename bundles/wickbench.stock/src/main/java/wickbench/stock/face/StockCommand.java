@@ -238,7 +238,7 @@ final class StockCommand {
             @Option(names = "--out", paramLabel = "FILE") Path out) {
         Trace trace = result == null ? doors.room().trace(Typed.lot(needed(lot))) : behind(result);
         if (out != null) {
-            new RecallList(print(), printers).write(trace, result == null ? lot : result, out);
+            new RecallList(doors.room().zone(), printers).write(trace, result == null ? lot : result, out);
             terminal.note(StockWords.get("file.written", out));
         } else {
             print().uses(trace.uses());
@@ -263,6 +263,13 @@ final class StockCommand {
         LocalDate today = LocalDate.ofInstant(now(), doors.room().zone());
         int many = new LotLabels(printers, today).write(known(lot), what, Optional.ofNullable(count), out);
         terminal.note(StockWords.get("label.written", many, out));
+        return 0;
+    }
+
+    @Command(name = "report")
+    int report(@Option(names = "--out", required = true, paramLabel = "FILE") Path out) {
+        doors.papers().report(now(), out);
+        terminal.note(StockWords.get("file.written", out));
         return 0;
     }
 

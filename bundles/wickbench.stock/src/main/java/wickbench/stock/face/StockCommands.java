@@ -14,6 +14,7 @@ import wickbench.api.home.Home;
 import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.RunSheets;
 import wickbench.api.report.ReportPrinter;
+import wickbench.stock.Papers;
 import wickbench.stock.Stockkeeping;
 import wickbench.stock.Stockroom;
 
@@ -24,6 +25,7 @@ public final class StockCommands implements CommandSet {
     private final SignIn signIn;
     private final Stockroom room;
     private final Stockkeeping keeping;
+    private final Papers papers;
     private final List<ReportPrinter> printers;
     private final Optional<CheckSheet> sheet;
 
@@ -33,6 +35,7 @@ public final class StockCommands implements CommandSet {
             @Reference SignIn signIn,
             @Reference Stockroom room,
             @Reference Stockkeeping keeping,
+            @Reference Papers papers,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<ReportPrinter> printers,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
@@ -43,6 +46,7 @@ public final class StockCommands implements CommandSet {
         this.signIn = signIn;
         this.room = room;
         this.keeping = keeping;
+        this.papers = papers;
         this.printers = List.copyOf(printers);
         this.sheet = door.flatMap(found -> sheets.map(reader -> new CheckSheet(found, reader)));
     }
@@ -50,6 +54,6 @@ public final class StockCommands implements CommandSet {
     @Override
     public Object commands(Terminal terminal) {
         return new StockCommand(
-                new Doors(room, keeping), home.clock(), new Hands(terminal, signIn), sheet, printers, terminal);
+                new Doors(room, keeping, papers), home.clock(), new Hands(terminal, signIn), sheet, printers, terminal);
     }
 }

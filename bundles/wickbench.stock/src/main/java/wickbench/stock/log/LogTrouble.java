@@ -16,6 +16,11 @@ final class LogTrouble {
         return new BadInput(Complaint.of(file, words(code, facts)));
     }
 
+    /** Asks for something that the file does not tell; the field is what is to be said. */
+    static BadInput ask(String file, String field, String code, Object... facts) {
+        return new BadInput(Complaint.of(file, field, words(code, facts)));
+    }
+
     private static String words(String code, Object... facts) {
         return Words.of(LogTrouble.class, "stock").get("log." + code, facts);
     }

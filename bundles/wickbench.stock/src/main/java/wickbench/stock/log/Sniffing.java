@@ -135,7 +135,8 @@ final class Sniffing {
         if (named.size() == 1 || numbers.size() == 1) {
             return named.size() == 1 ? named.get(0) : numbers.get(0);
         }
-        throw LogTrouble.at(file, first.number(), "ask-column", first.cells().size());
+        throw LogTrouble.ask(
+                file, LogShape.ASK_COLUMN, "ask-column", first.cells().size());
     }
 
     private static boolean isTemperature(String title) {
@@ -184,7 +185,7 @@ final class Sniffing {
         return said.unit()
                 .or(() -> Degree.unit(first.cells().get(temperature)))
                 .or(() -> titled.stream().filter(unit -> titled.size() == 1).findFirst())
-                .orElseThrow(() -> LogTrouble.of(file, "ask-unit"));
+                .orElseThrow(() -> LogTrouble.ask(file, LogShape.ASK_UNIT, "ask-unit"));
     }
 
     /** Reads on until a date can be meant in one order only. */
@@ -205,6 +206,6 @@ final class Sniffing {
                 line = reader.next();
             }
         }
-        throw LogTrouble.of(file, "ask-order");
+        throw LogTrouble.ask(file, LogShape.ASK_ORDER, "ask-order");
     }
 }

@@ -171,7 +171,12 @@ class StockCommandTest {
         heard = HeardTerminal.of(StockHome.KEEPER.who(), json);
         return run(
                 new StockCommand(
-                        new Doors(home.room, home.keeping), home.clock, hands(), Optional.empty(), List.of(), heard),
+                        new Doors(home.room, home.keeping, new HousePapers(home.room, home.fridges, List.of())),
+                        home.clock,
+                        hands(),
+                        Optional.empty(),
+                        List.of(),
+                        heard),
                 arguments);
     }
 

@@ -1,0 +1,162 @@
+package wickbench.stock.ui;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import wickbench.api.authority.Permission;
+import wickbench.shell.PageContext;
+import wickbench.widgets.Controls;
+import wickbench.widgets.Field;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Form;
+import wickbench.widgets.Job;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Note;
+import wickbench.widgets.Type;
+import wickbench.widgets.Work;
+
+/** One thing that is done: what it is, its fields, its button, and why it was refused. Escape leaves it undone. */
+final class ActForm {
+    private final PageContext context;
+    private final Composite card;
+    private final Form form;
+    private final Runnable grown;
+    private final Runnable leave;
+    private Button button;
+    private Label said;
+    private Optional<Control> first = Optional.empty();
+    private Optional<Job> running = Optional.empty();
+
+    /**
+     * Begins it.
+     *
+     * @param key under which title and line stand among the words
+     * @param grown told when it has become higher
+     * @param leave told when nothing shall be done after all
+     * @param facts go into title and line
+     */
+    ActForm(Composite parent, PageContext context, String key, Runnable grown, Runnable leave, Object... facts) {
+        this.context = context;
+        this.grown = grown;
+        this.leave = leave;
+        card = Fit.wide(context.theme().controls().card(parent, 1));
+        context.theme().controls().text(card, Type.HEADING, StockUiWords.get(key + ".title", facts));
+        Label line = context.theme().controls().text(card, Type.BODY, StockUiWords.get(key + ".line", facts));
+        line.setForeground(context.theme().color(context.theme().palette().quiet()));
+        form = new Form(card, context.theme());
+    }
+
+    Composite card() {
+        return card;
+    }
+
+    Field<Text> text(String key) {
+        return kept(form.text(StockUiWords.get(key)));
+    }
+
+    Field<Text> text(String key, String value) {
+        Field<Text> field = text(key);
+        field.control().setText(value);
+        return field;
+    }
+
+    Field<Combo> choice(String key, List<String> choices) {
+        return kept(form.choice(StockUiWords.get(key), choices));
+    }
+
+    /** Adds a field whose label stands in no file of words, such as the name of a part. */
+    Field<Text> named(String label) {
+        return kept(form.text(label));
+    }
+
+    private <C extends Control> Field<C> kept(Field<C> field) {
+        first = first.or(() -> Optional.of(field.control()));
+        field.control().addListener(SWT.Traverse, event -> {
+            if (event.detail == SWT.TRAVERSE_ESCAPE) {
+                event.doit = false;
+                context.update(leave);
+            }
+        });
+        if (field.control() instanceof Text text) {
+            text.addListener(SWT.DefaultSelection, event -> press());
+        }
+        return field;
+    }
+
+    /** Says something that is to be minded. */
+    void note(Meaning meaning, String text) {
+        Fit.wide(new Note(card, context.theme(), meaning, text));
+    }
+
+    /**
+     * Adds the button.
+     *
+     * @param key its verb
+     * @param collect reads the fields, on the UI thread, and gives the work to do elsewhere; empty when a field is wrong
+     * @param done takes what came of it
+     */
+    <T> void act(String key, Permission may, Supplier<Optional<Work<T>>> collect, Consumer<T> done) {
+        button(key, may, () -> collect.get().ifPresent(work -> run(key, work, done)));
+    }
+
+    /** Adds the button of something that another window asks for, such as a signature. */
+    void button(String key, Permission may, Runnable press) {
+        Controls controls = context.theme().controls();
+        Composite row = controls.row(card);
+        button = controls.mainButton(row, StockUiWords.get(key), press);
+        controls.button(row, StockUiWords.get("form.leave"), () -> {
+            running.ifPresent(Job::cancel);
+            leave.run();
+        });
+        said = controls.text(card, Type.BODY, "");
+        say("");
+        if (may instanceof Permission.Denied denied) {
+            button.setEnabled(false);
+            refuse(denied.text());
+        }
+    }
+
+    private void press() {
+        if (button != null && button.isEnabled()) {
+            button.notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
+        }
+    }
+
+    private <T> void run(String key, Work<T> work, Consumer<T> done) {
+        button.setEnabled(false);
+        say("");
+        running = Optional.of(context.jobs().run(StockUiWords.get(key).replace("&", ""), work, done, failure -> {
+            if (!button.isDisposed()) {
+                button.setEnabled(true);
+                refuse(String.valueOf(failure.getMessage()));
+            }
+        }));
+    }
+
+    /** Says why it is not done. */
+    void refuse(String text) {
+        said.setForeground(
+                context.theme().color(context.theme().tone(Meaning.ALARM).ink()));
+        say(text);
+    }
+
+    private void say(String text) {
+        said.setText(text);
+        said.setVisible(!text.isEmpty());
+        ((GridData) said.getLayoutData()).exclude = text.isEmpty();
+        grown.run();
+    }
+
+    void focus() {
+        first.ifPresentOrElse(Control::setFocus, button::setFocus);
+    }
+}

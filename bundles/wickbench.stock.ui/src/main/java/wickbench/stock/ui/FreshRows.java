@@ -1,0 +1,40 @@
+package wickbench.stock.ui;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Supplier;
+import wickbench.widgets.Ask;
+import wickbench.widgets.Column;
+import wickbench.widgets.RowSource;
+import wickbench.widgets.Slice;
+
+/**
+ * Rows read anew each time a table begins from its first.
+ *
+ * @param <T> the row
+ */
+final class FreshRows<T> implements RowSource<T> {
+    private final Supplier<List<T>> read;
+    private final List<Column<T>> columns;
+    private volatile RowSource<T> now;
+
+    FreshRows(Supplier<List<T>> read, List<Column<T>> columns) {
+        this.read = read;
+        this.columns = columns;
+        this.now = RowSource.of(List.of(), columns);
+    }
+
+    @Override
+    public Slice<T> rows(Ask ask, Optional<T> after, int size) {
+        if (after.isEmpty()) {
+            now = RowSource.of(read.get(), columns);
+        }
+        return now.rows(ask, after, size);
+    }
+
+    @Override
+    public OptionalLong count(Ask ask) {
+        return now.count(ask);
+    }
+}

@@ -1,0 +1,2 @@
+/** The page Stockroom. */
+package wickbench.stock.ui;
