@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.block.BlockBorder;
+import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYItemRenderer;
@@ -33,6 +34,9 @@ import wickbench.report.text.ScreenFonts;
  * @param pixel the width of a pixel in units of the drawing; empty on paper, where a line stays a line
  */
 public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel) {
+    /** How much of the ground a shaded range covers, of 255. */
+    private static final int SHADE = 34;
+
     private static final double TITLE = 13;
     private static final double WORDS = 11;
     private static final int LONGEST_TITLE = 160;
@@ -115,6 +119,7 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel
             }
             plot.setRenderer(i, renderer);
         }
+        chart.bands().forEach(band -> plot.addRangeMarker(shade(band, colors), Layer.BACKGROUND));
         chart.limits()
                 .forEach(limit -> plot.addRangeMarker(limit(limit, names.onRight(limit), colors), Layer.FOREGROUND));
         return plot;
@@ -150,6 +155,14 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel
         marker.setLabelAnchor(right ? RectangleAnchor.TOP_RIGHT : RectangleAnchor.TOP_LEFT);
         marker.setLabelTextAnchor(right ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
         marker.setLabelOffset(new RectangleInsets(2, 4, 2, 4));
+        return marker;
+    }
+
+    private static IntervalMarker shade(Chart.Band band, ChartColors colors) {
+        Color ink = colors.quiet();
+        Color shade = new Color(ink.getRed(), ink.getGreen(), ink.getBlue(), SHADE);
+        IntervalMarker marker = new IntervalMarker(band.low(), band.high(), shade);
+        marker.setAlpha(1);
         return marker;
     }
 

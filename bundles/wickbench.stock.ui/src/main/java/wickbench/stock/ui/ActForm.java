@@ -3,6 +3,7 @@ package wickbench.stock.ui;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -105,7 +106,17 @@ final class ActForm {
      * @param done takes what came of it
      */
     <T> void act(String key, Permission may, Supplier<Optional<Work<T>>> collect, Consumer<T> done) {
-        button(key, may, () -> collect.get().ifPresent(work -> run(key, work, done)));
+        act(key, may, collect, done, failure -> false);
+    }
+
+    /** Adds the button of something whose failure may be a question. */
+    <T> void act(
+            String key,
+            Permission may,
+            Supplier<Optional<Work<T>>> collect,
+            Consumer<T> done,
+            Predicate<Exception> answered) {
+        button(key, may, () -> collect.get().ifPresent(work -> run(key, work, done, answered)));
     }
 
     /** Adds the button of something that another window asks for, such as a signature. */
@@ -131,11 +142,11 @@ final class ActForm {
         }
     }
 
-    private <T> void run(String key, Work<T> work, Consumer<T> done) {
+    private <T> void run(String key, Work<T> work, Consumer<T> done, Predicate<Exception> answered) {
         button.setEnabled(false);
         say("");
         running = Optional.of(context.jobs().run(StockUiWords.get(key).replace("&", ""), work, done, failure -> {
-            if (!button.isDisposed()) {
+            if (!button.isDisposed() && !answered.test(failure)) {
                 button.setEnabled(true);
                 refuse(String.valueOf(failure.getMessage()));
             }

@@ -46,7 +46,13 @@ final class StockPart implements PagePart {
     }
 
     private Room make(Tab tab) {
-        return new LotsRoom(body, context, doors);
+        return switch (tab) {
+            case LOTS -> new LotsRoom(body, context, doors);
+            case FRIDGES -> new FridgesRoom(body, context, doors, this::show);
+            case OUTLOOK -> new OutlookRoom(body, context, doors, this::show);
+            case TRACE -> new TraceRoom(body, context, doors);
+            case EQUIPMENT -> new EquipmentRoom(body, context, doors);
+        };
     }
 
     /** Shows a tab by its code, or a lot by its number, or a thing of a tab as {@code fridges:F1}. */

@@ -60,7 +60,8 @@ final class FridgeReport {
                         new Chart.Limit(
                                 StockWords.get("fridge.low"), fridge.low().doubleValue()),
                         new Chart.Limit(
-                                StockWords.get("fridge.high"), fridge.high().doubleValue())));
+                                StockWords.get("fridge.high"), fridge.high().doubleValue())),
+                List.of(new Chart.Band(fridge.low().doubleValue(), fridge.high().doubleValue())));
     }
 
     /** A stretch without a reading leaves a gap in the line. */
