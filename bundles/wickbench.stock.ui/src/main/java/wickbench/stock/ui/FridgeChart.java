@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wickbench.api.chart.Axis;
 import wickbench.api.chart.Chart;
 import wickbench.api.chart.Series;
@@ -26,10 +27,12 @@ final class FridgeChart {
                 "",
                 Axis.time("", zone),
                 Axis.linear(StockUiWords.get("fridge.axis"), "\u00b0C"),
-                List.of(
-                        temperatures("fridge.highest", trace.points(), false),
-                        temperatures("fridge.lowest", trace.points(), true),
-                        peaks(trace.excursions())),
+                Stream.of(
+                                temperatures("fridge.highest", trace.points(), false),
+                                temperatures("fridge.lowest", trace.points(), true),
+                                peaks(trace.excursions()))
+                        .filter(series -> series.size() > 0)
+                        .toList(),
                 List.of(
                         new Chart.Limit(StockUiWords.get("fridge.low-end"), low),
                         new Chart.Limit(StockUiWords.get("fridge.high-end"), high)),

@@ -23,7 +23,7 @@ final class RunDown {
                 Axis.linear(StockUiWords.get("outlook.axis"), ""),
                 List.of(new Series(
                         StockUiWords.get("outlook.strips"),
-                        Series.Mark.STEPS,
+                        Series.Mark.LINE,
                         outlook.steps().stream()
                                 .mapToDouble(step -> step.day()
                                         .atStartOfDay(zone)

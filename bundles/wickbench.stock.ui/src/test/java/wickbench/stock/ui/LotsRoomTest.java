@@ -87,8 +87,8 @@ class LotsRoomTest {
         seen.press("Take it in");
 
         assertThat(seen.words())
-                .contains(
-                        "\u201c2027-04-30\u201d was typed, \u201c2027-03-31\u201d was scanned. Look at the label again.");
+                .contains("\u201c2027-04-30\u201d was typed, \u201c2027-03-31\u201d was scanned. Look at the label"
+                        + " again.");
         assertThat(house.doors().room().lots(house.doors().clock().instant())).isEmpty();
     }
 
