@@ -108,7 +108,8 @@ class PageModelsTest {
                 Optional.of(6.0),
                 Optional.of(5.0),
                 Optional.of(12.0),
-                2);
+                2,
+                List.of());
         Chart chart = FridgeChart.of(trace, ZoneOffset.UTC);
         assertThat(chart.series().get(0).y()).containsExactly(6, Double.NaN, 12);
         assertThat(chart.series().get(1).y()).containsExactly(5, Double.NaN, 5);

@@ -80,7 +80,7 @@ final class StockHouse implements AutoCloseable {
         Shelves shelves = new Shelves(home, index, site);
         Pen pen = new Pen(home, journal, authority, site);
         Room room = new Room(shelves, journal);
-        FridgeService fridges = new FridgeService(shelves, pen, index);
+        FridgeService fridges = new FridgeService(shelves, pen, index, Optional.empty());
         doors = new StockDoors(
                 room,
                 new Keeping(shelves, pen),
