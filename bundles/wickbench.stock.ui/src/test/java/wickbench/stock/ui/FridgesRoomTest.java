@@ -111,7 +111,9 @@ class FridgesRoomTest {
         seen.press("Keep it");
         desk.await(() -> seen.says("In quarantine from then on"));
 
-        assertThat(house.lot("HZ-1").quarantines()).anyMatch(held -> held.cause() == wickbench.stock.Cause.FROZEN);
+        assertThat(house.lot("HZ-1").quarantines())
+                .singleElement()
+                .matches(held -> held.cause().storage() && held.reason().contains("-1.5"));
     }
 
     @Test

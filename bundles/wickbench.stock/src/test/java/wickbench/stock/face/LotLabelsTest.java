@@ -189,7 +189,7 @@ class LotLabelsTest {
         PdfPrinter printer =
                 new PdfPrinter(home.home, home.journal, () -> Site.of(Optional.empty(), home.journal.founding()));
         Object command = new StockCommand(
-                new Doors(home.room, home.keeping),
+                new Doors(home.room, home.keeping, new HousePapers(home.room, home.fridges, List.of())),
                 home.clock,
                 new Hands(heard, new OpenHouse()),
                 Optional.empty(),
