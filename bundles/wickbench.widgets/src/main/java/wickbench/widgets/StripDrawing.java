@@ -112,8 +112,14 @@ public final class StripDrawing extends Canvas {
         return new Point(theme.px(size.width()), theme.px(size.height()));
     }
 
+    /** Returns how low it may become, in pixels of the screen, and still show every line. */
+    public int minimumHeight() {
+        return theme.px((size == StripSize.LARGE ? StripSize.MIDDLE : size).height());
+    }
+
+    /** Returns how large it is drawn, in the room that it has got. */
     StripSize size() {
-        return size;
+        return size == StripSize.LARGE && getSize().y < theme.px(size.height()) ? StripSize.MIDDLE : size;
     }
 
     Format format() {

@@ -40,7 +40,7 @@ final class StripPainter {
         body();
         for (LineRole role : strip.format().lines()) {
             int at = strip.format().lines().indexOf(role);
-            if (strip.size() == StripSize.LARGE) {
+            if (strip.size().inWords()) {
                 words(role, plan.row(at));
             }
             line(role, plan.line(at));
@@ -50,7 +50,9 @@ final class StripPainter {
     private void body() {
         panel(plan.housing(), HOUSING, RIM, 14);
         panel(plan.window(), MEMBRANE, RIM, 6);
-        panel(plan.port(), WELL, RIM, plan.port().width());
+        if (plan.port().height() > 0) {
+            panel(plan.port(), WELL, RIM, plan.port().width());
+        }
         plan.flow().forEach(this::chevron);
     }
 
@@ -114,7 +116,7 @@ final class StripPainter {
 
     /** Nothing known: an empty dashed frame, narrower than a line. */
     private void unanswered(Rectangle at) {
-        int more = theme.px(strip.size() == StripSize.LARGE ? 4 : 2);
+        int more = theme.px(strip.size().inWords() ? 4 : 2);
         gc.setForeground(theme.color(GHOST));
         gc.setLineDash(new int[] {theme.px(4), theme.px(3)});
         gc.drawRoundRectangle(at.x + more, at.y - more, at.width - 2 * more, at.height + 2 * more, more, more);

@@ -5,6 +5,7 @@ import java.util.List;
 /**
  * Where the parts of a drawn strip lie. Liquid goes into the port below and runs up, so the control line is the topmost.
  *
+ * @param port empty where there is no room for it
  * @param lines how many
  */
 record StripPlan(StripSize size, Box housing, Box window, Box port, int lines) {
@@ -12,7 +13,11 @@ record StripPlan(StripSize size, Box housing, Box window, Box port, int lines) {
     private static final double LINE = 7;
 
     static StripPlan of(StripSize size, int lines) {
-        return size == StripSize.LARGE ? large(lines) : small(lines);
+        return switch (size) {
+            case LARGE -> large(lines);
+            case MIDDLE -> middle(lines);
+            case SMALL -> small(lines);
+        };
     }
 
     private static StripPlan large(int lines) {
@@ -22,6 +27,16 @@ record StripPlan(StripSize size, Box housing, Box window, Box port, int lines) {
                 housing,
                 new Box(housing.left() + 30, 24, 44, 3 * ROW + 8),
                 new Box(housing.left() + 28, housing.bottom() - 84, 48, 64),
+                lines);
+    }
+
+    private static StripPlan middle(int lines) {
+        Box housing = new Box(64, 0, 104, size(StripSize.MIDDLE) - 1);
+        return new StripPlan(
+                StripSize.MIDDLE,
+                housing,
+                new Box(housing.left() + 30, 5, 44, 3 * (ROW - 4)),
+                new Box(housing.left(), housing.bottom(), 0, 0),
                 lines);
     }
 
@@ -46,13 +61,13 @@ record StripPlan(StripSize size, Box housing, Box window, Box port, int lines) {
     /** The line itself, within the window. */
     Box line(int index) {
         Box row = row(index);
-        double thick = size == StripSize.LARGE ? LINE : 4;
+        double thick = size.inWords() ? LINE : 4;
         return new Box(window.left() + 1, row.top() + (row.height() - thick) / 2, window.width() - 1, thick);
     }
 
     /** The signs between port and window that say which way the liquid runs. */
     List<Box> flow() {
-        if (size == StripSize.SMALL) {
+        if (size != StripSize.LARGE) {
             return List.of();
         }
         double middle = housing.left() + housing.width() / 2;

@@ -3,7 +3,9 @@ package wickbench.widgets;
 /** How large a strip is drawn. */
 public enum StripSize {
     /** To be read and answered: marks at the left, words at the right. */
-    LARGE(400, 320),
+    LARGE(372, 320),
+    /** As large, where its room is too low for that: the window with its lines, without the port. */
+    MIDDLE(372, 172),
     /** To be recognised beside a result: lines and marks only. */
     SMALL(56, 104);
 
@@ -21,5 +23,9 @@ public enum StripSize {
 
     int height() {
         return height;
+    }
+
+    boolean inWords() {
+        return this != SMALL;
     }
 }

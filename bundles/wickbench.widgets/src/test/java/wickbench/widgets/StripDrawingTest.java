@@ -110,6 +110,17 @@ class StripDrawingTest {
         assertThat(strip.answers()).isEmpty();
     }
 
+    @Test
+    void everyLineIsSeenAndAnsweredInALowRoom() {
+        strip.setSize(strip.getSize().x, strip.minimumHeight());
+
+        assertThat(StripPainter.row(strip, ui.theme(), LineRole.TEST))
+                .satisfies(row -> assertThat(row.y + row.height).isLessThanOrEqualTo(strip.minimumHeight()));
+        click(LineRole.TEST);
+        click(LineRole.TEST);
+        assertThat(strip.answers()).isEqualTo(Map.of(LineRole.TEST, Seen.SEEN));
+    }
+
     @ParameterizedTest
     @EnumSource(Format.class)
     void forgetsItsAnswersWhenAnotherStripIsShown(Format format) {

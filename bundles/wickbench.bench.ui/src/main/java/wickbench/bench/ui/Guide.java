@@ -19,7 +19,7 @@ import wickbench.widgets.Type;
 
 /** The steps for the strip that starts next, in the site's words; one key goes on, and a step that lasts has its time counted. */
 final class Guide {
-    private static final int WIDTH = 380;
+    private static final int WIDTH = 340;
 
     private final Theme theme;
     private final Bell bell;

@@ -134,17 +134,17 @@ final class NextStage implements RunStage {
                                 judged.reading().reading().sample().code(),
                                 judged.reading().reading().sample().place()));
         new Badge(head, theme, Mark.of(verdict.outcome(), dilution));
-        Composite buttons = Fit.right(theme.controls().box(head, 3));
         List<String> owed = OutcomeWords.owed(verdict);
+        if (owed.isEmpty()) {
+            Fit.wide(theme.controls().quiet(head, BenchUiWords.get("verdict.owes-nothing")));
+        } else {
+            offer(Fit.right(theme.controls().box(head, 3)), judged, verdict);
+        }
         if (judged.strip().recorded().isEmpty()) {
             Fit.wide(new MarkedLine(
                     card, theme, new Mark("", Shape.SQUARE, Meaning.NOTICE), FlowWords.get("next.waits")));
         }
-        if (owed.isEmpty()) {
-            theme.controls().quiet(card, BenchUiWords.get("verdict.owes-nothing"));
-        }
         owed.forEach(what -> Fit.wide(new MarkedLine(card, theme, new Mark("", Shape.TRIANGLE, Meaning.ALARM), what)));
-        offer(buttons, judged, verdict);
     }
 
     private void offer(Composite buttons, RunActs.Judged judged, Verdict verdict) {

@@ -112,6 +112,7 @@ final class PlanStage implements RunStage {
                         progress -> new Asked(
                                 StartCheck.ask(
                                         doors.door(),
+                                        doors.advice(),
                                         strips,
                                         doors.home().clock().instant()),
                                 bell.trouble()),
@@ -139,6 +140,12 @@ final class PlanStage implements RunStage {
                 theme,
                 sound,
                 FlowWords.get("sound." + silent.map(Bell.Trouble::code).orElse("there"))));
+        // what stands in the way is seen first, also where the plan fills the window
+        if (asked.check().refused()) {
+            checks.moveAbove(null);
+        } else {
+            checks.moveBelow(null);
+        }
         scroll.measure();
         tell();
     }

@@ -59,12 +59,12 @@ final class ReadStage implements RunStage {
         Composite left = controls.card(columns, 1);
         left.setLayoutData(new GridData(SWT.FILL, SWT.FILL, false, true));
         title = Fit.wide(controls.label(left, Type.HEADING, ""));
-        clock = new Badge(left, theme, Type.LARGE, new Mark("", Shape.RING, Meaning.NEUTRAL));
-        second = new SecondReader(left, context, doors, this::secondNamed);
-        drawing = new StripDrawing(left, theme, StripSize.LARGE);
+        clock = new Badge(left, theme, Type.TITLE, new Mark("", Shape.RING, Meaning.NEUTRAL));
+        drawing = lowerIfItMust(new StripDrawing(left, theme, StripSize.LARGE));
         drawing.onAnswer((role, seen) -> answered());
         side = new Scroller(columns, theme);
         Fit.grow(side.control());
+        second = new SecondReader(side.content(), context, doors, this::secondNamed);
         verdict = new VerdictPanel(side.content(), theme);
         words = Fit.wide(controls.text(box, Type.STRONG, ""));
         Composite bar = Fit.wide(controls.box(box, 4));
@@ -74,6 +74,13 @@ final class ReadStage implements RunStage {
         keep = Wide.button(controls.mainButton(bar, FlowWords.get("read.keep"), this::enter), theme);
         Enter.heard(box, this::enter);
         new PageKeys(box, Map.of((int) SWT.ESC, this::back, SWT.F11, this::lost, SWT.F8, photos::choose));
+    }
+
+    private static StripDrawing lowerIfItMust(StripDrawing drawing) {
+        GridData data = new GridData(SWT.LEFT, SWT.FILL, false, true);
+        data.minimumHeight = drawing.minimumHeight();
+        drawing.setLayoutData(data);
+        return drawing;
     }
 
     @Override

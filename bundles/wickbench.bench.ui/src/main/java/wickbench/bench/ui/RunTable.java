@@ -1,5 +1,6 @@
 package wickbench.bench.ui;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -21,6 +22,9 @@ import wickbench.widgets.Type;
 
 /** Every strip of the run with its state in words; only what has changed is written anew. */
 final class RunTable {
+    /** Number, state, label; the place takes what is left. */
+    private static final int[] WIDTHS = {54, 190, 100, 100};
+
     private final Theme theme;
     private final Table table;
 
@@ -31,9 +35,15 @@ final class RunTable {
                 .style(table, Type.HEADING)
                 .setBackground(theme.color(theme.palette().surface()));
         Names.give(table, () -> FlowWords.get("clock.table"));
-        for (int width : new int[] {66, 230, 110, 160}) {
+        for (int width : WIDTHS) {
             new TableColumn(table, SWT.LEFT).setWidth(theme.px(width));
         }
+        table.addListener(SWT.Resize, event -> placeTakesTheRest());
+    }
+
+    private void placeTakesTheRest() {
+        int others = Arrays.stream(WIDTHS, 0, 3).map(theme::px).sum();
+        table.getColumn(3).setWidth(Math.max(theme.px(WIDTHS[3]), table.getClientArea().width - others));
     }
 
     Table control() {

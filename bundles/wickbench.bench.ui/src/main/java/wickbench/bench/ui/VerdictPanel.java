@@ -71,7 +71,7 @@ final class VerdictPanel {
         new Badge(
                 card,
                 theme,
-                Type.LARGE,
+                Type.TITLE,
                 Mark.of(verdict.outcome(), recorded.reading().sample().dilution()));
         theme.controls()
                 .text(
