@@ -29,7 +29,7 @@ public final class BenchView implements IndexView {
 
     @Override
     public int version() {
-        return 5;
+        return 6;
     }
 
     @Override

@@ -10,23 +10,29 @@ import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
+import wickbench.api.reading.DueControl;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.RunControl;
 
-/** The low positive controls of a kit, as recorded and corrected. */
+/** The run controls of a kit, as recorded and corrected. */
 final class ControlBook {
     static final String TABLE = """
-            CREATE TABLE low_positive (
+            CREATE TABLE run_control (
                 reading UUID NOT NULL PRIMARY KEY,
+                control VARCHAR(16) NOT NULL,
                 method VARCHAR(40) NOT NULL,
                 lot VARCHAR(40) NOT NULL,
                 at TIMESTAMP(3) WITH TIME ZONE NOT NULL,
-                good BOOLEAN NOT NULL)""";
-    static final String ORDER = "CREATE INDEX low_positive_of_kit ON low_positive (method, lot, at)";
+                positive BOOLEAN NOT NULL)""";
+    static final String ORDER = "CREATE INDEX run_control_of_kit ON run_control (control, method, lot, at)";
 
-    private static final String LAST = "SELECT good FROM low_positive WHERE method = ? AND lot = ? AND at < ?"
-            + " ORDER BY at DESC, reading FETCH FIRST 1 ROW ONLY";
+    private static final String LAST =
+            "SELECT positive FROM run_control WHERE control = 'low-positive' AND method = ? AND lot = ? AND at < ?"
+                    + " ORDER BY at DESC, reading FETCH FIRST 1 ROW ONLY";
+
+    private static final String RAN = "SELECT positive FROM run_control WHERE control = ? AND method = ? AND lot = ?"
+            + " AND at >= ? AND at < ? FETCH FIRST 1 ROW ONLY";
 
     private final Home home;
     private final Index index;
@@ -42,18 +48,36 @@ final class ControlBook {
             return false;
         }
         List<Boolean> last = index.read(
-                BenchView.NAME, rows -> rows.read(LAST, row -> row.flag("good"), method.value(), lot.value(), at));
+                BenchView.NAME, rows -> rows.read(LAST, row -> row.flag("positive"), method.value(), lot.value(), at));
         return last.contains(false);
+    }
+
+    /** Tells whether a control was run in a span, well or not: one that failed owes its own repeat. */
+    boolean ran(DueControl due, Instant from, Instant until) {
+        return home.isBegun()
+                && index.read(
+                        BenchView.NAME,
+                        rows -> rows.first(
+                                        RAN,
+                                        row -> true,
+                                        due.control().code(),
+                                        due.method().value(),
+                                        due.lot().value(),
+                                        from,
+                                        until)
+                                .isPresent());
     }
 
     /** Takes a statement of a reading; the last one counts. */
     static void take(Entry entry, UUID reading, RecordedReading said, Rows rows) {
         forget(reading, rows);
         Reading control = said.reading();
-        if (control.sample().control().equals(Optional.of(RunControl.LOW_POSITIVE))) {
+        Optional<RunControl> kind = control.sample().control();
+        if (kind.isPresent()) {
             rows.write(
-                    "INSERT INTO low_positive (reading, method, lot, at, good) VALUES (?, ?, ?, ?, ?)",
+                    "INSERT INTO run_control (reading, control, method, lot, at, positive) VALUES (?, ?, ?, ?, ?, ?)",
                     reading,
+                    kind.get().code(),
                     control.method().value(),
                     control.lot().value(),
                     control.times().started().or(control.times()::read).orElse(entry.at()),
@@ -62,6 +86,6 @@ final class ControlBook {
     }
 
     static void forget(UUID reading, Rows rows) {
-        rows.write("DELETE FROM low_positive WHERE reading = ?", reading);
+        rows.write("DELETE FROM run_control WHERE reading = ?", reading);
     }
 }

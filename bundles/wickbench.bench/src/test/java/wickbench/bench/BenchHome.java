@@ -10,6 +10,7 @@ import wickbench.api.authority.Authority;
 import wickbench.api.gate.Gate;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.ControlRule;
 import wickbench.api.profile.Profile;
 import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteProfile;
@@ -52,7 +53,8 @@ final class BenchHome implements AutoCloseable {
                 7,
                 List.of(Outcome.values()),
                 Profile.LEAST_RETENTION_YEARS,
-                Optional.empty());
+                Optional.empty(),
+                ControlRule.NONE);
         return new BenchHome(folder, at -> Optional.of(profile));
     }
 
@@ -67,7 +69,7 @@ final class BenchHome implements AutoCloseable {
         judge = new JudgeCommand(home, index, desk, shelf, neighbours);
         record = new RecordCommand(door, shelf, desk);
         owed = new OwedDesk(journal, index, EVERYONE_MAY);
-        advice = new AdviceDesk(home, shelf, neighbours, profile);
+        advice = new AdviceDesk(home, shelf, neighbours, profile, index);
     }
 
     BenchHome withMethods() {

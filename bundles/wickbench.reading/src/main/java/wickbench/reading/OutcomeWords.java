@@ -12,7 +12,14 @@ import wickbench.api.words.Words;
 /** Outcomes and their levels in words, in the user's language. */
 public final class OutcomeWords {
     private static final List<Owed> MOST_URGENT_FIRST = List.of(
-            Owed.HOLD, Owed.RE_CLEAN, Owed.RE_TEST, Owed.DECIDE, Owed.BRACKET, Owed.REPEAT_DILUTED, Owed.REPEAT);
+            Owed.HOLD,
+            Owed.RE_CLEAN,
+            Owed.RE_TEST,
+            Owed.DECIDE,
+            Owed.BRACKET,
+            Owed.REPEAT_DILUTED,
+            Owed.REPEAT,
+            Owed.RUN_CONTROL);
 
     private OutcomeWords() {}
 

@@ -15,8 +15,8 @@ import wickbench.api.method.MethodId;
  * @param sample the label on the tube; empty after a visual check
  * @param place where, by the site's name; empty when not stated
  * @param since when it came up
- * @param missing what is still missing of it: places to sample, dilutions as {@code 10} and {@code 100}, or the causes to decide on,
- *     as {@code lot.rejected}
+ * @param missing what is still missing of it: places to sample, dilutions as {@code 10} and {@code 100}, the causes to decide on,
+ *     as {@code lot.rejected}, or run controls, as {@code blank}
  * @param neighboursNamed re-tests: whether somebody has named the neighbours of the place
  * @param answers entries that did a part of it, oldest first
  * @param doubts a decision: the entries that put the result in doubt and that nobody has decided on

@@ -13,6 +13,8 @@ public enum Step implements Coded {
     STOP_AND_CALL_QUALITY(Owed.REPEAT),
     /** The run control once more. */
     REPEAT_CONTROL(Owed.REPEAT),
+    /** A run control that the site's rule asks for and that nobody ran. */
+    RUN_CONTROL(Owed.RUN_CONTROL),
     /** A new strip because the low positive control after it failed. */
     REPEAT_AFTER_CONTROL(Owed.REPEAT),
     /** ×10 and ×100 before a Negative stands. */

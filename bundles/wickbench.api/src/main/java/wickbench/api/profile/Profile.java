@@ -22,6 +22,7 @@ import wickbench.api.reading.Outcome;
  * @param outcomeOrder all outcomes, in the order in which lists and reports tell them
  * @param retentionYears how long records are kept with the names that belong to them
  * @param passphraseDays after how many days a passphrase must be replaced; empty where none ages
+ * @param runControls which run controls are asked for, and how often
  */
 public record Profile(
         String plant,
@@ -33,7 +34,8 @@ public record Profile(
         int reviewDays,
         List<Outcome> outcomeOrder,
         int retentionYears,
-        Optional<Integer> passphraseDays) {
+        Optional<Integer> passphraseDays,
+        ControlRule runControls) {
 
     /** Years that hold without a profile: 21 CFR 117.315(a)(1), at least 2 years after a record was prepared. */
     public static final int LEAST_RETENTION_YEARS = 2;

@@ -17,5 +17,7 @@ public enum Owed implements Coded {
     /** Take new samples at the same point and its neighbours. */
     RE_TEST,
     /** Decide whether a Negative stands that was put in doubt later; never proposed by a verdict. */
-    DECIDE
+    DECIDE,
+    /** Run a control that the site asks for; never proposed by a verdict. */
+    RUN_CONTROL
 }

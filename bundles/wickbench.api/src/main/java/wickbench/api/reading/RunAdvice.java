@@ -18,6 +18,13 @@ public interface RunAdvice {
      */
     List<Clearance> gates(Question question);
 
+    /**
+     * Returns the run controls that the site profile in force asks for and that these strips lack, should they be started now.
+     *
+     * <p>A run without them may be started, and owes them afterwards.
+     */
+    List<DueControl> controlsDue(List<Reading> run);
+
     /** Returns the share of strips that look negative and get a second reader, from 0 to 1, as the site profile in force says. */
     BigDecimal secondReaderShare();
 

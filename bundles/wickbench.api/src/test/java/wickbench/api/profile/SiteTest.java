@@ -107,6 +107,7 @@ class SiteTest {
                 7,
                 GRAVEST_FIRST,
                 2,
-                Optional.empty());
+                Optional.empty(),
+                ControlRule.NONE);
     }
 }

@@ -11,6 +11,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import wickbench.api.method.Method;
 import wickbench.api.person.PersonId;
+import wickbench.api.reading.DueControl;
+import wickbench.api.reading.Reading;
 import wickbench.bench.run.Moment;
 import wickbench.bench.run.RunEvent;
 import wickbench.bench.run.RunStrip;
@@ -29,6 +31,7 @@ final class NewRunStage implements RunStage {
             Item.SAMPLE, Item.PLACE, Item.VISUAL, Item.DILUTION, Item.AREA, Item.CONTROL, Item.EXTRACTED, Item.SHAKEN);
 
     private final PageContext context;
+    private final BenchDoors doors;
     private final RunActs acts;
     private final Composite box;
     private final Scroller scroll;
@@ -55,6 +58,7 @@ final class NewRunStage implements RunStage {
 
     NewRunStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
         this.context = context;
+        this.doors = doors;
         this.acts = acts;
         Theme theme = context.theme();
         Controls controls = theme.controls();
@@ -72,15 +76,22 @@ final class NewRunStage implements RunStage {
         pace = new PaceFields(scroll.content(), context, acts::pace);
         owed = new OwedList(beside, context, doors, NAMED, this::owedLooked);
         words = Fit.wide(controls.text(box, Type.BODY, ""));
-        Composite bar = Fit.right(controls.box(box, 4));
+        Composite bar = Fit.right(controls.box(box, 5));
         take = Wide.button(controls.button(bar, FlowWords.get("owed.take"), () -> acts.runOwed(this::say)), theme);
+        Wide.button(controls.button(bar, FlowWords.get("new.controls"), this::controls), theme);
         Wide.button(controls.button(bar, FlowWords.get("new.remove"), this::remove), theme);
         add = Wide.button(controls.button(bar, FlowWords.get("new.add"), this::add), theme);
         plan = Wide.button(controls.mainButton(bar, FlowWords.get("new.plan"), this::toPlan), theme);
         person = new BenchPerson(context, doors, form, Item.OPERATOR, this::changed);
         offers = new FormChoices(context, doors, form);
         Enter.heard(box, this::enter);
-        new PageKeys(box, Map.of(SWT.F4, () -> acts.runOwed(this::say), SWT.F5, this::toPlan, SWT.F8, this::remove));
+        new PageKeys(
+                box,
+                Map.of(
+                        SWT.F4, () -> acts.runOwed(this::say),
+                        SWT.F5, this::toPlan,
+                        SWT.F7, this::controls,
+                        SWT.F8, this::remove));
         context.onActor(actor -> changed());
     }
 
@@ -193,11 +204,16 @@ final class NewRunStage implements RunStage {
         tell();
         if (waits && clock.isPresent()) {
             waits = false;
-            fill();
+            context.jobs()
+                    .run(
+                            FlowWords.get("owed.asking"),
+                            progress -> OwedFirst.of(owed.open(), doors),
+                            this::fill,
+                            failure -> say(failure.getMessage()));
         }
     }
 
-    private void fill() {
+    private void fill(List<OwedFirst> byStrip) {
         if (person.named().isEmpty()) {
             say(FlowWords.get("owed.who"));
             form.control(Item.OPERATOR).setFocus();
@@ -205,9 +221,8 @@ final class NewRunStage implements RunStage {
         }
         OwedStrips filled = new OwedStrips(choices, person.named().get());
         int before = strips.size();
-        List<OwedDue> byStrip = owed.open().stream().filter(OwedDue::byStrip).toList();
         long none = 0;
-        for (OwedDue one : byStrip) {
+        for (OwedFirst one : byStrip) {
             List<RunStrip> some = filled.of(one);
             some.forEach(this::keep);
             none += some.isEmpty() ? 1 : 0;
@@ -219,11 +234,33 @@ final class NewRunStage implements RunStage {
         tell();
     }
 
+    /** Adds a strip for each run control that the site asks for and this run lacks. */
+    private void controls() {
+        List<Reading> run = strips.stream().map(RunStrip::unread).toList();
+        context.jobs()
+                .run(
+                        FlowWords.get("gate.asking"),
+                        progress -> doors.advice().controlsDue(run),
+                        this::controlled,
+                        failure -> say(failure.getMessage()));
+    }
+
+    private void controlled(List<DueControl> due) {
+        due.forEach(one -> choices.method(one.method().value())
+                .ifPresent(asked ->
+                        keep(ControlStrips.of(one, asked, strips.get(0).unread().operator()))));
+        list.show(strips);
+        changed();
+        note = FlowWords.get(due.isEmpty() ? "new.controls-none" : "new.controls-added", ControlStrips.words(due));
+        tell();
+    }
+
     /** A sample that waits in the list already is not put there twice. */
     private void keep(RunStrip strip) {
         boolean there = strips.stream()
                 .anyMatch(other -> other.unread().sample().equals(strip.unread().sample())
-                        && other.unread().method().equals(strip.unread().method()));
+                        && other.unread().method().equals(strip.unread().method())
+                        && other.unread().lot().equals(strip.unread().lot()));
         if (!there) {
             strips.add(new RunStrip(
                     strips.size() + 1, strip.unread(), strip.develop(), strip.window(), strip.clean(), offers.drawn()));

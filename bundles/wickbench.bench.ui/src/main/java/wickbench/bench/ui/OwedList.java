@@ -8,6 +8,8 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
+import wickbench.api.reading.RunControl;
+import wickbench.api.words.Coded;
 import wickbench.reading.ReadingWords;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Fit;
@@ -129,6 +131,11 @@ final class OwedList {
             item.missing().forEach(times -> more.add("\u00d7" + times));
         } else if (item.step() == Step.DECIDE) {
             item.missing().stream().map(ReadingWords::doubt).forEach(more::add);
+        } else if (item.step() == Step.RUN_CONTROL) {
+            item.missing().stream()
+                    .map(code -> ReadingWords.text(Coded.of(RunControl.class, code)))
+                    .forEach(more::add);
+            item.method().map(Object::toString).ifPresent(more::add);
         } else {
             item.missing().stream().filter(place -> !place.equals(item.place())).forEach(more::add);
         }

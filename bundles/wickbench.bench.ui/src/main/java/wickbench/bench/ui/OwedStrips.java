@@ -10,15 +10,14 @@ import wickbench.api.owed.Step;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.Reason;
+import wickbench.api.reading.RunControl;
 import wickbench.api.reading.Sample;
 import wickbench.api.reading.Times;
+import wickbench.api.words.Coded;
 import wickbench.bench.run.RunStrip;
 
 /** Strips that do what is owed, filled in from the reading because of which it is. */
 final class OwedStrips {
-    private static final Times NONE =
-            new Times(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
-
     private final Choices choices;
     private final PersonId by;
 
@@ -27,19 +26,19 @@ final class OwedStrips {
         this.by = by;
     }
 
-    /** Returns none when a strip does not do it, or its method is not in force any more. */
-    List<RunStrip> of(OwedDue owed) {
-        if (!owed.byStrip()) {
-            return List.of();
-        }
-        Reading first = owed.first().orElseThrow();
-        return samples(owed.item(), first.sample()).stream()
-                .flatMap(sample -> strip(owed, first, sample).stream())
+    /** Returns none when its method is not in force any more. */
+    List<RunStrip> of(OwedFirst owed) {
+        return samples(owed.item(), owed.first().sample()).stream()
+                .flatMap(sample -> strip(owed, sample).stream())
                 .toList();
     }
 
     private List<Sample> samples(OwedItem item, Sample first) {
         return switch (item.step()) {
+            case RUN_CONTROL ->
+                item.missing().stream()
+                        .map(code -> ControlStrips.sample(Coded.of(RunControl.class, code)))
+                        .toList();
             case REPEAT_SAME_EXTRACT, REPEAT_CONTROL, REPEAT_AFTER_CONTROL -> List.of(first);
             case REPEAT_NEW_SAMPLE -> List.of(taken(first, first.place(), label(item, 1), first.reason()));
             case REPEAT_DILUTED, BRACKET ->
@@ -64,7 +63,8 @@ final class OwedStrips {
         return item.sample() + "-R" + (item.answers().size() + number);
     }
 
-    private Optional<RunStrip> strip(OwedDue owed, Reading first, Sample sample) {
+    private Optional<RunStrip> strip(OwedFirst owed, Sample sample) {
+        Reading first = owed.first();
         boolean sameTube = sample.code().equals(first.sample().code());
         Times times = new Times(
                 first.times().outOfFridge(),
@@ -80,10 +80,10 @@ final class OwedStrips {
                                 sample,
                                 method.ref().id(),
                                 method.route(),
-                                owed.lot().orElse(first.lot()),
+                                owed.lot(),
                                 by,
                                 Optional.empty(),
-                                sameTube && !control(owed) ? times : NONE,
+                                sameTube && !control(owed) ? times : ControlStrips.NONE,
                                 RunStrip.unseen(method),
                                 Optional.empty(),
                                 sameTube ? first.preChecks() : Map.of(),
@@ -93,8 +93,8 @@ final class OwedStrips {
     }
 
     /** A control is made anew and has no extract to come back to. */
-    private static boolean control(OwedDue owed) {
-        return owed.item().step() == Step.REPEAT_CONTROL;
+    private static boolean control(OwedFirst owed) {
+        return owed.item().step() == Step.REPEAT_CONTROL || owed.item().step() == Step.RUN_CONTROL;
     }
 
     private static Sample thinner(Sample first, BigDecimal times) {

@@ -2,15 +2,18 @@ package wickbench.bench.ui;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wickbench.api.gate.Answer;
+import wickbench.api.reading.DueControl;
 import wickbench.api.reading.Finding;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.RecordedReading;
+import wickbench.api.reading.RunAdvice;
 import wickbench.api.reading.Severity;
 import wickbench.api.reading.Times;
 import wickbench.bench.run.RunStrip;
@@ -42,7 +45,19 @@ record StartCheck(List<Line> lines) {
     }
 
     /** Asks as of now; not on the UI thread. */
-    static StartCheck ask(ReadingDoor door, List<RunStrip> strips, Instant now) {
+    static StartCheck ask(ReadingDoor door, RunAdvice advice, List<RunStrip> strips, Instant now) {
+        List<DueControl> due =
+                advice.controlsDue(strips.stream().map(RunStrip::unread).toList());
+        List<Line> lines = new ArrayList<>(asked(door, strips, now));
+        if (!due.isEmpty()) {
+            List<Integer> all = strips.stream().map(RunStrip::number).toList();
+            lines.add(new Line(Word.CAUTION, FlowWords.get("gate.controls", ControlStrips.words(due)), all));
+        }
+        lines.sort(Comparator.comparing(Line::word));
+        return new StartCheck(lines);
+    }
+
+    private static List<Line> asked(ReadingDoor door, List<RunStrip> strips, Instant now) {
         List<RecordedReading> judged = door.judge(
                 strips.stream().map(strip -> started(strip.unread(), now)).toList());
         Map<Line, List<Integer>> said = new LinkedHashMap<>();
@@ -52,10 +67,9 @@ record StartCheck(List<Line> lines) {
                         .add(strips.get(i).number());
             }
         }
-        return new StartCheck(said.entrySet().stream()
+        return said.entrySet().stream()
                 .map(one -> new Line(one.getKey().word(), one.getKey().text(), one.getValue()))
-                .sorted(java.util.Comparator.comparing(Line::word))
-                .toList());
+                .toList();
     }
 
     private static List<Line> lines(RecordedReading judged) {

@@ -46,7 +46,7 @@ final class BenchOperator {
             keys.type(lot);
             tabs(1);
         }
-        form.control(Item.SAMPLE).setFocus();
+        await("the sample's field", () -> form.control(Item.SAMPLE).setFocus());
         keys.type(sample);
         tabs(2);
         keys.type(place);

@@ -22,6 +22,7 @@ import wickbench.api.journal.StationId;
 import wickbench.api.lot.Lots;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
+import wickbench.api.profile.ControlRule;
 import wickbench.api.profile.Profile;
 import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteFacts;
@@ -113,7 +114,7 @@ final class TestHouse implements AutoCloseable {
                 new SheetDesk(shelf, site()),
                 runs,
                 new OwedDesk(journal, index, (act, draft, passphrase) -> draft),
-                new AdviceDesk(home, shelf, neighbours, at -> profile),
+                new AdviceDesk(home, shelf, neighbours, at -> profile, index),
                 new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster), at -> profile, site()),
                 stock,
                 List.of(new AttachmentService(home, journal, index)));
@@ -121,17 +122,27 @@ final class TestHouse implements AutoCloseable {
 
     /** From now on the site asks a second person to read every strip that looks negative. */
     void readEveryNegativeTwice() {
-        profile = Optional.of(new Profile(
+        profile = Optional.of(profile(BigDecimal.ONE, ControlRule.NONE));
+    }
+
+    /** From now on the site asks for these run controls. */
+    void askForControls(ControlRule controls) {
+        profile = Optional.of(profile(BigDecimal.ZERO, controls));
+    }
+
+    private static Profile profile(BigDecimal secondReaders, ControlRule controls) {
+        return new Profile(
                 "Feldmark Mill",
                 ZoneId.of("Europe/Vienna"),
                 List.of(),
                 Set.of(),
                 Set.of(),
-                BigDecimal.ONE,
+                secondReaders,
                 7,
                 List.of(Outcome.values()),
                 Profile.LEAST_RETENTION_YEARS,
-                Optional.empty()));
+                Optional.empty(),
+                controls);
     }
 
     TestHouse withMethods() {

@@ -21,7 +21,7 @@ final class DoubtRow {
     static final String KIND = "doubt";
 
     private static final String INSERT =
-            "INSERT INTO fact (id, kind, at, written, station, seq, doubts) VALUES (?, ?, ?, ?, ?, ?, ?)";
+            "INSERT INTO fact (id, kind, at, written, station, seq, said) VALUES (?, ?, ?, ?, ?, ?, ?)";
 
     private DoubtRow() {}
 
@@ -45,7 +45,7 @@ final class DoubtRow {
 
     static List<Fact> read(Row row, UUID id, Instant at) {
         String source = row.text("station") + ":" + row.whole("seq");
-        Json.Obj said = JsonReader.readObject(source, row.text("doubts")).orRefuse();
+        Json.Obj said = JsonReader.readObject(source, row.text("said")).orRefuse();
         List<Fact> facts = new ArrayList<>();
         Doubt.in(source, said).forEach(doubt -> facts.add(new Doubted(id, at, doubt)));
         Trust.in(source, said).ifPresent(trust -> facts.add(new Trusted(id, trust.from(), trust.doubts())));

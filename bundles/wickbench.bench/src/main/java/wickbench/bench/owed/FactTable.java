@@ -1,12 +1,7 @@
 package wickbench.bench.owed;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import wickbench.api.index.Row;
 import wickbench.api.index.Rows;
@@ -14,7 +9,6 @@ import wickbench.api.owed.CleanDone;
 import wickbench.api.owed.Neighbourhood;
 import wickbench.api.owed.Settled;
 import wickbench.api.owed.VisualCheck;
-import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.Visual;
 import wickbench.api.words.Coded;
@@ -24,9 +18,8 @@ import wickbench.reading.owed.Fact.Decided;
 import wickbench.reading.owed.Fact.Looked;
 import wickbench.reading.owed.Fact.Named;
 import wickbench.reading.owed.Fact.Spot;
-import wickbench.reading.owed.Fact.Tested;
 
-/** Reads the facts back, each reading as it stands after its corrections. */
+/** Reads the facts back, row by row. */
 final class FactTable {
     private FactTable() {}
 
@@ -35,40 +28,18 @@ final class FactTable {
                 .orElse(0L);
     }
 
-    static List<Fact> facts(Rows rows) {
-        Map<UUID, Tested> tests = new LinkedHashMap<>();
-        rows.read("SELECT * FROM fact WHERE kind = ? ORDER BY written, station, seq", TestedRow::read, TestedRow.KIND)
-                .forEach(test -> tests.merge(test.id(), test, FactTable::corrected));
-        List<Fact> facts = new ArrayList<>(tests.values());
-        rows.read("SELECT * FROM fact WHERE kind <> ?", FactTable::other, TestedRow.KIND)
-                .forEach(facts::addAll);
-        return facts;
+    static List<FactRow> all(Rows rows) {
+        return rows.read("SELECT * FROM fact ORDER BY station, seq", FactTable::row);
     }
 
-    /** What a reading once held for is owed on, whatever a correction says. */
-    private static Tested corrected(Tested before, Tested now) {
-        boolean held = before.outcome().positive() || before.sign();
-        Set<Owed> owed = EnumSet.noneOf(Owed.class);
-        owed.addAll(now.owed());
-        if (held) {
-            owed.addAll(before.owed());
-            owed.remove(Owed.REPEAT);
-            owed.addAll(now.outcome() == Outcome.INVALID ? Set.of(Owed.REPEAT) : Set.of());
-        }
-        return new Tested(
-                now.id(),
-                now.at(),
-                now.sample(),
-                now.spot(),
-                now.method(),
-                now.lot(),
-                now.operator(),
-                now.dilution(),
-                now.control(),
-                now.reason(),
-                now.outcome(),
-                now.sign(),
-                owed);
+    /** Returns what a station has told since. */
+    static List<FactRow> after(String station, long seq, Rows rows) {
+        return rows.read("SELECT * FROM fact WHERE station = ? AND seq > ? ORDER BY seq", FactTable::row, station, seq);
+    }
+
+    private static FactRow row(Row row) {
+        List<Fact> facts = row.text("kind").equals(TestedRow.KIND) ? List.of(TestedRow.read(row)) : other(row);
+        return new FactRow(row.instant("written"), row.text("station"), row.whole("seq"), facts);
     }
 
     private static List<Fact> other(Row row) {
@@ -79,6 +50,8 @@ final class FactTable {
             case VisualCheck.KIND -> List.of(new Looked(id, at, spot(row), Coded.of(Visual.class, row.text("what"))));
             case Neighbourhood.KIND -> List.of(new Named(id, at, row.uuid("target"), points(row)));
             case Settled.KIND -> List.of(decided(row, id, at));
+            case SiteRow.RULE -> List.of(SiteRow.rule(row, id, at));
+            case SiteRow.RUN -> List.of(SiteRow.run(row, id, at));
             default -> DoubtRow.read(row, id, at);
         };
     }

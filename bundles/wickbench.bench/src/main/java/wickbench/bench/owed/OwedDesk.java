@@ -25,7 +25,6 @@ import wickbench.api.owed.Step;
 import wickbench.api.owed.VisualCheck;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.Owed;
-import wickbench.reading.owed.OwedFold;
 
 /** What is owed, folded anew whenever an entry has come that bears on it. */
 @Component
@@ -33,8 +32,7 @@ public final class OwedDesk implements OwedWork {
     private final Journal journal;
     private final Index index;
     private final Authority authority;
-    private long counted = -1;
-    private List<OwedItem> items = List.of();
+    private final KnownFacts facts = new KnownFacts();
 
     @Activate
     public OwedDesk(@Reference Journal journal, @Reference Index index, @Reference Authority authority) {
@@ -113,15 +111,7 @@ public final class OwedDesk implements OwedWork {
     }
 
     private synchronized List<OwedItem> items() {
-        index.read(OwedView.NAME, rows -> {
-            long now = FactTable.count(rows);
-            if (now != counted) {
-                items = OwedFold.of(FactTable.facts(rows));
-                counted = now;
-            }
-            return now;
-        });
-        return items;
+        return index.read(OwedView.NAME, facts::items);
     }
 
     private EntryRef keep(Draft draft) {

@@ -6,6 +6,8 @@ import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
+import wickbench.api.reading.RunControl;
+import wickbench.api.words.Coded;
 import wickbench.reading.ReadingWords;
 
 /** Prints what is owed: a table for people, an array for machines. */
@@ -65,11 +67,20 @@ final class OwedPrint {
                 item.owes().toString());
     }
 
+    private static List<String> controls(OwedItem item) {
+        return item.missing().stream()
+                .map(code -> ReadingWords.text(Coded.of(RunControl.class, code)))
+                .toList();
+    }
+
     private static List<String> missing(OwedItem item) {
         List<String> missing = new ArrayList<>(
-                item.step() == Step.DECIDE
-                        ? item.missing().stream().map(ReadingWords::doubt).toList()
-                        : item.missing());
+                switch (item.step()) {
+                    case DECIDE ->
+                        item.missing().stream().map(ReadingWords::doubt).toList();
+                    case RUN_CONTROL -> controls(item);
+                    default -> item.missing();
+                });
         if (item.step() == Step.RE_TEST && !item.neighboursNamed()) {
             missing.add(OwedWords.get("missing.neighbours"));
         }

@@ -38,7 +38,7 @@ public final class OwedView implements IndexView {
 
     @Override
     public int version() {
-        return 3;
+        return 4;
     }
 
     @Override
@@ -56,7 +56,7 @@ public final class OwedView implements IndexView {
                 line CHARACTER VARYING,
                 what VARCHAR(32),
                 points CHARACTER VARYING,
-                doubts CHARACTER VARYING,
+                said CHARACTER VARYING,
                 sample CHARACTER VARYING,
                 method VARCHAR(40),
                 lot VARCHAR(40),
@@ -104,9 +104,13 @@ public final class OwedView implements IndexView {
             Neighbourhood named = OwedBodies.neighbours(entry);
             insert(entry, entry.at(), Optional.of(named.reading()), "", Optional.empty(), "", named.points(), rows);
         } else {
-            Settled.of(entry)
-                    .ifPresentOrElse(settled -> decided(entry, settled, rows), () -> DoubtRow.take(entry, rows));
+            Settled.of(entry).ifPresentOrElse(settled -> decided(entry, settled, rows), () -> told(entry, rows));
         }
+    }
+
+    private static void told(Entry entry, Rows rows) {
+        SiteRow.take(entry, rows);
+        DoubtRow.take(entry, rows);
     }
 
     private static void decided(Entry entry, Settled settled, Rows rows) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -108,6 +109,12 @@ public final class ProfileCommand implements CommandSet {
         private static String text(Json value) {
             if (value instanceof Json.Arr list) {
                 return String.join(", ", list.items().stream().map(Group::text).toList());
+            }
+            if (value instanceof Json.Obj members) {
+                return new TreeMap<>(members.members())
+                        .entrySet().stream()
+                                .map(member -> member.getKey() + " " + text(member.getValue()))
+                                .collect(Collectors.joining(", "));
             }
             return value instanceof Json.Text text ? text.value() : value.canonical();
         }

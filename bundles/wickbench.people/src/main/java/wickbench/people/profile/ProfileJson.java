@@ -18,6 +18,7 @@ import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
 import wickbench.api.method.Unit;
+import wickbench.api.profile.ControlRule;
 import wickbench.api.profile.Profile;
 import wickbench.api.reading.Outcome;
 import wickbench.api.words.Coded;
@@ -45,7 +46,7 @@ final class ProfileJson {
     }
 
     static Json.Obj write(Profile profile) {
-        return Json.object()
+        Json.Obj written = Json.object()
                 .with("plant", profile.plant())
                 .with("zone", profile.zone().getId())
                 .with(
@@ -60,6 +61,7 @@ final class ProfileJson {
                 .withOptional(
                         "passphrase_days",
                         profile.passphraseDays().map(days -> new Json.Num(BigDecimal.valueOf(days))));
+        return profile.runControls().into(written);
     }
 
     private Checked<Profile> read() {
@@ -75,8 +77,9 @@ final class ProfileJson {
         Optional<Integer> aging = fields.has("passphrase_days")
                 ? Optional.of(whole("passphrase_days", 1, MOST_PASSPHRASE_DAYS))
                 : Optional.empty();
-        return fields.finish(() ->
-                new Profile(plant, zone.orElseThrow(), units, checks, signatures, share, days, order, years, aging));
+        ControlRule controls = ControlRule.in(fields);
+        return fields.finish(() -> new Profile(
+                plant, zone.orElseThrow(), units, checks, signatures, share, days, order, years, aging, controls));
     }
 
     private Optional<ZoneId> zone() {

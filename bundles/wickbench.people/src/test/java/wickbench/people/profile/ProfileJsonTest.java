@@ -18,6 +18,16 @@ class ProfileJsonTest {
                 .isEqualTo(Profiled.plain());
     }
 
+    @Test
+    void theRuleForRunControlsReadsBack() {
+        Json.Obj rule = Json.object().with("blank", "run").with("low-positive", "day");
+        Json.Obj profile = Profiled.object().with("run_controls", rule);
+
+        assertThat(ProfileJson.write(ProfileJson.read("p.json", profile).orRefuse())
+                        .get("run_controls"))
+                .contains(rule);
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             zone                | "Europe/Nowhere"        | expected an IANA time zone such as Europe/Vienna, found 'Europe/Nowhere'
@@ -34,6 +44,8 @@ class ProfileJsonTest {
             retention_years     | 1                       | expected a whole number from 2 to 100, found 1
             outcome_order       | ["negative"]            | expected each of negative, positive, positive-above-range, invalid once
             outcome_order       | ["negative", "negative", "positive", "invalid"] | expected each of negative, positive, positive-above-range, invalid once
+            run_controls.blank  | {"blank": "week"}       | expected one of run, day, found 'week'
+            run_controls.blanc  | {"blanc": "run"}        | is not a field of this format
             colour              | "red"                   | is not a field of this format
             """)
     void namesWhatIsWrong(String field, String json, String text) {
@@ -41,8 +53,9 @@ class ProfileJsonTest {
                 .orRefuse()
                 .get("v")
                 .orElseThrow();
-        List<Complaint> complaints =
-                ProfileJson.read("p.json", Profiled.object().with(field, value)).complaints();
+        List<Complaint> complaints = ProfileJson.read(
+                        "p.json", Profiled.object().with(field.split("\\.")[0], value))
+                .complaints();
         assertThat(complaints).contains(Complaint.of("p.json", field, text));
     }
 

@@ -2,6 +2,7 @@ package wickbench.people.profile;
 
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
+import wickbench.api.profile.ControlRule;
 import wickbench.api.profile.Profile;
 
 /** Profiles for tests. */
@@ -44,6 +45,7 @@ public final class Profiled {
                 plain.reviewDays(),
                 plain.outcomeOrder(),
                 years,
-                java.util.Optional.empty());
+                java.util.Optional.empty(),
+                ControlRule.NONE);
     }
 }

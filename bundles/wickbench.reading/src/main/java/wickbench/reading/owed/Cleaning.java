@@ -33,7 +33,7 @@ final class Cleaning {
         Draft draft = new Draft(test, Step.RE_TEST);
         Optional<Named> named = facts.neighbours(test.id());
         draft.neighboursNamed = named.isPresent();
-        Optional<Clean> clean = cleans(facts, test.spot(), test.at()).findFirst();
+        Optional<Clean> clean = clean(facts, test.spot(), test.at());
         for (String point : points(test, named)) {
             Optional<Tested> negative = clean.flatMap(done -> negative(facts, test, point, done));
             negative.ifPresentOrElse(draft::answered, () -> draft.missing.add(point));
@@ -59,7 +59,7 @@ final class Cleaning {
     }
 
     private static Draft cleaned(Facts facts, Spot spot, Draft draft) {
-        cleans(facts, spot, draft.since).findFirst().ifPresent(clean -> {
+        clean(facts, spot, draft.since).ifPresent(clean -> {
             draft.answers.add(clean.entry());
             draft.done = true;
         });
@@ -73,15 +73,15 @@ final class Cleaning {
      */
     private record Clean(UUID entry, Instant from) {}
 
-    /** A clean was recorded, or a sample says that it was taken after one. */
-    private static Stream<Clean> cleans(Facts facts, Spot spot, Instant after) {
-        Stream<Clean> recorded = facts.cleansAfter(after)
-                .filter(clean -> clean.spot().covers(spot))
-                .map(clean -> new Clean(clean.id(), clean.at()));
-        Stream<Clean> told = facts.at(spot.place(), after)
+    /** Returns the first clean that was recorded, or of which a sample says that it was taken after it. */
+    private static Optional<Clean> clean(Facts facts, Spot spot, Instant after) {
+        Optional<Clean> recorded =
+                facts.cleans(spot, after).min(Facts.ORDER).map(clean -> new Clean(clean.id(), clean.at()));
+        Optional<Clean> told = facts.at(spot.place(), after)
                 .filter(test -> spot.stated() && test.reason().equals(Optional.of(Reason.AFTER_CLEANING)))
+                .findFirst()
                 // the sample itself was taken after the clean of which it tells
                 .map(test -> new Clean(test.id(), test.at().minusMillis(1)));
-        return Stream.concat(recorded, told).sorted(Comparator.comparing(Clean::from));
+        return Stream.concat(recorded.stream(), told.stream()).min(Comparator.comparing(Clean::from));
     }
 }

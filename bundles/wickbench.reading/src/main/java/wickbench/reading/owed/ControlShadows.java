@@ -1,8 +1,11 @@
 package wickbench.reading.owed;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
 import wickbench.api.owed.Step;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.RunControl;
@@ -11,7 +14,7 @@ import wickbench.reading.owed.Fact.Tested;
 /** Negatives that were recorded before a low positive control of their kit failed, back to the last good one. */
 final class ControlShadows {
     private final Facts facts;
-    private final List<Draft> drafts = new ArrayList<>();
+    private final Map<UUID, Draft> drafts = new LinkedHashMap<>();
 
     ControlShadows(Facts facts) {
         this.facts = facts;
@@ -21,22 +24,19 @@ final class ControlShadows {
         facts.tests().stream()
                 .filter(test -> lowPositive(test) && !test.outcome().positive())
                 .forEach(this::shade);
-        return drafts;
+        return List.copyOf(drafts.values());
     }
 
     private void shade(Tested failed) {
-        Optional<Tested> good = facts.tests().stream()
-                .filter(test -> lowPositive(test) && test.outcome().positive() && test.sameKit(failed))
-                .filter(test -> Facts.after(failed, test))
-                .reduce((older, newer) -> newer);
-        facts.tests().stream()
+        List<Tested> before = facts.ofKitBefore(failed);
+        int good = before.size();
+        while (good > 0 && !isGood(before.get(good - 1))) {
+            good--;
+        }
+        before.subList(good, before.size()).stream()
                 .filter(test ->
-                        test.outcome() == Outcome.NEGATIVE && test.control().isEmpty() && test.sameKit(failed))
-                .filter(test -> Facts.after(failed, test))
-                .filter(test ->
-                        good.filter(control -> Facts.after(control, test)).isEmpty())
-                .filter(test -> drafts.stream().noneMatch(draft -> draft.owes.equals(test.id())))
-                .forEach(test -> drafts.add(again(test, failed)));
+                        test.outcome() == Outcome.NEGATIVE && test.control().isEmpty())
+                .forEach(test -> drafts.computeIfAbsent(test.id(), first -> again(test, failed)));
     }
 
     private Draft again(Tested test, Tested failed) {
@@ -47,13 +47,19 @@ final class ControlShadows {
                 test.sample(),
                 test.spot(),
                 Optional.of(test.method()));
-        facts.tests().stream()
+        Stream<Tested> ofPlace = test.spot().stated()
+                ? facts.at(test.spot().place(), failed.at().minusMillis(1))
+                        .filter(other -> other.method().equals(test.method()))
+                : Stream.empty();
+        Stream.concat(facts.extract(test), ofPlace)
                 .filter(other -> Facts.after(other, failed) && other.valid() && other.asThin(test))
-                .filter(other -> other.sameExtract(test)
-                        || other.method().equals(test.method()) && other.spot().same(test.spot()))
-                .findFirst()
+                .min(Facts.ORDER)
                 .ifPresent(repeat -> draft.answered(repeat).done = true);
         return draft;
+    }
+
+    private static boolean isGood(Tested test) {
+        return lowPositive(test) && test.outcome().positive();
     }
 
     private static boolean lowPositive(Tested test) {

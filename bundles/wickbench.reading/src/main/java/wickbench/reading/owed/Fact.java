@@ -2,6 +2,7 @@ package wickbench.reading.owed;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -10,6 +11,7 @@ import wickbench.api.doubt.Doubt;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.ControlRule;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.Reason;
@@ -55,16 +57,8 @@ public sealed interface Fact {
             return outcome != Outcome.INVALID;
         }
 
-        boolean sameKit(Tested other) {
-            return method.equals(other.method) && lot.equals(other.lot);
-        }
-
         boolean inDoubt(Doubt doubt) {
             return doubt.touches(lot, method, operator, at);
-        }
-
-        boolean sameExtract(Tested other) {
-            return method.equals(other.method) && sample.equals(other.sample) && control.equals(other.control);
         }
 
         boolean asThin(Tested other) {
@@ -110,6 +104,28 @@ public sealed interface Fact {
             doubts = List.copyOf(doubts);
         }
     }
+
+    /**
+     * From now on the site asks for these run controls.
+     *
+     * @param zone by which its days are told
+     */
+    record Ruled(UUID id, Instant at, ZoneId zone, ControlRule controls) implements Fact {}
+
+    /** A run was finished; {@code id} is the run's. */
+    record Ran(UUID id, Instant at, List<RanStrip> strips) implements Fact {
+        public Ran {
+            strips = List.copyOf(strips);
+        }
+    }
+
+    /**
+     * A strip of a run.
+     *
+     * @param reading the entry of its reading
+     * @param cleaned when the clean ended after which its sample was taken, if that was said
+     */
+    record RanStrip(UUID reading, Optional<Instant> cleaned) {}
 
     /**
      * A place with its line.

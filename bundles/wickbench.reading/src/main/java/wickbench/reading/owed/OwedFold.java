@@ -25,6 +25,7 @@ public final class OwedFold {
         OwedFold fold = new OwedFold(facts);
         fold.drafts.addAll(new Repeats(fold.facts).drafts());
         fold.drafts.addAll(new ControlShadows(fold.facts).drafts());
+        fold.drafts.addAll(new ControlsDue(fold.facts).drafts());
         fold.facts.tests().forEach(fold::tested);
         fold.facts.looks().stream()
                 .filter(look -> look.result() == Visual.SOILED)

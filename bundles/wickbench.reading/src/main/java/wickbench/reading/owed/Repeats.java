@@ -39,9 +39,9 @@ final class Repeats {
     /** A control is run again until one of its kind and kit is good. */
     private Draft control(Tested failed) {
         Draft draft = new Draft(failed, Step.REPEAT_CONTROL);
-        facts.tests().stream()
-                .filter(test -> test.control().equals(failed.control()) && test.sameKit(failed))
-                .filter(test -> Facts.after(test, failed) && !test.owed().contains(Owed.REPEAT))
+        facts.ofKitAfter(failed).stream()
+                .filter(test ->
+                        test.control().equals(failed.control()) && !test.owed().contains(Owed.REPEAT))
                 .findFirst()
                 .ifPresent(good -> draft.answered(good).done = true);
         return draft;

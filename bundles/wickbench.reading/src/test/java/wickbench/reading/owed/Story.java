@@ -2,6 +2,7 @@ package wickbench.reading.owed;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,6 +17,7 @@ import wickbench.api.method.MethodId;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.ControlRule;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.Reason;
@@ -26,6 +28,9 @@ import wickbench.reading.owed.Fact.Decided;
 import wickbench.reading.owed.Fact.Doubted;
 import wickbench.reading.owed.Fact.Looked;
 import wickbench.reading.owed.Fact.Named;
+import wickbench.reading.owed.Fact.Ran;
+import wickbench.reading.owed.Fact.RanStrip;
+import wickbench.reading.owed.Fact.Ruled;
 import wickbench.reading.owed.Fact.Spot;
 import wickbench.reading.owed.Fact.Tested;
 import wickbench.reading.owed.Fact.Trusted;
@@ -152,6 +157,21 @@ final class Story {
 
     Fact trust(Fact... doubts) {
         return told(new Trusted(id(), next(), Stream.of(doubts).map(Fact::id).toList()));
+    }
+
+    /** From now on the site asks for these controls. */
+    Fact rule(ControlRule controls) {
+        return told(new Ruled(id(), next(), ZoneId.of("UTC"), controls));
+    }
+
+    /** The strips read so far of this list made a run, their samples taken after a clean or not. */
+    Fact run(Optional<Instant> cleaned, Fact... strips) {
+        return told(new Ran(
+                id(),
+                next(),
+                Stream.of(strips)
+                        .map(strip -> new RanStrip(strip.id(), cleaned))
+                        .toList()));
     }
 
     List<OwedItem> items() {
