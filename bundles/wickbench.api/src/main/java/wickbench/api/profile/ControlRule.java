@@ -27,24 +27,17 @@ public record ControlRule(Map<RunControl, Often> due) {
         return Optional.ofNullable(due.get(control));
     }
 
-    /** Returns a profile with this in it; as it was where nothing is asked for. */
-    public Json.Obj into(Json.Obj profile) {
-        if (due.isEmpty()) {
-            return profile;
-        }
+    /** Returns the member; empty where nothing is asked for. */
+    public Optional<Json> json() {
         Json.Obj member = Json.object();
         for (RunControl control : RunControl.values()) {
             member = member.withText(control.code(), often(control).map(Coded::code));
         }
-        return profile.with(MEMBER, member);
+        return Optional.<Json>of(member).filter(any -> !due.isEmpty());
     }
 
-    /** Reads it from the members of a profile, complaining there of what is wrong. */
-    public static ControlRule in(Fields profile) {
-        if (!profile.has(MEMBER)) {
-            return NONE;
-        }
-        Fields member = profile.child(MEMBER);
+    /** Reads the member, complaining there of what is wrong. */
+    public static ControlRule in(Fields member) {
         Map<RunControl, Often> due = new EnumMap<>(RunControl.class);
         for (RunControl control : RunControl.values()) {
             member.optional(control.code(), code -> Coded.of(Often.class, code))

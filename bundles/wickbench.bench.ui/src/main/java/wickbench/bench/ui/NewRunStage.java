@@ -75,6 +75,7 @@ final class NewRunStage implements RunStage {
         Fit.grow(list.control());
         pace = new PaceFields(scroll.content(), context, acts::pace);
         owed = new OwedList(beside, context, doors, NAMED, this::owedLooked);
+        controls.button(beside, FlowWords.get("owed.all"), () -> acts.go(Stage.NEXT));
         words = Fit.wide(controls.text(box, Type.BODY, ""));
         Composite bar = Fit.right(controls.box(box, 5));
         take = Wide.button(controls.button(bar, FlowWords.get("owed.take"), () -> acts.runOwed(this::say)), theme);
@@ -91,7 +92,8 @@ final class NewRunStage implements RunStage {
                         SWT.F4, () -> acts.runOwed(this::say),
                         SWT.F5, this::toPlan,
                         SWT.F7, this::controls,
-                        SWT.F8, this::remove));
+                        SWT.F8, this::remove,
+                        SWT.F12, () -> acts.go(Stage.NEXT)));
         context.onActor(actor -> changed());
     }
 

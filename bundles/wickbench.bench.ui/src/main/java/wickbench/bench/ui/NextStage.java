@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import wickbench.api.person.PersonId;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.Verdict;
 import wickbench.bench.run.Moment;
@@ -34,7 +35,12 @@ final class NextStage implements RunStage {
     private final Composite box;
     private final Scroller scroll;
     private final Composite strips;
-    private final OwedList owed;
+    private final OwedTable owed;
+    private final OwedLook look;
+    private final OwedActs decisions;
+    private final Button clean;
+    private final Button neighbours;
+    private final Button decide;
     private final Button take;
     private final Label words;
     private final Button finish;
@@ -49,14 +55,29 @@ final class NextStage implements RunStage {
         scroll = new Scroller(box, theme);
         Fit.grow(scroll.control());
         strips = Fit.wide(controls.box(scroll.content(), 1));
-        owed = new OwedList(scroll.content(), context, doors, Integer.MAX_VALUE, this::owedLooked);
-        Composite bar = Fit.wide(controls.box(box, 4));
-        words = controls.text(bar, Type.STRONG, "");
-        Wide.button(controls.button(bar, FlowWords.get("next.back"), () -> acts.go(Stage.CLOCK)), theme);
+        Composite card = Fit.grow(controls.card(box, 1));
+        owed = new OwedTable(card, theme, this::enable);
+        OwedForm form = new OwedForm(card, context, this::left);
+        look = new OwedLook(context, doors, this::owedLooked, owed::say);
+        decisions = new OwedActs(context, doors, form, this::by, this::say, look::look);
+        words = Fit.wide(controls.text(box, Type.STRONG, ""));
+        Composite bar = Fit.right(controls.box(box, 6));
+        Wide.button(controls.button(bar, FlowWords.get("next.back"), this::back), theme);
+        clean = Wide.button(controls.button(bar, FlowWords.get("owed.clean"), this::clean), theme);
+        neighbours = Wide.button(controls.button(bar, FlowWords.get("owed.name"), this::neighbours), theme);
+        decide = Wide.button(controls.button(bar, FlowWords.get("owed.settle"), this::decide), theme);
         take = Wide.button(controls.button(bar, FlowWords.get("owed.take"), this::runOwed), theme);
         finish = Wide.button(controls.mainButton(bar, FlowWords.get("next.finish"), this::finish), theme);
         Enter.heard(box, this::finish);
-        new PageKeys(box, Map.of(SWT.F3, () -> acts.go(Stage.CLOCK), SWT.F4, this::runOwed, SWT.F12, this::finish));
+        new PageKeys(
+                box,
+                Map.of(
+                        SWT.F3, this::back,
+                        SWT.F4, this::runOwed,
+                        SWT.F5, this::clean,
+                        SWT.F7, this::neighbours,
+                        SWT.F8, this::decide,
+                        SWT.F12, this::finish));
     }
 
     @Override
@@ -72,36 +93,94 @@ final class NextStage implements RunStage {
     public void shown() {
         shown = Optional.empty();
         tick(acts.now());
-        scroll.control().setFocus();
+        if (acts.state().isEmpty()) {
+            show(List.of());
+            look.look();
+            say(FlowWords.get("next.no-run"));
+        }
+        owed.control().setFocus();
+    }
+
+    /** Takes the clock by which the site tells its times. */
+    void start(SiteClock site) {
+        decisions.clock(site);
     }
 
     @Override
     public void tick(Moment now) {
-        boolean over = acts.state().filter(run -> run.over(now)).isPresent();
+        boolean over = over(now);
         finish.setEnabled(over);
-        take.setEnabled(over && owed.byStrip());
+        take.setEnabled((over || acts.state().isEmpty()) && look.byStrip());
         if (!acts.state().equals(shown)) {
             shown = acts.state();
-            acts.judged(this::show, words::setText);
-            owed.look();
-            words.setText(FlowWords.get(over ? "next.over" : "next.open"));
-            words.requestLayout();
+            acts.judged(this::show, this::say);
+            look.look();
+            say(FlowWords.get(over ? "next.over" : "next.open"));
         }
     }
 
-    private void owedLooked() {
-        scroll.measure();
-        tick(acts.now());
+    private boolean over(Moment now) {
+        return acts.state().filter(run -> run.over(now)).isPresent();
     }
 
-    OwedList owed() {
+    private void owedLooked(List<OwedDue> open) {
+        if (!box.isDisposed()) {
+            owed.show(open);
+            enable();
+            tick(acts.now());
+        }
+    }
+
+    /** Only what may be done about what is chosen can be pressed. */
+    private void enable() {
+        Optional<OwedDue> chosen = owed.chosen();
+        clean.setEnabled(chosen.filter(OwedActs::cleanable).isPresent());
+        neighbours.setEnabled(chosen.filter(OwedActs::hasNeighbours).isPresent());
+        decide.setEnabled(chosen.isPresent());
+    }
+
+    private Optional<PersonId> by() {
+        return context.actor().or(() -> acts.state().map(RunState::by));
+    }
+
+    private void left() {
+        look.look();
+        owed.control().setFocus();
+    }
+
+    private void say(String text) {
+        words.setText(text);
+        words.requestLayout();
+    }
+
+    private void clean() {
+        owed.chosen().filter(OwedActs::cleanable).ifPresent(decisions::clean);
+    }
+
+    private void neighbours() {
+        owed.chosen().filter(OwedActs::hasNeighbours).ifPresent(decisions::neighbours);
+    }
+
+    private void decide() {
+        owed.chosen().ifPresent(decisions::settle);
+    }
+
+    private void back() {
+        acts.go(acts.state().isPresent() ? Stage.CLOCK : Stage.NEW);
+    }
+
+    OwedTable owed() {
         return owed;
+    }
+
+    OwedLook look() {
+        return look;
     }
 
     private void runOwed() {
         if (take.isEnabled()) {
             take.setEnabled(false);
-            acts.runOwed(words::setText);
+            acts.runOwed(this::say);
         }
     }
 
@@ -110,7 +189,7 @@ final class NextStage implements RunStage {
             old.dispose();
         }
         judged.forEach(this::strip);
-        if (judged.isEmpty()) {
+        if (judged.isEmpty() && acts.state().isPresent()) {
             context.theme().controls().text(strips, Type.BODY, FlowWords.get("next.none"));
         }
         Enter.heard(strips, this::finish);
@@ -165,13 +244,13 @@ final class NextStage implements RunStage {
                     acts.replan(java.time.Duration.ZERO);
                     acts.go(Stage.CLOCK);
                 },
-                words::setText);
+                this::say);
     }
 
     private void finish() {
         if (finish.isEnabled()) {
             finish.setEnabled(false);
-            acts.close(words::setText);
+            acts.close(this::say);
         }
     }
 }

@@ -24,7 +24,12 @@ final class PageKeys {
 
     private void key(Event event) {
         Runnable act = acts.get(event.keyCode);
-        if (act != null && page.isVisible() && event.widget instanceof Control at && at.getShell() == page.getShell()) {
+        // a key that has led to another part of the page says nothing there
+        if (act != null
+                && event.doit
+                && page.isVisible()
+                && event.widget instanceof Control at
+                && at.getShell() == page.getShell()) {
             event.doit = false;
             act.run();
         }

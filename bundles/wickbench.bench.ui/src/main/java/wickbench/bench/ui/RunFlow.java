@@ -73,6 +73,7 @@ final class RunFlow implements RunActs {
     void start(Choices some, SiteClock site, List<Run> open) {
         choices = some;
         newRun().start(some, site);
+        ((NextStage) stages.get(Stage.NEXT)).start(site);
         open.stream().findFirst().ifPresentOrElse(this::goOn, () -> go(Stage.NEW));
         tick();
     }

@@ -59,7 +59,11 @@ final class SiteRow {
 
     static Fact rule(Row row, UUID id, Instant at) {
         Fields said = said(row);
-        return new Ruled(id, at, ZoneId.of(said.text("zone")), ControlRule.in(said));
+        return new Ruled(
+                id,
+                at,
+                ZoneId.of(said.text("zone")),
+                said.optionalChild(ControlRule.MEMBER).map(ControlRule::in).orElse(ControlRule.NONE));
     }
 
     static Fact run(Row row, UUID id, Instant at) {

@@ -46,7 +46,7 @@ final class ProfileJson {
     }
 
     static Json.Obj write(Profile profile) {
-        Json.Obj written = Json.object()
+        return Json.object()
                 .with("plant", profile.plant())
                 .with("zone", profile.zone().getId())
                 .with(
@@ -59,9 +59,8 @@ final class ProfileJson {
                 .with("outcome_order", Json.texts(codes(profile.outcomeOrder().stream())))
                 .with("retention_years", profile.retentionYears())
                 .withOptional(
-                        "passphrase_days",
-                        profile.passphraseDays().map(days -> new Json.Num(BigDecimal.valueOf(days))));
-        return profile.runControls().into(written);
+                        "passphrase_days", profile.passphraseDays().map(days -> new Json.Num(BigDecimal.valueOf(days))))
+                .withOptional("run_controls", profile.runControls().json());
     }
 
     private Checked<Profile> read() {
@@ -77,7 +76,8 @@ final class ProfileJson {
         Optional<Integer> aging = fields.has("passphrase_days")
                 ? Optional.of(whole("passphrase_days", 1, MOST_PASSPHRASE_DAYS))
                 : Optional.empty();
-        ControlRule controls = ControlRule.in(fields);
+        ControlRule controls =
+                fields.optionalChild("run_controls").map(ControlRule::in).orElse(ControlRule.NONE);
         return fields.finish(() -> new Profile(
                 plant, zone.orElseThrow(), units, checks, signatures, share, days, order, years, aging, controls));
     }
