@@ -8,6 +8,7 @@ import wickbench.api.command.Terminal;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Journal;
 import wickbench.api.method.Methods;
+import wickbench.api.owed.OwedWork;
 import wickbench.api.person.People;
 import wickbench.api.reading.ReadingDoor;
 
@@ -22,8 +23,9 @@ public final class DemoCommands implements CommandSet {
             @Reference Journal journal,
             @Reference People people,
             @Reference Methods methods,
-            @Reference ReadingDoor readings) {
-        this.doors = new Doors(home, journal, people, methods, readings);
+            @Reference ReadingDoor readings,
+            @Reference OwedWork owed) {
+        this.doors = new Doors(home, journal, people, methods, readings, owed);
     }
 
     @Override

@@ -3,8 +3,9 @@ package wickbench.demo;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Journal;
 import wickbench.api.method.Methods;
+import wickbench.api.owed.OwedWork;
 import wickbench.api.person.People;
 import wickbench.api.reading.ReadingDoor;
 
 /** The doors of the house through which everything goes in. */
-record Doors(Home home, Journal journal, People people, Methods methods, ReadingDoor readings) {}
+record Doors(Home home, Journal journal, People people, Methods methods, ReadingDoor readings, OwedWork owed) {}

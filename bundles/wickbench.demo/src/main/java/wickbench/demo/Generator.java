@@ -54,6 +54,7 @@ final class Generator {
         TrainingYear training = new TrainingYear(plant, span, agenda, doors, seed);
         records.also(training);
         training.plan();
+        new QualityMeeting(plant, span, agenda, doors).plan();
         live(span, agenda, clock, progress);
         List<Told> told = Stream.concat(story.told().stream(), Stream.of(stock.told(), training.told()))
                 .toList();

@@ -15,6 +15,8 @@ import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
+import wickbench.bench.owed.OwedDesk;
+import wickbench.bench.owed.OwedView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 import wickbench.people.Keeping;
@@ -32,7 +34,8 @@ final class House implements AutoCloseable {
     House(Path folder) {
         home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView()));
+        index = H2Index.open(
+                folder.resolve("index"), journal, () -> List.of(new BenchView(), new OwedView(), new PeopleView()));
     }
 
     Doors doors() {
@@ -53,7 +56,8 @@ final class House implements AutoCloseable {
                         index,
                         shelf,
                         new Neighbours(List.of(), at -> Optional.empty()),
-                        (act, draft, passphrase) -> draft));
+                        (act, draft, passphrase) -> draft),
+                new OwedDesk(journal, index, (act, draft, passphrase) -> draft));
     }
 
     RunSheets sheets() {
