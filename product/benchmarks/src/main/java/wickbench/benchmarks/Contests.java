@@ -29,6 +29,7 @@ final class Contests {
                 new PlanTotal(),
                 PlanTime.proof(),
                 PlanTime.again(),
+                new AlarmLateness(full ? 60 : 480),
                 new PlansChecked(full ? 100_000 : 5_000),
                 new ExactLimits(),
                 new DetectionFits(Link.PROBIT),
