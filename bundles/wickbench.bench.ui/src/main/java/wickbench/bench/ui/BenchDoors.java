@@ -29,6 +29,7 @@ import wickbench.bench.run.Runs;
  * @param advice what speaks against a start
  * @param lots at most one; none where no stock is kept
  * @param attachments at most one; none where nothing can be attached
+ * @param photos what waits to be attached
  */
 record BenchDoors(
         Home home,
@@ -42,7 +43,8 @@ record BenchDoors(
         RunAdvice advice,
         Persons persons,
         List<Lots> lots,
-        List<Attachments> attachments) {
+        List<Attachments> attachments,
+        PhotoTray photos) {
 
     /** Who is there, and what the site has decided. */
     record Persons(People people, SignIn signIn, SiteProfile profile, SiteFacts site) {}

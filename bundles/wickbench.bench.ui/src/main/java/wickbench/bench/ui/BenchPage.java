@@ -63,7 +63,8 @@ public final class BenchPage implements Page {
                 advice,
                 new BenchDoors.Persons(people, signIn, profile, site),
                 lots,
-                attachments);
+                attachments,
+                new PhotoTray());
     }
 
     @Override

@@ -84,6 +84,11 @@ final class PlanStage implements RunStage {
         return words.getText();
     }
 
+    /** Returns why alarms would not be heard, if they would not. */
+    Optional<Bell.Trouble> silent() {
+        return silent;
+    }
+
     Optional<StartCheck> check() {
         return check;
     }

@@ -68,7 +68,7 @@ final class ReadStage implements RunStage {
         verdict = new VerdictPanel(side.content(), theme);
         words = Fit.wide(controls.text(box, Type.STRONG, ""));
         Composite bar = Fit.wide(controls.box(box, 4));
-        photos = new StripPhotos(bar, box, context, doors);
+        photos = new StripPhotos(bar, box, context, doors, acts::state);
         lost = Wide.button(controls.button(bar, FlowWords.get("read.lost"), this::lost), theme);
         Wide.button(controls.button(bar, FlowWords.get("read.back"), this::back), theme);
         keep = Wide.button(controls.mainButton(bar, FlowWords.get("read.keep"), this::enter), theme);
@@ -86,6 +86,15 @@ final class ReadStage implements RunStage {
     @Override
     public Composite control() {
         return box;
+    }
+
+    /** Adds the photographs of strips that are recorded by now. */
+    void recorded(RunState run) {
+        photos.recorded(run);
+    }
+
+    StripPhotos photos() {
+        return photos;
     }
 
     StripDrawing drawing() {
@@ -221,7 +230,6 @@ final class ReadStage implements RunStage {
         } else {
             verdict.show(judged.reading());
         }
-        photos.recorded(judged.strip());
         side.measure();
         tick(acts.now());
     }

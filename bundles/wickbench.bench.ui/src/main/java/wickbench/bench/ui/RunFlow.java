@@ -129,6 +129,7 @@ final class RunFlow implements RunActs {
     private void refresh() {
         Moment now = now();
         hand.state().ifPresentOrElse(state -> band.show(state, now), band::hide);
+        hand.state().ifPresent(((ReadStage) stages.get(Stage.READ))::recorded);
         stages.get(stage).tick(now);
     }
 
@@ -226,6 +227,7 @@ final class RunFlow implements RunActs {
     public void close(Consumer<String> refused) {
         hand.close(
                 closed -> {
+                    ((ReadStage) stages.get(Stage.READ)).recorded(closed);
                     hand.leave();
                     newRun().another();
                     go(Stage.NEW);
@@ -243,6 +245,7 @@ final class RunFlow implements RunActs {
         } else if (before.get().over(now())) {
             hand.close(
                     closed -> {
+                        ((ReadStage) stages.get(Stage.READ)).recorded(closed);
                         hand.leave();
                         newRun().another();
                         runOwed(refused);

@@ -4,12 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.dnd.DropTarget;
@@ -24,21 +22,26 @@ import org.eclipse.swt.widgets.Label;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.person.PersonId;
-import wickbench.bench.run.StripState;
+import wickbench.bench.run.RunState;
 import wickbench.shell.PageContext;
 
 /** Photographs of a strip, by file or drop; they are added to its entry once that stands in the journal. */
 final class StripPhotos {
     private final PageContext context;
     private final BenchDoors doors;
-    private final Map<Integer, List<Path>> waiting = new HashMap<>();
     private final Label words;
+    private final Supplier<Optional<RunState>> run;
     private int strip;
 
-    /** @param over where files may be dropped */
-    StripPhotos(Composite parent, Composite over, PageContext context, BenchDoors doors) {
+    /**
+     * @param over where files may be dropped
+     * @param run the run under way
+     */
+    StripPhotos(
+            Composite parent, Composite over, PageContext context, BenchDoors doors, Supplier<Optional<RunState>> run) {
         this.context = context;
         this.doors = doors;
+        this.run = run;
         Composite row = context.theme().controls().box(parent, 2);
         Button choose = context.theme().controls().button(row, FlowWords.get("photo.choose"), this::choose);
         words = context.theme().controls().quiet(row, "");
@@ -72,23 +75,25 @@ final class StripPhotos {
     }
 
     void add(Path file) {
-        waiting.computeIfAbsent(strip, first -> new ArrayList<>()).add(file);
+        run.get().ifPresent(under -> doors.photos().add(under, strip, file));
         words.setText(FlowWords.get("photo.waits", file.getFileName()));
         words.requestLayout();
     }
 
-    /** Adds what waits for a strip, now that its entry is there. */
-    void recorded(StripState read) {
-        if (read.recorded().isPresent() && waiting.containsKey(read.number())) {
-            List<Path> files = waiting.remove(read.number());
-            PersonId by = read.strip().unread().operator();
-            context.jobs()
-                    .run(
-                            FlowWords.get("photo.adding"),
-                            progress -> keep(read.recorded().get(), files, by),
-                            count -> words.setText(FlowWords.get("photo.added", count)),
-                            failure -> words.setText(failure.getMessage()));
-        }
+    /** Adds what waits for strips whose entries are there by now. */
+    void recorded(RunState now) {
+        doors.photos().ready(now).forEach(this::attach);
+    }
+
+    private void attach(PhotoTray.Ready ready) {
+        UUID reading = ready.strip().recorded().orElseThrow();
+        PersonId by = ready.strip().strip().unread().operator();
+        context.jobs()
+                .run(
+                        FlowWords.get("photo.adding"),
+                        progress -> keep(reading, ready.files(), by),
+                        count -> words.setText(FlowWords.get("photo.added", count)),
+                        failure -> words.setText(failure.getMessage()));
     }
 
     private int keep(UUID reading, List<Path> files, PersonId by) throws IOException {

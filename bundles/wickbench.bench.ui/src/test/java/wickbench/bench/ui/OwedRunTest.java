@@ -67,6 +67,8 @@ class OwedRunTest {
         flow = page.flow();
         operator = new BenchOperator(desk, flow, house.time);
         keys = new Keyboard(desk);
+        desk.settle();
+        flow.focus();
     }
 
     @Test
@@ -123,6 +125,7 @@ class OwedRunTest {
                     assertThat(sample.reason()).contains(Reason.AFTER_CLEANING);
                 });
 
+        desk.settle();
         keys.key(SWT.F4);
         desk.await(() -> flow.newRun().said().equals(FlowWords.get("owed.taken", 0)));
         assertThat(flow.newRun().strips()).hasSize(2);

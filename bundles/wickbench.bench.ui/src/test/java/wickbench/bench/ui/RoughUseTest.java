@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -228,6 +229,39 @@ class RoughUseTest {
         operator.read(1, "ssn");
 
         assertThat(recorded()).hasSize(1);
+    }
+
+    @Test
+    void a_photograph_waits_for_its_reading_though_the_page_is_closed() throws IOException {
+        Path photo = Files.writeString(folder.resolve("strip-1.jpg"), "not looked into");
+        open(strip(1, FIVE_MINUTES, ONE_MINUTE));
+        operator.start(1);
+        house.time.pass(FIVE_MINUTES.plusSeconds(2));
+        flow.at(Stage.CLOCK).tick(flow.now());
+        operator.number(1);
+        desk.await(() -> flow.stage() == Stage.READ);
+        operator.reading().photos().add(photo);
+        desk.close();
+
+        page();
+        operator.read(1, "sss");
+        desk.await(() -> house.kinds().contains("attachment.added"));
+    }
+
+    @Test
+    void a_machine_that_cannot_be_heard_is_noticed_before_the_run() {
+        bell.trouble = Optional.of(Bell.Trouble.MUTED);
+        desk = new TestDesk(false, 100, 1280, 800, Optional.of(TestHouse.ACTOR));
+        BenchPart page = desk.open(parent -> new BenchPart(parent, desk, house.doors(), bell));
+        desk.shell().forceActive();
+        page.shown();
+        flow = page.flow();
+        operator = new BenchOperator(desk, flow, house.time);
+        operator.enter("hazelnut-rinse", "hz-1", "r-1", "kettle", 0);
+        operator.plan();
+
+        assertThat(((PlanStage) flow.at(Stage.PLAN)).silent()).contains(Bell.Trouble.MUTED);
+        assertThat(flow.at(Stage.PLAN).control().isVisible()).isTrue();
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -117,7 +118,8 @@ final class TestHouse implements AutoCloseable {
                 new AdviceDesk(home, shelf, neighbours, at -> profile, index),
                 new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster), at -> profile, site()),
                 stock,
-                List.of(new AttachmentService(home, journal, index)));
+                List.of(new AttachmentService(home, journal, index)),
+                new PhotoTray());
     }
 
     /** From now on the site asks a second person to read every strip that looks negative. */
@@ -185,6 +187,13 @@ final class TestHouse implements AutoCloseable {
 
     long entries() {
         return journal.size(journal.stations().get(0));
+    }
+
+    /** Returns what kinds of entry stand in the journal. */
+    Set<String> kinds() {
+        Set<String> kinds = new HashSet<>();
+        journal.read(station(), 0, entry -> kinds.add(entry.kind()) || true);
+        return kinds;
     }
 
     StationId station() {
