@@ -142,7 +142,9 @@ class TrainingBookTest {
         done("record", "--sheet", strip("op-1"), "--as", "op-1");
         assertThat(done("--json", "ledger", "list").out()).contains("\"outcome\":\"negative\"");
         String since = Instant.now().minus(1, ChronoUnit.DAYS).toString();
-        done("training", "suspend", "op-1", "--since", since, "--reason", "overlooks faint lines");
+        assertThat(done("training", "suspend", "op-1", "--since", since, "--reason", "overlooks faint lines")
+                        .out())
+                .contains("SUSPENDED", "overlooks faint lines");
         assertThat(may("op-1").code()).isEqualTo(REFUSED);
         assertThat(done("ledger", "list", "--in-doubt").out()).contains("Negative, in doubt");
         assertThat(done("bench", "owed").out()).contains("its operator was suspended");

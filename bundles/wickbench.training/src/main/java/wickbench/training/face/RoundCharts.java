@@ -28,10 +28,7 @@ final class RoundCharts {
 
     /** What everybody called of each strip, in the order of the key's kinds. */
     static Chart calls(Round round, RoundKey key) {
-        List<RoundKey.Sealed> strips = key.strips().stream()
-                .sorted(java.util.Comparator.comparing((RoundKey.Sealed strip) -> strip.kind())
-                        .thenComparing(RoundKey.Sealed::code))
-                .toList();
+        List<RoundKey.Sealed> strips = inOrder(key);
         List<Series> series = new ArrayList<>();
         List<PersonId> callers = round.plan().callers();
         for (int i = 0; i < callers.size(); i++) {
@@ -51,6 +48,14 @@ final class RoundCharts {
                                 .toList())),
                 series,
                 List.of());
+    }
+
+    /** Blanks first, invalid ones last. */
+    static List<RoundKey.Sealed> inOrder(RoundKey key) {
+        return key.strips().stream()
+                .sorted(java.util.Comparator.comparing((RoundKey.Sealed strip) -> strip.kind())
+                        .thenComparing(RoundKey.Sealed::code))
+                .toList();
     }
 
     private static String named(RoundKey.Sealed strip) {

@@ -24,17 +24,7 @@ final class RoundReport {
     Report of(Round round, Optional<Agreement> agreement) {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section.Paragraph(String.join("\n", RoundPrint.head(round))));
-        sections.add(new Section.Facts(List.of(
-                new Section.Fact(
-                        TrainingWords.get("column.opened"), print.time(round.opened()) + ", " + round.openedBy()),
-                new Section.Fact(
-                        TrainingWords.get("column.key-by"), round.plan().keyMaker()),
-                new Section.Fact(
-                        TrainingWords.get("column.readers"),
-                        String.join(", ", ids(round.plan().readers()))),
-                new Section.Fact(
-                        TrainingWords.get("column.experts"),
-                        String.join(", ", ids(round.plan().experts()))))));
+        sections.add(new Section.Facts(facts(round)));
         if (!round.scores().isEmpty()) {
             sections.add(new Section.Heading(TrainingWords.get("report.scores")));
             sections.add(Section.Table.of(
@@ -58,6 +48,23 @@ final class RoundReport {
                 round.entries().stream().map(Entry::ref).toList());
     }
 
+    private List<Section.Fact> facts(Round round) {
+        List<Section.Fact> facts = new ArrayList<>(List.of(
+                new Section.Fact(
+                        TrainingWords.get("column.opened"), print.time(round.opened()) + ", " + round.openedBy()),
+                new Section.Fact(
+                        TrainingWords.get("column.key-by"), round.plan().keyMaker()),
+                new Section.Fact(
+                        TrainingWords.get("column.readers"),
+                        String.join(", ", ids(round.plan().readers())))));
+        if (!round.plan().experts().isEmpty()) {
+            facts.add(new Section.Fact(
+                    TrainingWords.get("column.experts"),
+                    String.join(", ", ids(round.plan().experts()))));
+        }
+        return facts;
+    }
+
     private static List<String> ids(List<?> people) {
         return people.stream().map(Object::toString).toList();
     }
@@ -65,7 +72,7 @@ final class RoundReport {
     private static Section calls(Round round, RoundKey key) {
         List<String> header = new ArrayList<>(Print.columns("code", "class"));
         round.plan().callers().forEach(person -> header.add(person.value()));
-        List<List<String>> rows = key.strips().stream()
+        List<List<String>> rows = RoundCharts.inOrder(key).stream()
                 .map(strip -> {
                     List<String> row = new ArrayList<>(List.of(
                             strip.code(),

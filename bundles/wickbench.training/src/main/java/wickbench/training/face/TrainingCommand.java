@@ -3,6 +3,7 @@ package wickbench.training.face;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -35,14 +36,14 @@ import wickbench.training.book.TrainingWords;
 @Command(name = "training", synopsisSubcommandLabel = "COMMAND")
 final class TrainingCommand {
     private final Doors doors;
-    private final Instant now;
+    private final InstantSource clock;
     private final Hands hands;
     private final List<ReportPrinter> printers;
     private final Terminal terminal;
 
-    TrainingCommand(Doors doors, Instant now, Hands hands, List<ReportPrinter> printers, Terminal terminal) {
+    TrainingCommand(Doors doors, InstantSource clock, Hands hands, List<ReportPrinter> printers, Terminal terminal) {
         this.doors = doors;
-        this.now = now;
+        this.clock = clock;
         this.hands = hands;
         this.printers = printers;
         this.terminal = terminal;
@@ -69,7 +70,7 @@ final class TrainingCommand {
 
     @Command(name = "person")
     int person(@Parameters(paramLabel = "ID") String id, @Option(names = "--out", paramLabel = "FILE") Path out) {
-        PersonRecord record = doors.book().person(known(id), now);
+        PersonRecord record = doors.book().person(known(id), now());
         if (out != null) {
             return printed(out, reports().person(record, names()));
         }
@@ -91,16 +92,16 @@ final class TrainingCommand {
     int certificate(
             @Parameters(paramLabel = "ID") String id,
             @Option(names = "--out", required = true, paramLabel = "FILE.pdf") Path out) {
-        PersonRecord record = doors.book().person(known(id), now);
+        PersonRecord record = doors.book().person(known(id), now());
         if (record.competences().stream().noneMatch(each -> each.state().mayTest())) {
             throw Said.refused("certificate.none", id);
         }
-        return printed(out, reports().certificate(record, names(), now));
+        return printed(out, reports().certificate(record, names(), now()));
     }
 
     @Command(name = "due")
     int due() {
-        List<Due> due = doors.book().due(now);
+        List<Due> due = doors.book().due(now());
         if (terminal.json()) {
             terminal.json(Json.array(due.stream().map(TrainingJson::due).toList()));
         } else if (due.isEmpty()) {
@@ -140,7 +141,7 @@ final class TrainingCommand {
         Optional<Instant> from = Optional.ofNullable(since).map(text -> time("--since", text));
         doors.training().suspend(person, of, from, reason, hands.signer());
         terminal.note(TrainingWords.get("suspend.touched"));
-        return shown(doors.book().person(person, now).competences());
+        return shown(doors.book().person(person, now()).competences());
     }
 
     @Command(name = "acknowledge")
@@ -153,7 +154,7 @@ final class TrainingCommand {
             @Option(names = "--months", paramLabel = "N") Integer months,
             @Option(names = "--untested-weeks", paramLabel = "N") Integer weeks,
             @Option(names = "--remind-days", paramLabel = "N") Integer days) {
-        Terms before = doors.book().terms(now);
+        Terms before = doors.book().terms(now());
         boolean changes = months != null || weeks != null || days != null;
         Terms held = changes ? doors.training().terms(changed(before, months, weeks, days), hands.actor()) : before;
         if (terminal.json()) {
@@ -354,7 +355,11 @@ final class TrainingCommand {
         return Optional.ofNullable(until).map(text -> Typed.date("--until", text));
     }
 
+    private Instant now() {
+        return clock.instant();
+    }
+
     private Instant time(String field, String text) {
-        return text == null ? now : Typed.time(field, text, doors.book().zone());
+        return text == null ? now() : Typed.time(field, text, doors.book().zone());
     }
 }

@@ -42,6 +42,6 @@ public final class TrainingCommands implements CommandSet {
 
     @Override
     public Object commands(Terminal terminal) {
-        return new TrainingCommand(doors, home.clock().instant(), new Hands(terminal, signIn), printers, terminal);
+        return new TrainingCommand(doors, home.clock(), new Hands(terminal, signIn), printers, terminal);
     }
 }
