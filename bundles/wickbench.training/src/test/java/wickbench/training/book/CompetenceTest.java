@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
+import wickbench.testing.Meets;
 import wickbench.training.Actor;
 import wickbench.training.Competence;
 import wickbench.training.CompetenceState;
@@ -107,6 +108,7 @@ class CompetenceTest {
     }
 
     @Test
+    @Meets({"21 CFR 117.4(b), (d)", "ISO/IEC 17025 6.2.2 to 6.2.6"})
     void a_suspension_holds_until_it_is_answered_whatever_the_term_says() {
         home.authorised(OP).after(Duration.ofDays(3));
         home.coach.suspend(OP, Optional.empty(), Optional.empty(), "missed faint lines", TRAINER);

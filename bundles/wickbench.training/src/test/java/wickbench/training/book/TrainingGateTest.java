@@ -26,6 +26,7 @@ import wickbench.api.reading.Finding;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.reading.Clearances;
+import wickbench.testing.Meets;
 import wickbench.training.TrainingHome;
 
 class TrainingGateTest {
@@ -59,6 +60,7 @@ class TrainingGateTest {
     }
 
     @Test
+    @Meets({"21 CFR 117.4(b), (d)", "ISO/IEC 17025 6.2.2 to 6.2.6"})
     void each_other_state_refuses_by_its_code() {
         home.authorised(OP);
         assertThat(codes(ask(OTHER, Optional.empty()))).containsExactly("operator.not-authorised");

@@ -27,6 +27,7 @@ import wickbench.api.journal.Hash;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
 import wickbench.api.progress.Progress;
+import wickbench.testing.Meets;
 import wickbench.training.Actor;
 import wickbench.training.Call;
 import wickbench.training.Compared;
@@ -114,6 +115,7 @@ class RoundTest {
     }
 
     @Test
+    @Meets("ISO/IEC 17025 6.2.2 to 6.2.6")
     void a_round_is_scored_by_the_line_that_experts_saw_and_not_by_the_dose() {
         everybodyCalls();
         home.rounds.close("spring", List.of(), Optional.empty(), TRAINER);
