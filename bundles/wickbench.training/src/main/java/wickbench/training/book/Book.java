@@ -3,7 +3,6 @@ package wickbench.training.book;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import wickbench.api.clash.Settlement;
@@ -36,9 +35,6 @@ public interface Book {
 
     /** Returns the ids of everybody of whom something is written here. */
     Set<PersonId> people();
-
-    /** Returns the newest version of a method in force then. */
-    Optional<Integer> version(MethodId method, Instant at);
 
     /** Returns what stands of what was told, clashes settled. */
     static List<Told> standing(List<Told> told) {

@@ -194,17 +194,4 @@ public final class IndexedBook implements Book {
                         "select distinct person from training_event where person is not null",
                         row -> new PersonId(row.text("person")))));
     }
-
-    @Override
-    public Optional<Integer> version(MethodId method, Instant at) {
-        return read(
-                Optional.<Integer>empty(),
-                rows -> rows.first(
-                                "select version from issued where method = ? and at <= ? order by at desc, station, seq desc"
-                                        + " limit 1",
-                                row -> row.optionalWhole("version").map(Long::intValue),
-                                method.value(),
-                                at)
-                        .flatMap(version -> version));
-    }
 }
