@@ -35,7 +35,7 @@ final class TrainingYear implements Chapter {
     private static final int DAYS_APART = 9;
     private static final int OVERLOOKED = 6;
     private static final double ONE_MISSED = 0.2;
-    private static final Duration DOUBTED = Duration.ofDays(7);
+    private static final Duration DOUBTED = Duration.ofDays(21);
 
     private final Plant plant;
     private final Span span;
@@ -212,7 +212,7 @@ final class TrainingYear implements Chapter {
         Settled settled = new Settled(
                 suspended,
                 Owed.DECIDE,
-                "Second readers, re-tests and first-off products of that week looked at one by one; none stands alone.",
+                "Second readers, re-tests and first-off products of those weeks looked at one by one; none stands alone.",
                 touched);
         entries.write(trainer, Settled.KIND, settled.body());
     }
