@@ -16,6 +16,7 @@ import wickbench.api.reading.Outcome;
  * @param text part of any of the words of a result, in any case of letters
  * @param held only results that hold line and product
  * @param inDoubt only Negatives in doubt that nobody has decided on
+ * @param unreviewed only results that nobody has reviewed as they stand
  */
 public record Filter(
         Optional<LocalDate> from,
@@ -30,7 +31,8 @@ public record Filter(
         Optional<LotId> lot,
         Optional<String> text,
         boolean held,
-        boolean inDoubt) {
+        boolean inDoubt,
+        boolean unreviewed) {
     public static final Filter ALL = new Filter(
             Optional.empty(),
             Optional.empty(),
@@ -44,54 +46,98 @@ public record Filter(
             Optional.empty(),
             Optional.empty(),
             false,
+            false,
             false);
 
     /** Returns this filter with other days, both included. */
     public Filter days(Optional<LocalDate> first, Optional<LocalDate> last) {
-        return new Filter(first, last, outcome, place, line, batch, method, target, operator, lot, text, held, inDoubt);
+        return new Filter(
+                first,
+                last,
+                outcome,
+                place,
+                line,
+                batch,
+                method,
+                target,
+                operator,
+                lot,
+                text,
+                held,
+                inDoubt,
+                unreviewed);
     }
 
     public Filter withOutcome(Optional<Outcome> other) {
-        return new Filter(from, to, other, place, line, batch, method, target, operator, lot, text, held, inDoubt);
+        return new Filter(
+                from, to, other, place, line, batch, method, target, operator, lot, text, held, inDoubt, unreviewed);
     }
 
     public Filter withPlace(Optional<String> other) {
-        return new Filter(from, to, outcome, other, line, batch, method, target, operator, lot, text, held, inDoubt);
+        return new Filter(
+                from, to, outcome, other, line, batch, method, target, operator, lot, text, held, inDoubt, unreviewed);
     }
 
     public Filter withLine(Optional<String> other) {
-        return new Filter(from, to, outcome, place, other, batch, method, target, operator, lot, text, held, inDoubt);
+        return new Filter(
+                from, to, outcome, place, other, batch, method, target, operator, lot, text, held, inDoubt, unreviewed);
     }
 
     public Filter withBatch(Optional<String> other) {
-        return new Filter(from, to, outcome, place, line, other, method, target, operator, lot, text, held, inDoubt);
+        return new Filter(
+                from, to, outcome, place, line, other, method, target, operator, lot, text, held, inDoubt, unreviewed);
     }
 
     public Filter withMethod(Optional<MethodId> other) {
-        return new Filter(from, to, outcome, place, line, batch, other, target, operator, lot, text, held, inDoubt);
+        return new Filter(
+                from, to, outcome, place, line, batch, other, target, operator, lot, text, held, inDoubt, unreviewed);
     }
 
     public Filter withTarget(Optional<String> other) {
-        return new Filter(from, to, outcome, place, line, batch, method, other, operator, lot, text, held, inDoubt);
+        return new Filter(
+                from, to, outcome, place, line, batch, method, other, operator, lot, text, held, inDoubt, unreviewed);
     }
 
     public Filter withOperator(Optional<PersonId> other) {
-        return new Filter(from, to, outcome, place, line, batch, method, target, other, lot, text, held, inDoubt);
+        return new Filter(
+                from, to, outcome, place, line, batch, method, target, other, lot, text, held, inDoubt, unreviewed);
     }
 
     public Filter withLot(Optional<LotId> other) {
-        return new Filter(from, to, outcome, place, line, batch, method, target, operator, other, text, held, inDoubt);
+        return new Filter(
+                from,
+                to,
+                outcome,
+                place,
+                line,
+                batch,
+                method,
+                target,
+                operator,
+                other,
+                text,
+                held,
+                inDoubt,
+                unreviewed);
     }
 
     public Filter withText(Optional<String> other) {
-        return new Filter(from, to, outcome, place, line, batch, method, target, operator, lot, other, held, inDoubt);
+        return new Filter(
+                from, to, outcome, place, line, batch, method, target, operator, lot, other, held, inDoubt, unreviewed);
     }
 
     public Filter onlyHeld(boolean only) {
-        return new Filter(from, to, outcome, place, line, batch, method, target, operator, lot, text, only, inDoubt);
+        return new Filter(
+                from, to, outcome, place, line, batch, method, target, operator, lot, text, only, inDoubt, unreviewed);
     }
 
     public Filter onlyInDoubt(boolean only) {
-        return new Filter(from, to, outcome, place, line, batch, method, target, operator, lot, text, held, only);
+        return new Filter(
+                from, to, outcome, place, line, batch, method, target, operator, lot, text, held, only, unreviewed);
+    }
+
+    public Filter onlyUnreviewed(boolean only) {
+        return new Filter(
+                from, to, outcome, place, line, batch, method, target, operator, lot, text, held, inDoubt, only);
     }
 }

@@ -33,6 +33,8 @@ import wickbench.api.reading.Severity;
  * @param corrections how many statements followed the first
  * @param corrected whether it stands by one of them, which asks for a signature
  * @param signed who signed the statement by which it stands; empty when nobody did
+ * @param stands the entry of the statement by which it stands
+ * @param reviewed who reviewed that statement first; empty while nobody has
  */
 public record ResultRow(
         UUID id,
@@ -63,4 +65,6 @@ public record ResultRow(
         Optional<String> sheet,
         long corrections,
         boolean corrected,
-        Optional<Signed> signed) {}
+        Optional<Signed> signed,
+        UUID stands,
+        Optional<Review> reviewed) {}

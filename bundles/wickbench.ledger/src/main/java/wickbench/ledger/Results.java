@@ -1,5 +1,6 @@
 package wickbench.ledger;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -40,6 +41,20 @@ public interface Results {
 
     /** Returns the result that this entry recorded or corrected. */
     Optional<ResultDetail> find(EntryRef entry);
+
+    /** Counts results recorded before an instant that nobody has reviewed as they stand. */
+    long unreviewedBefore(Instant recorded);
+
+    /** Returns the last valid Negative of the same point by the same method before a result; not one in doubt or diluted. */
+    Optional<ResultRow> lastGood(ResultRow before);
+
+    /**
+     * Returns the batches that results of a line name, by when they were first tested.
+     *
+     * @param after strips started later than that; empty for ever
+     * @param until strips started by then; empty for up to now
+     */
+    List<String> batches(String line, Optional<Instant> after, Optional<Instant> until);
 
     /** Returns entries that a newer version of this program wrote, and that are therefore in no result. */
     List<Unread> unread();

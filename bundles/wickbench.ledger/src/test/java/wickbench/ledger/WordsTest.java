@@ -4,7 +4,7 @@ import org.junit.jupiter.api.Test;
 import wickbench.testing.WordsCheck;
 
 class WordsTest {
-    private final WordsCheck words = new WordsCheck("ledger");
+    private final WordsCheck words = new WordsCheck("ledger", "ledger-acts");
 
     @Test
     void every_word_asked_for_is_there_and_no_other() {

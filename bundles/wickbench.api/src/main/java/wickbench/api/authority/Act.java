@@ -42,6 +42,14 @@ public enum Act implements Coded {
     ACKNOWLEDGE(true),
     /** Call strips of a blind round, answer questions, or keep a drill of one's own. */
     CALL_STRIPS(false),
+    /** Look over what others have read, and stand behind it. */
+    REVIEW_READING(true, Role.REVIEWER),
+    /** Order a clean, a test or a hold because of a result, and what becomes of its product, short of releasing it. */
+    DECIDE_ACTION(true, Role.REVIEWER, Role.RELEASER),
+    /** Say which points must be Negative before a line or what it made may go. */
+    PLAN_RELEASE(true, Role.REVIEWER),
+    /** Let held product, a batch or a line go. */
+    RELEASE(true, Role.RELEASER),
     /** Say by which of several decisions a subject stands that stations made without knowing of one another. */
     SETTLE_CLASH(true, Role.REVIEWER, Role.RELEASER, Role.ADMINISTRATOR);
 

@@ -18,7 +18,7 @@ import wickbench.api.reading.Outcome;
  * @param requiredChecks neighbours that must have a say in every start: {@code stock}, {@code training}, …
  * @param requiredSignatures kinds of entry that are refused unsigned: {@code method.issued}, …
  * @param doubleRead which part of the strips a second person reads too, from 0 to 1
- * @param reviewDays within how many days a result is reviewed
+ * @param reviewDays within how many working days a result is reviewed
  * @param outcomeOrder all outcomes, in the order in which lists and reports tell them
  * @param retentionYears how long records are kept with the names that belong to them
  * @param passphraseDays after how many days a passphrase must be replaced; empty where none ages

@@ -1,5 +1,6 @@
 package wickbench.api.profile;
 
+import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -16,15 +17,14 @@ import wickbench.api.reading.Outcome;
  * @param plant its name; empty without a profile
  * @param zone by which times are told and days begin
  * @param units in which quantities are shown, at most one of a kind
- * @param reviewDays within how many days a result is reviewed; empty where nobody has said so
+ * @param reviewDays within how many working days a result is reviewed
  * @param outcomeOrder all outcomes, in the order in which lists tell them
  */
-public record Site(
-        Optional<String> plant,
-        ZoneId zone,
-        List<Unit> units,
-        Optional<Integer> reviewDays,
-        List<Outcome> outcomeOrder) {
+public record Site(Optional<String> plant, ZoneId zone, List<Unit> units, int reviewDays, List<Outcome> outcomeOrder) {
+
+    /** Working days that hold without a profile: 21 CFR 117.165(a)(4)(i), within 7 working days after the record was made. */
+    public static final int REVIEW_DAYS = 7;
+
     public Site {
         units = List.copyOf(units);
         outcomeOrder = List.copyOf(outcomeOrder);
@@ -33,16 +33,12 @@ public record Site(
     /** Returns the site of a profile, or of a station that has none; before it is founded, times are this computer's. */
     public static Site of(Optional<Profile> profile, Optional<Founding> founding) {
         return profile.map(held -> new Site(
-                        Optional.of(held.plant()),
-                        held.zone(),
-                        held.units(),
-                        Optional.of(held.reviewDays()),
-                        held.outcomeOrder()))
+                        Optional.of(held.plant()), held.zone(), held.units(), held.reviewDays(), held.outcomeOrder()))
                 .orElseGet(() -> new Site(
                         Optional.empty(),
                         founding.map(Founding::zone).orElseGet(ZoneId::systemDefault),
                         List.of(),
-                        Optional.empty(),
+                        REVIEW_DAYS,
                         List.of(Outcome.values())));
     }
 
@@ -51,9 +47,35 @@ public record Site(
         return level.in(preferred(level.unit()));
     }
 
-    /** Returns the last day on which something recorded then is reviewed in time; empty where nobody has said so. */
-    public Optional<LocalDate> reviewBy(Instant recorded) {
-        return reviewDays.map(days -> recorded.atZone(zone).toLocalDate().plusDays(days));
+    /**
+     * Returns the last day on which something recorded then is reviewed in time.
+     *
+     * <p>Counted are Mondays to Fridays. Holidays are not known, so where there is one the day named is early, never late.
+     */
+    public LocalDate reviewBy(Instant recorded) {
+        return reviewBy(recorded.atZone(zone).toLocalDate());
+    }
+
+    private LocalDate reviewBy(LocalDate recorded) {
+        LocalDate day = recorded;
+        for (int left = reviewDays; left > 0; ) {
+            day = day.plusDays(1);
+            left -= working(day) ? 1 : 0;
+        }
+        return day;
+    }
+
+    /** Returns the instant before which a thing was recorded whose review is late on a day. */
+    public Instant reviewOverdueBefore(LocalDate today) {
+        LocalDate day = today;
+        while (!reviewBy(day.minusDays(1)).isBefore(today)) {
+            day = day.minusDays(1);
+        }
+        return day.atStartOfDay(zone).toInstant();
+    }
+
+    private static boolean working(LocalDate day) {
+        return day.getDayOfWeek().compareTo(DayOfWeek.FRIDAY) <= 0;
     }
 
     private Unit preferred(Unit unit) {

@@ -42,15 +42,26 @@ class SiteTest {
         assertThat(site.plant()).isEmpty();
         assertThat(site.zone()).isEqualTo(VIENNA);
         assertThat(site.outcomeOrder()).containsExactly(Outcome.values());
-        assertThat(site.reviewBy(Instant.EPOCH)).isEmpty();
+        assertThat(site.reviewDays()).isEqualTo(Site.REVIEW_DAYS);
     }
 
     @Test
     void review_days_are_days_of_the_site() {
         Site site = Site.of(Optional.of(profile(Unit.UG_PER_KG)), Optional.of(FOUNDING));
-        // 1 March 13:00 in Auckland is still 1 March, midnight in UTC
-        assertThat(site.reviewBy(Instant.parse("2026-03-01T00:00:00Z"))).contains(LocalDate.of(2026, 3, 8));
-        assertThat(site.reviewBy(Instant.parse("2026-03-01T12:00:00Z"))).contains(LocalDate.of(2026, 3, 9));
+        // 1 March 13:00 in Auckland is still 1 March, a Sunday; midnight there is noon in UTC
+        // 21 CFR 117.165(a)(4)(i): within 7 working days
+        assertThat(site.reviewBy(Instant.parse("2026-03-01T00:00:00Z"))).isEqualTo(LocalDate.of(2026, 3, 10));
+        assertThat(site.reviewBy(Instant.parse("2026-03-01T12:00:00Z"))).isEqualTo(LocalDate.of(2026, 3, 11));
+    }
+
+    @Test
+    void a_review_is_late_when_its_last_day_is_over() {
+        Site site = Site.of(Optional.of(profile(Unit.UG_PER_KG)), Optional.of(FOUNDING));
+        for (LocalDate today = LocalDate.of(2026, 3, 1); today.getMonthValue() < 6; today = today.plusDays(1)) {
+            Instant before = site.reviewOverdueBefore(today);
+            assertThat(site.reviewBy(before.minusMillis(1))).isBefore(today);
+            assertThat(site.reviewBy(before)).isAfterOrEqualTo(today);
+        }
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import wickbench.api.index.Row;
 import wickbench.api.index.Rows;
 import wickbench.api.owed.CleanDone;
 import wickbench.api.owed.Neighbourhood;
+import wickbench.api.owed.Ordered;
 import wickbench.api.owed.Settled;
 import wickbench.api.owed.VisualCheck;
 import wickbench.api.reading.Owed;
@@ -49,6 +50,8 @@ final class FactTable {
             case CleanDone.KIND -> List.of(new Cleaned(id, at, spot(row)));
             case VisualCheck.KIND -> List.of(new Looked(id, at, spot(row), Coded.of(Visual.class, row.text("what"))));
             case Neighbourhood.KIND -> List.of(new Named(id, at, row.uuid("target"), points(row)));
+            // what is ordered stands with the test that owes it
+            case Ordered.KIND -> List.of();
             case Settled.KIND -> List.of(decided(row, id, at));
             case SiteRow.RULE -> List.of(SiteRow.rule(row, id, at));
             case SiteRow.RUN -> List.of(SiteRow.run(row, id, at));

@@ -40,7 +40,7 @@ final class KnownFacts {
                 forget();
                 FactTable.all(rows).forEach(this::take);
             }
-            items = OwedFold.of(facts());
+            items = OwedFold.of(facts(Orders.read(rows)));
         }
         return items;
     }
@@ -64,15 +64,16 @@ final class KnownFacts {
         others.clear();
     }
 
-    /** Each reading as it stands after its corrections. */
-    private List<Fact> facts() {
+    /** Each reading as it stands after its corrections, owing what was ordered too. */
+    private List<Fact> facts(Orders orders) {
         List<Fact> facts = new ArrayList<>(others);
+        facts.removeIf(orders::overtakes);
         tests.values()
-                .forEach(said -> facts.add(said.stream()
+                .forEach(said -> facts.add(orders.added(said.stream()
                         .sorted(FactRow.ORDER)
                         .map(row -> (Tested) row.facts().get(0))
                         .reduce(KnownFacts::corrected)
-                        .orElseThrow()));
+                        .orElseThrow())));
         return facts;
     }
 

@@ -11,6 +11,7 @@ import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
 import wickbench.api.owed.CleanDone;
 import wickbench.api.owed.Neighbourhood;
+import wickbench.api.owed.Ordered;
 import wickbench.api.owed.Settled;
 import wickbench.api.owed.VisualCheck;
 import wickbench.api.reading.CorrectedReading;
@@ -105,6 +106,7 @@ public final class OwedView implements IndexView {
             insert(entry, entry.at(), Optional.of(named.reading()), "", Optional.empty(), "", named.points(), rows);
         } else {
             Settled.of(entry).ifPresentOrElse(settled -> decided(entry, settled, rows), () -> told(entry, rows));
+            Ordered.of(entry).ifPresent(ordered -> ordered(entry, ordered, rows));
         }
     }
 
@@ -117,6 +119,11 @@ public final class OwedView implements IndexView {
         String owed = settled.owed().code();
         List<String> about = settled.about().stream().map(UUID::toString).toList();
         insert(entry, entry.at(), Optional.of(settled.owes()), "", Optional.empty(), owed, about, rows);
+    }
+
+    private static void ordered(Entry entry, Ordered ordered, Rows rows) {
+        String owed = ordered.owed().code();
+        insert(entry, entry.at(), Optional.of(ordered.owes()), "", Optional.empty(), owed, List.of(), rows);
     }
 
     private static void insert(

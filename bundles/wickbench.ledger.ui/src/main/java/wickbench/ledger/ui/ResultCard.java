@@ -49,8 +49,10 @@ record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
         theme.controls().text(parent, Type.BODY, where(row));
         new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome(), row.dilution()));
         theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict, row.dilution()));
-        site.reviewBy(row.recorded())
-                .ifPresent(day -> theme.controls().quiet(parent, LedgerUiWords.get("result.review-by", day)));
+        String review = row.reviewed()
+                .map(found -> LedgerUiWords.get("result.reviewed", people.name(found.by()), times().minute(found.at())))
+                .orElseGet(() -> LedgerUiWords.get("result.review-by", site.reviewBy(row.recorded())));
+        theme.controls().quiet(parent, review);
         if (row.held()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.held")));
         }

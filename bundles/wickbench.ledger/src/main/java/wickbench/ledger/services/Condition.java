@@ -47,6 +47,9 @@ record Condition(Optional<String> column, String sql, List<Object> values) {
             all.add(equal("outcome", Outcome.NEGATIVE.code()));
             all.add(new Condition(Optional.empty(), DoubtTables.OPEN, List.of()));
         }
+        if (filter.unreviewed()) {
+            all.add(equal("reviewed", false));
+        }
         filter.outcome()
                 .map(Outcome::code)
                 .map(value -> equal("outcome", value))

@@ -69,7 +69,16 @@ final class DetailText {
         if (detail.row().inDoubt()) {
             lines.add(LedgerWords.get("show.in-doubt"));
         }
-        site.reviewBy(detail.row().recorded()).ifPresent(day -> lines.fact("show.review-by", day.toString()));
+        detail.row()
+                .reviewed()
+                .ifPresentOrElse(
+                        review -> lines.fact(
+                                "show.reviewed",
+                                LedgerWords.get(
+                                        "show.reviewed-by", names.apply(review.by()), clock.second(review.at()))),
+                        () -> lines.fact(
+                                "show.review-by",
+                                site.reviewBy(detail.row().recorded()).toString()));
         lines.fact("show.id", detail.row().id().toString());
     }
 

@@ -54,6 +54,9 @@ final class FilterOptions {
     @Option(names = "--in-doubt")
     private boolean inDoubt;
 
+    @Option(names = "--unreviewed")
+    private boolean unreviewed;
+
     Filter filter() {
         if (from.isPresent() && to.isPresent() && to.get().isBefore(from.get())) {
             throw new BadInput(Complaint.of("--to", LedgerWords.get("to.before-from", to.get(), from.get())));
@@ -71,7 +74,8 @@ final class FilterOptions {
                 parsed("--lot", lot, LotId::new),
                 text,
                 held,
-                inDoubt);
+                inDoubt,
+                unreviewed);
     }
 
     private static <T> Optional<T> parsed(String option, Optional<String> given, Function<String, T> parse) {

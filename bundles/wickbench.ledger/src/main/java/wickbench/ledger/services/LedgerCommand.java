@@ -4,17 +4,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import wickbench.api.authority.Passphrase;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
 import wickbench.api.command.Terminal;
-import wickbench.api.journal.EntryRef;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.ledger.Filter;
@@ -24,30 +21,23 @@ import wickbench.ledger.ResultRow;
 import wickbench.ledger.Results;
 import wickbench.ledger.Sort;
 
-/** Looking through results, showing one in full, correcting it, and deciding on those in doubt. */
+/** Looking through results, showing one in full, correcting it; and acting on what they say. */
 @Command(name = "ledger", synopsisSubcommandLabel = "COMMAND")
-final class LedgerCommand {
+final class LedgerCommand extends ActCommands {
     private static final int DIFFERS = 1;
     private static final int SHOWN_TO_PEOPLE = 100;
     private static final int PAGE = 1000;
 
     private final Results results;
     private final Optional<Correcting> correcting;
-    private final Optional<Deciding> deciding;
     private final ResultExport export;
     private final Terminal terminal;
     private final Print print;
 
-    LedgerCommand(
-            Results results,
-            Optional<Correcting> correcting,
-            Optional<Deciding> deciding,
-            ResultExport export,
-            Terminal terminal,
-            Print print) {
+    LedgerCommand(Results results, Doors doors, ResultExport export, Terminal terminal, Print print, ActsPrint acts) {
+        super(doors, results, terminal, acts);
         this.results = results;
-        this.correcting = correcting;
-        this.deciding = deciding;
+        correcting = doors.correcting();
         this.export = export;
         this.terminal = terminal;
         this.print = print;
@@ -104,22 +94,8 @@ final class LedgerCommand {
         return 0;
     }
 
-    @Command(name = "decide")
-    int decide(
-            @Parameters(paramLabel = "ID") String id,
-            @Option(names = "--reason", required = true, paramLabel = "TEXT") String reason,
-            @Option(names = "--sign") boolean sign) {
-        Deciding door = deciding.orElseThrow(() -> new Refusal("ledger.no-bench", LedgerWords.get("decide.no-bench")));
-        PersonId by = terminal.actorOrRefuse();
-        terminal.note(LedgerWords.get("decide.done", door.decide(id, reason, by, passphrase(by, sign))));
-        return 0;
-    }
-
-    private Optional<Passphrase> passphrase(PersonId by, boolean sign) {
-        return sign ? Optional.of(Passphrase.of(terminal.passphrase(by.value()))) : Optional.empty();
-    }
-
-    private List<ResultRow> read(Filter filter, int most) {
+    @Override
+    List<ResultRow> read(Filter filter, int most) {
         List<ResultRow> rows = new ArrayList<>();
         Optional<ResultRow> after = Optional.empty();
         boolean more = true;
@@ -130,20 +106,5 @@ final class LedgerCommand {
             more = page.more();
         }
         return rows;
-    }
-
-    private ResultDetail found(String id) {
-        Optional<ResultDetail> found = id.indexOf(':') >= 0
-                ? results.find(parsed(id, EntryRef::parse))
-                : results.find(parsed(id, UUID::fromString));
-        return found.orElseThrow(() -> new BadInput(Complaint.of("ID", LedgerWords.get("id.unknown", id))));
-    }
-
-    private static <T> T parsed(String id, java.util.function.Function<String, T> parse) {
-        try {
-            return parse.apply(id);
-        } catch (IllegalArgumentException e) {
-            throw new BadInput(Complaint.of("ID", LedgerWords.get("id.expected", id)));
-        }
     }
 }

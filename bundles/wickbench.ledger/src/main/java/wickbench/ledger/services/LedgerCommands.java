@@ -9,6 +9,7 @@ import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
+import wickbench.api.home.Home;
 import wickbench.api.journal.Journal;
 import wickbench.api.owed.OwedWork;
 import wickbench.api.person.People;
@@ -17,6 +18,9 @@ import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.RunSheets;
 import wickbench.api.report.ReportPrinter;
 import wickbench.ledger.Results;
+import wickbench.ledger.acts.Deciding;
+import wickbench.ledger.acts.Releasing;
+import wickbench.ledger.acts.Reviewing;
 
 /** Brings {@code wickbench ledger …}; correcting and deciding need the bench, everything else does not. */
 @Component(property = CommandSet.NAME + "=ledger")
@@ -26,14 +30,18 @@ public final class LedgerCommands implements CommandSet {
     private final SiteFacts site;
     private final List<People> people;
     private final ResultExport export;
-    private final Optional<Correcting> correcting;
-    private final Optional<Deciding> deciding;
+    private final Doors doors;
+    private final Home home;
 
     @Activate
     public LedgerCommands(
+            @Reference Home home,
             @Reference Results results,
             @Reference Journal journal,
             @Reference SiteFacts site,
+            @Reference Reviewing reviewing,
+            @Reference Deciding deciding,
+            @Reference Releasing releasing,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
@@ -44,18 +52,28 @@ public final class LedgerCommands implements CommandSet {
                     Optional<RunSheets> sheets,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
                     Optional<OwedWork> owed) {
+        this.home = home;
         this.results = results;
         this.journal = journal;
         this.site = site;
         this.people = people;
         export = new ResultExport(results, printers);
-        correcting = door.flatMap(found -> sheets.map(reader -> new Correcting(found, reader)));
-        deciding = owed.map(work -> new Deciding(work, results, journal));
+        doors = new Doors(
+                door.flatMap(found -> sheets.map(reader -> new Correcting(found, reader))),
+                owed.map(work -> new DoubtDecision(work, results, journal)),
+                reviewing,
+                deciding,
+                releasing);
     }
 
     @Override
     public Object commands(Terminal terminal) {
         return new LedgerCommand(
-                results, correcting, deciding, export, terminal, new Print(terminal, journal, site, people));
+                results,
+                doors,
+                export,
+                terminal,
+                new Print(terminal, journal, site, people),
+                new ActsPrint(terminal, site, home.clock()));
     }
 }

@@ -1,5 +1,6 @@
 package wickbench.ledger.services;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -95,6 +96,21 @@ public final class LedgerResults implements Results {
                 "select result from statement where station = ? and seq = ?",
                 entry.station().value(),
                 entry.seq());
+    }
+
+    @Override
+    public long unreviewedBefore(Instant recorded) {
+        return index.read(LedgerView.NAME, rows -> Before.unreviewed(recorded, rows));
+    }
+
+    @Override
+    public Optional<ResultRow> lastGood(ResultRow before) {
+        return index.read(LedgerView.NAME, rows -> Before.lastGood(before, rows));
+    }
+
+    @Override
+    public List<String> batches(String line, Optional<Instant> after, Optional<Instant> until) {
+        return index.read(LedgerView.NAME, rows -> Before.batches(line, after, until, rows));
     }
 
     @Override

@@ -15,6 +15,7 @@ import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
 import wickbench.api.reading.CorrectedReading;
+import wickbench.ledger.Reviewed;
 import wickbench.ledger.Signed;
 
 /**
@@ -30,8 +31,8 @@ public final class LedgerView implements IndexView {
     private static final String KEY = ", first_station, first_seq)";
 
     /** By each of these results can be filtered and sorted. */
-    private static final List<String> SORTED =
-            List.of("sample", "place", "line", "batch", "method", "target", "lot", "operator", "outcome", "held");
+    private static final List<String> SORTED = List.of(
+            "sample", "place", "line", "batch", "method", "target", "lot", "operator", "outcome", "held", "reviewed");
 
     private static final List<String> OWN = List.of(
             "station varchar(32) not null",
@@ -50,7 +51,10 @@ public final class LedgerView implements IndexView {
             "first_by varchar(32) not null",
             "signed_by varchar(32) not null",
             "signed_at timestamp(3) with time zone",
-            "signed_for varchar(32) not null");
+            "signed_for varchar(32) not null",
+            "reviewed boolean not null",
+            "reviewed_by varchar(32) not null",
+            "reviewed_at timestamp(3) with time zone");
 
     private static final String INSERT = insert();
 
@@ -64,7 +68,7 @@ public final class LedgerView implements IndexView {
 
     @Override
     public int version() {
-        return 4;
+        return 5;
     }
 
     @Override
@@ -80,6 +84,7 @@ public final class LedgerView implements IndexView {
         made.add("create table unread (kind varchar(64) not null, v integer not null, entries bigint not null,"
                 + " primary key (kind, v))");
         made.addAll(DoubtTables.MADE);
+        made.add(ReviewTable.MADE);
         return made;
     }
 
@@ -103,13 +108,19 @@ public final class LedgerView implements IndexView {
         if (Said.newer(entry)) {
             countUnread(entry, rows);
         }
-        Said.of(entry).ifPresentOrElse(said -> take(entry, said, rows), () -> DoubtTables.take(entry, rows));
+        Said.of(entry).ifPresentOrElse(said -> take(entry, said, rows), () -> other(entry, rows));
+    }
+
+    private static void other(Entry entry, Rows rows) {
+        Reviewed.of(entry).ifPresent(review -> ReviewTable.take(entry, review, rows));
+        DoubtTables.take(entry, rows);
     }
 
     private static void take(Entry entry, Said said, Rows rows) {
         boolean alone = rows.read("select seq from statement where result = ?", row -> 0, said.result())
                 .isEmpty();
         rows.write(INSERT, values(entry, said, alone).toArray());
+        ReviewTable.mark(entry.id(), rows);
         if (!alone) {
             Standing.weigh(said.result(), rows);
         }
@@ -135,6 +146,9 @@ public final class LedgerView implements IndexView {
         values.put("first_at", entry.at());
         values.put("first_by", entry.by().value());
         sign(values, entry);
+        values.put("reviewed", false);
+        values.put("reviewed_by", "");
+        values.put("reviewed_at", Optional.empty());
         values.putAll(facts);
         return names().map(values::get).toList();
     }

@@ -7,6 +7,7 @@ import wickbench.api.words.Coded;
 import wickbench.ledger.InDoubt;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
+import wickbench.ledger.Review;
 import wickbench.ledger.Signed;
 import wickbench.ledger.Statement;
 import wickbench.reading.RecordedReadingJson;
@@ -46,7 +47,15 @@ final class ResultJson {
                 .withText("sheet", row.sheet())
                 .with("corrections", row.corrections())
                 .with("corrected", row.corrected())
-                .withOptional("signed", row.signed().map(ResultJson::signed));
+                .withOptional("signed", row.signed().map(ResultJson::signed))
+                .with("stands_by", row.stands().toString())
+                .withOptional("reviewed", row.reviewed().map(ResultJson::reviewed));
+    }
+
+    private static Json reviewed(Review review) {
+        return Json.object()
+                .with("by", review.by().value())
+                .with("at", review.at().toString());
     }
 
     private static Json signed(Signed signed) {

@@ -16,6 +16,7 @@ import wickbench.api.reading.RunControl;
 import wickbench.api.reading.Severity;
 import wickbench.api.words.Coded;
 import wickbench.ledger.ResultRow;
+import wickbench.ledger.Review;
 import wickbench.ledger.Signed;
 
 /** Turns a row of the table into a result. */
@@ -52,13 +53,19 @@ final class Shape {
                 stated(row, "sheet"),
                 row.whole("corrections"),
                 !row.flag("recording"),
-                signed(row));
+                signed(row),
+                row.uuid("id"),
+                reviewed(row));
     }
 
     private static Optional<Signed> signed(Row row) {
         return stated(row, "signed_by")
                 .map(by -> new Signed(
                         new PersonId(by), row.instant("signed_at"), Coded.of(Act.class, row.text("signed_for"))));
+    }
+
+    private static Optional<Review> reviewed(Row row) {
+        return stated(row, "reviewed_by").map(by -> new Review(new PersonId(by), row.instant("reviewed_at")));
     }
 
     private static Optional<String> stated(Row row, String column) {

@@ -199,11 +199,11 @@ class InDoubtTest {
     private int execute(String... arguments) {
         Object command = new LedgerCommand(
                 site.results,
-                Optional.of(site.correcting),
-                Optional.of(new Deciding(owed, site.results, site.journal)),
+                site.doors(Optional.of(owed)),
                 new ResultExport(site.results, List.of()),
                 printed,
-                new Print(printed, site.journal, site.site, List.of()));
+                new Print(printed, site.journal, site.site, List.of()),
+                new ActsPrint(printed, site.site, site.home.clock()));
         return new CommandLine(command)
                 .setExecutionExceptionHandler((e, called, result) -> {
                     printed.note(e.getMessage());

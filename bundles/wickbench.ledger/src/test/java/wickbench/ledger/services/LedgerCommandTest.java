@@ -123,7 +123,7 @@ class LedgerCommandTest {
     @Test
     void numbersAndDaysAreTheSites() {
         run("show", negative.ref().toString());
-        String by = site.site.now().reviewBy(negative.at()).orElseThrow().toString();
+        String by = site.site.now().reviewBy(negative.at()).toString();
         assertThat(printed.printed())
                 // the method's limit is 0.3 µg/mL; the site prefers ng/mL
                 .contains("  In numbers: below 300 ng/mL (total protein)", "  Review due by: " + by);
@@ -187,10 +187,15 @@ class LedgerCommandTest {
     @Test
     void withoutTheBenchNothingIsCorrected() {
         HeardTerminal lines = HeardTerminal.of(TestSite.WRITER, false);
+        Doors doors = site.doors(Optional.empty());
         Object command = new LedgerCommands(
+                        site.home,
                         site.results,
                         site.journal,
                         site.site,
+                        doors.reviewing(),
+                        doors.deciding(),
+                        doors.releasing(),
                         List.of(),
                         List.of(),
                         Optional.empty(),
@@ -245,11 +250,11 @@ class LedgerCommandTest {
         printed = HeardTerminal.of(TestSite.WRITER, json);
         Object command = new LedgerCommand(
                 site.results,
-                Optional.of(site.correcting),
-                Optional.empty(),
+                site.doors(Optional.empty()),
                 new ResultExport(site.results, List.of()),
                 printed,
-                new Print(printed, site.journal, site.site, List.of()));
+                new Print(printed, site.journal, site.site, List.of()),
+                new ActsPrint(printed, site.site, site.home.clock()));
         return execute(command, printed, arguments);
     }
 

@@ -11,6 +11,7 @@ import java.util.OptionalLong;
 import java.util.UUID;
 import java.util.stream.Stream;
 import wickbench.api.authority.Act;
+import wickbench.api.authority.Authority;
 import wickbench.api.authority.Signature;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.index.IndexView;
@@ -18,7 +19,9 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.StationId;
+import wickbench.api.journal.Stations;
 import wickbench.api.method.Unit;
+import wickbench.api.owed.OwedWork;
 import wickbench.api.person.PersonId;
 import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteFacts;
@@ -32,6 +35,9 @@ import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.ledger.desk.CaseDesk;
+import wickbench.ledger.desk.ReleaseDesk;
+import wickbench.ledger.desk.ReviewDesk;
 import wickbench.reading.CorrectedReadingJson;
 import wickbench.reading.RecordedReadingJson;
 
@@ -82,7 +88,7 @@ final class TestSite implements AutoCloseable {
     }
 
     private static Site site(List<Outcome> order) {
-        return new Site(Optional.of("Feldmark Mill"), ZONE, List.of(Unit.NG_PER_ML), Optional.of(7), order);
+        return new Site(Optional.of("Feldmark Mill"), ZONE, List.of(Unit.NG_PER_ML), 7, order);
     }
 
     Entry record(RecordedReading reading) {
@@ -121,6 +127,22 @@ final class TestSite implements AutoCloseable {
         journal.append(List.of(new Draft(
                 draft.id(), WRITER, draft.kind(), draft.v(), draft.body().with(Signature.MEMBER, name.json()))));
         return name;
+    }
+
+    /** Returns the doors of a house where nobody is enrolled yet, so that everybody may. */
+    Doors doors(Optional<OwedWork> owed) {
+        Authority everyoneMay = (act, draft, passphrase) -> draft;
+        return doors(owed, everyoneMay);
+    }
+
+    Doors doors(Optional<OwedWork> owed, Authority authority) {
+        Stations stations = journal.others();
+        return new Doors(
+                Optional.of(correcting),
+                owed.map(work -> new DoubtDecision(work, results, journal)),
+                new ReviewDesk(home, journal, results, site, authority),
+                new CaseDesk(journal, index, authority, results, stations, owed),
+                new ReleaseDesk(home, journal, index, authority, results, site, stations, owed));
     }
 
     @Override

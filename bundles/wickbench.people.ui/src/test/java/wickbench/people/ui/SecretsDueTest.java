@@ -42,8 +42,7 @@ class SecretsDueTest {
     }
 
     private static List<Due> due(Notice... notices) {
-        Site site = new Site(
-                Optional.empty(), ZoneId.of("Europe/Vienna"), List.of(), Optional.empty(), List.of(Outcome.values()));
+        Site site = new Site(Optional.empty(), ZoneId.of("Europe/Vienna"), List.of(), 7, List.of(Outcome.values()));
         return new SecretsDue(() -> List.of(notices), () -> site).due();
     }
 }

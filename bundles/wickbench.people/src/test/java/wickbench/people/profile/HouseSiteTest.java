@@ -38,7 +38,7 @@ class HouseSiteTest {
                 assertThat(site.now().plant()).contains(plant);
             }
             assertThat(site.now().zone().getId()).isEqualTo("Europe/Vienna");
-            assertThat(site.now().reviewDays()).contains(7);
+            assertThat(site.now().reviewDays()).isEqualTo(7);
         }
     }
 }

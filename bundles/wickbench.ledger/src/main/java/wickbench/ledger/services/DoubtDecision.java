@@ -14,7 +14,7 @@ import wickbench.api.reading.Owed;
 import wickbench.ledger.Results;
 
 /** Decides on results in doubt, through the one door by which anything owed is ended. */
-record Deciding(OwedWork work, Results results, Journal journal) {
+record DoubtDecision(OwedWork work, Results results, Journal journal) {
 
     /**
      * Decides on a result, or on all that an entry put in doubt.

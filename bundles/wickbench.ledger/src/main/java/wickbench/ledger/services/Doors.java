@@ -1,0 +1,14 @@
+package wickbench.ledger.services;
+
+import java.util.Optional;
+import wickbench.ledger.acts.Deciding;
+import wickbench.ledger.acts.Releasing;
+import wickbench.ledger.acts.Reviewing;
+
+/** The doors behind the commands that act on results; the first two are there where the bench is. */
+record Doors(
+        Optional<Correcting> correcting,
+        Optional<DoubtDecision> doubts,
+        Reviewing reviewing,
+        Deciding deciding,
+        Releasing releasing) {}
