@@ -35,6 +35,7 @@ final class FilterBar {
     private final Map<FilterItem, Supplier<String>> fields = new EnumMap<>(FilterItem.class);
     private final Map<FilterItem, Consumer<String>> writers = new EnumMap<>(FilterItem.class);
     private final Button held;
+    private final Button unreviewed;
     private final Label wrong;
     private final Runnable changed;
     private volatile Filter filter = Filter.ALL;
@@ -57,6 +58,8 @@ final class FilterBar {
                 .forEach(item -> text(item, item == FilterItem.LINE ? 56 : 120));
         held = theme.controls().check(row, LedgerUiWords.get("filter.held"));
         held.addListener(SWT.Selection, event -> read());
+        unreviewed = theme.controls().check(row, LedgerUiWords.get("filter.unreviewed"));
+        unreviewed.addListener(SWT.Selection, event -> read());
         theme.controls().button(row, LedgerUiWords.get("filter.clear"), this::clear);
         wrong = theme.controls().label(box, Type.SMALL, "");
         wrong.setForeground(theme.color(theme.tone(Meaning.ALARM).ink()));
@@ -119,9 +122,16 @@ final class FilterBar {
         read();
     }
 
+    /** Narrows down to what nobody has reviewed as it stands, or not. */
+    void onlyUnreviewed(boolean only) {
+        unreviewed.setSelection(only);
+        read();
+    }
+
     private void clear() {
         writers.values().forEach(writer -> writer.accept(""));
         held.setSelection(false);
+        unreviewed.setSelection(false);
         read();
     }
 
@@ -134,7 +144,7 @@ final class FilterBar {
     private void read() {
         Map<FilterItem, String> typed = new EnumMap<>(FilterItem.class);
         fields.forEach((item, text) -> typed.put(item, text.get()));
-        FilterForm.Read read = FilterForm.read(typed, held.getSelection());
+        FilterForm.Read read = FilterForm.read(typed, held.getSelection(), unreviewed.getSelection());
         say(read.wrong().entrySet().stream()
                 .map(one -> one.getKey().words() + ": " + one.getValue())
                 .reduce((one, other) -> one + "  " + other)

@@ -27,7 +27,7 @@ final class FilterForm {
         this.typed = typed;
     }
 
-    static Read read(Map<FilterItem, String> typed, boolean held) {
+    static Read read(Map<FilterItem, String> typed, boolean held, boolean unreviewed) {
         FilterForm form = new FilterForm(typed);
         Filter filter = Filter.ALL
                 .days(form.take(FilterItem.FROM, FilterForm::day), form.take(FilterItem.TO, FilterForm::day))
@@ -36,7 +36,8 @@ final class FilterForm {
                 .withPlace(form.take(FilterItem.PLACE, text -> text))
                 .withLine(form.take(FilterItem.LINE, text -> text))
                 .withBatch(form.take(FilterItem.BATCH, text -> text))
-                .onlyHeld(held);
+                .onlyHeld(held)
+                .onlyUnreviewed(unreviewed);
         return new Read(filter, form.wrong);
     }
 

@@ -7,11 +7,16 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
+import wickbench.api.authority.Permissions;
+import wickbench.api.authority.SignIn;
 import wickbench.api.chart.ChartPainter;
 import wickbench.api.journal.Journal;
 import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.Results;
+import wickbench.ledger.acts.Deciding;
+import wickbench.ledger.acts.Releasing;
+import wickbench.ledger.acts.Reviewing;
 import wickbench.shell.Page;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -21,17 +26,24 @@ import wickbench.widgets.Glyph;
 @Component(property = {Page.ID + "=ledger", Page.RANK + ":Integer=40"})
 public final class LedgerPage implements Page {
     private final Ledger ledger;
+    private final ActDoors doors;
 
     @Activate
     public LedgerPage(
             @Reference Results results,
             @Reference Journal journal,
             @Reference SiteFacts site,
+            @Reference Reviewing reviewing,
+            @Reference Deciding deciding,
+            @Reference Releasing releasing,
+            @Reference Permissions permissions,
+            @Reference SignIn signIn,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<ChartPainter> painters) {
         ledger = new Ledger(results, journal, site, people, painters);
+        doors = new ActDoors(reviewing, deciding, releasing, site, people, permissions, signIn);
     }
 
     @Override
@@ -51,6 +63,6 @@ public final class LedgerPage implements Page {
 
     @Override
     public PagePart open(Composite parent, PageContext context) {
-        return new LedgerPart(parent, context, ledger);
+        return new LedgerPart(parent, context, ledger, doors);
     }
 }

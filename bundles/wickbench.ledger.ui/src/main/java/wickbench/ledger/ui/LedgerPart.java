@@ -1,10 +1,15 @@
 package wickbench.ledger.ui;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Permission.Denied;
 import wickbench.ledger.ResultRow;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -17,14 +22,20 @@ import wickbench.widgets.TableKit;
 
 /** The open page: filters and results at the left, one result in full at the right. */
 final class LedgerPart implements PagePart {
+    /** Asks for what nobody has reviewed. */
+    static final String UNREVIEWED = "unreviewed";
+
     private final PageContext context;
     private final Ledger ledger;
+    private final ActDoors doors;
+    private final ActSheets sheets;
     private final Composite page;
     private final Composite body;
     private Optional<Open> open = Optional.empty();
     private Optional<String> wanted = Optional.empty();
     private Optional<Job> finding = Optional.empty();
     private boolean loading;
+    private boolean onlyUnreviewed;
 
     /** What there is once the site is known and has results. */
     private record Open(
@@ -35,11 +46,17 @@ final class LedgerPart implements PagePart {
             Ledger.Known known,
             SiteTimes times) {}
 
-    LedgerPart(Composite parent, PageContext context, Ledger ledger) {
+    LedgerPart(Composite parent, PageContext context, Ledger ledger, ActDoors doors) {
         this.context = context;
         this.ledger = ledger;
+        this.doors = doors;
+        sheets = new ActSheets(context, doors, parent.getShell());
         page = context.theme().controls().box(parent, 1);
-        new Heading(page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
+        Heading heading = new Heading(
+                page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
+        ((GridLayout) heading.actions().getLayout()).numColumns = 2;
+        context.theme().controls().button(heading.actions(), LedgerUiWords.get("review.open"), this::review);
+        context.theme().controls().button(heading.actions(), LedgerUiWords.get("decide.open"), this::decide);
         body = Fit.grow(context.theme().controls().box(page, 1));
         load();
     }
@@ -91,6 +108,42 @@ final class LedgerPart implements PagePart {
                 rows -> rows.stream().findFirst().ifPresent(row -> find(row.id().toString())));
         table.onLoaded(() -> loaded(table));
         wanted.ifPresent(this::find);
+        if (onlyUnreviewed) {
+            onlyUnreviewed = false;
+            filters.onlyUnreviewed(true);
+        }
+    }
+
+    /** Signs for the chosen results that nobody has reviewed as they stand. */
+    private void review() {
+        List<UUID> chosen = chosen().stream()
+                .filter(row -> row.reviewed().isEmpty())
+                .map(ResultRow::id)
+                .toList();
+        if (chosen.isEmpty()) {
+            context.say(LedgerUiWords.get("review.choose"));
+            return;
+        }
+        var actor = context.actor();
+        context.jobs().run(LedgerUiWords.get("result.reading"), progress -> doors.rights(actor), rights -> {
+            if (rights.to(Act.REVIEW_READING) instanceof Denied denied) {
+                context.say(denied.text());
+            } else {
+                sheets.review(chosen, rights, open.orElseThrow().known().people(), this::newsCame);
+            }
+        });
+    }
+
+    private void decide() {
+        chosen().stream()
+                .findFirst()
+                .ifPresentOrElse(
+                        row -> context.show("release", row.id().toString()),
+                        () -> context.say(LedgerUiWords.get("review.choose")));
+    }
+
+    private List<ResultRow> chosen() {
+        return open.map(now -> now.table().selected()).orElse(List.of());
     }
 
     private void reload() {
@@ -146,9 +199,14 @@ final class LedgerPart implements PagePart {
         }
     }
 
-    /** Shows the result with this entry id, or at this place in the journal. */
+    /** Shows the result with this entry id, or at this place in the journal; or what waits for its review. */
     @Override
     public void show(String argument) {
+        if (argument.equals(UNREVIEWED)) {
+            onlyUnreviewed = open.isEmpty();
+            open.ifPresent(now -> now.filters().onlyUnreviewed(true));
+            return;
+        }
         wanted = Optional.of(argument);
         open.ifPresent(now -> find(argument));
     }

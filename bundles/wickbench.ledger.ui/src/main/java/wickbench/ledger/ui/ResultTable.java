@@ -60,6 +60,12 @@ record ResultTable(SiteTimes times, WhoIsWho people) {
                         .rightAligned(),
                 said("signature", 200, row -> SignatureWords.under(row, people, times))
                         .hidden(),
+                said(
+                        "reviewed",
+                        150,
+                        row -> row.reviewed()
+                                .map(review -> people.name(review.by()))
+                                .orElse("")),
                 said("sheet", 140, row -> row.sheet().orElse("")).hidden(),
                 said("recorded", 132, row -> times.minute(row.recorded())).hidden(),
                 said("recorded-by", 150, row -> people.name(row.recordedBy())).hidden(),

@@ -52,12 +52,12 @@ class LedgerPageTest {
     }
 
     private LedgerPart page() {
-        return desk.open(parent -> new LedgerPart(parent, desk, house.ledger()));
+        return desk.open(parent -> new LedgerPart(parent, desk, house.ledger(), house.acts()));
     }
 
     private LedgerPart pageAt(String argument) {
         return desk.open(parent -> {
-            LedgerPart part = new LedgerPart(parent, desk, house.ledger());
+            LedgerPart part = new LedgerPart(parent, desk, house.ledger(), house.acts());
             part.show(argument);
             return part;
         });

@@ -12,9 +12,11 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
+import wickbench.api.authority.Authority;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.StationId;
+import wickbench.api.owed.OwedWork;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 import wickbench.api.profile.Site;
@@ -26,10 +28,18 @@ import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
+import wickbench.bench.owed.OwedDesk;
+import wickbench.bench.owed.OwedView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.ledger.desk.ActsView;
+import wickbench.ledger.desk.CaseDesk;
+import wickbench.ledger.desk.ReleaseDesk;
+import wickbench.ledger.desk.ReviewDesk;
 import wickbench.ledger.services.LedgerResults;
 import wickbench.ledger.services.LedgerView;
+import wickbench.people.HouseAuthority;
+import wickbench.people.HouseSignIn;
 import wickbench.people.Keeping;
 import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
@@ -48,13 +58,16 @@ final class TestHouse implements AutoCloseable {
     private final RecordingDoor door;
     private final SheetDesk sheets;
     private final Ledger ledger;
+    private final ActDoors acts;
 
     TestHouse(Path folder) {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
         journal.found(new Founding(new StationId("bench-1"), ZoneId.of("Europe/Vienna"), OptionalLong.empty()));
         index = H2Index.open(
-                folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView(), new LedgerView()));
+                folder.resolve("index"),
+                journal,
+                () -> List.of(new BenchView(), new OwedView(), new PeopleView(), new LedgerView(), new ActsView()));
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         PeopleService people = new PeopleService(
                 home,
@@ -72,8 +85,20 @@ final class TestHouse implements AutoCloseable {
                 (act, draft, passphrase) -> draft);
         SiteFacts site = () -> Site.of(Optional.empty(), journal.founding());
         sheets = new SheetDesk(shelf, site);
-        ledger = new Ledger(
-                new LedgerResults(index, journal, site), journal, site, List.of(people), List.of(new ScreenPainter()));
+        LedgerResults results = new LedgerResults(index, journal, site);
+        ledger = new Ledger(results, journal, site, List.of(people), List.of(new ScreenPainter()));
+        Authority everyoneMay = (act, draft, passphrase) -> draft;
+        Optional<OwedWork> owed = Optional.of(new OwedDesk(journal, index, everyoneMay));
+        Roster roster = new Roster(home, journal, index);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        acts = new ActDoors(
+                new ReviewDesk(home, journal, results, site, everyoneMay),
+                new CaseDesk(journal, index, everyoneMay, results, journal.others(), owed),
+                new ReleaseDesk(home, journal, index, everyoneMay, results, site, journal.others(), owed),
+                site,
+                List.of(people),
+                new HouseAuthority(home, roster, signIn, at -> Optional.empty()),
+                signIn);
     }
 
     /** Issues the demonstration's methods and records its run sheet. */
@@ -98,6 +123,10 @@ final class TestHouse implements AutoCloseable {
 
     Ledger ledger() {
         return ledger;
+    }
+
+    ActDoors acts() {
+        return acts;
     }
 
     JournalFolder journal() {

@@ -36,7 +36,7 @@ class ReviewTest {
     }
 
     @Test
-    @Meets("21 CFR 117.165(a)")
+    @Meets("21 CFR 117.165(a)(4)(i)")
     void many_are_reviewed_at_once_by_one_entry() {
         long before = quality.entries();
         review(Quality.REVIEWER, first.id(), second.id());

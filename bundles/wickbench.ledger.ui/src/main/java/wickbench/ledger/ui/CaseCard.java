@@ -1,0 +1,218 @@
+package wickbench.ledger.ui;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Permission;
+import wickbench.api.authority.Permission.Denied;
+import wickbench.api.owed.OwedItem;
+import wickbench.ledger.ResultRow;
+import wickbench.ledger.acts.Case;
+import wickbench.ledger.acts.Move;
+import wickbench.ledger.acts.Outside;
+import wickbench.ledger.acts.Product;
+import wickbench.ledger.acts.Taken;
+import wickbench.ledger.ui.ActSheets.Choice;
+import wickbench.reading.ReadingWords;
+import wickbench.widgets.Badge;
+import wickbench.widgets.Field;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Form;
+import wickbench.widgets.Mark;
+import wickbench.widgets.MarkedLine;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Note;
+import wickbench.widgets.Shape;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** One case: its product, what it owes, what was decided, and what may be decided next. */
+record CaseCard(Composite parent, Theme theme, ActDoors.Known known, Instant now) {
+
+    /** Shows the case without anything that can be done about it. */
+    void facts(Case of) {
+        head(of);
+        products(of);
+        owed(of);
+        taken(of);
+    }
+
+    /** @param choose hears what the person wants to decide, before it is signed */
+    void fill(Case of, Consumer<Choice> choose) {
+        facts(of);
+        decide(of, choose);
+    }
+
+    private void head(Case of) {
+        ResultRow row = of.result();
+        theme.controls().text(parent, Type.HEADING, row.place());
+        theme.controls()
+                .text(
+                        parent,
+                        Type.BODY,
+                        row.sample() + " \u00b7 " + row.method() + " \u00b7 "
+                                + known.times().minute(row.happened()));
+        new Badge(parent, theme, Type.LARGE, Mark.of(row.outcome(), row.dilution()));
+        if (of.clash()) {
+            Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("case.clash")));
+        }
+        theme.controls()
+                .text(
+                        parent,
+                        Type.BODY,
+                        of.lastGood()
+                                .map(good -> LedgerUiWords.get(
+                                        "case.last-good", known.times().minute(good.at())))
+                                .orElseGet(() -> LedgerUiWords.get("case.no-last-good")));
+    }
+
+    private void products(Case of) {
+        Composite card = card("case.product");
+        of.products()
+                .forEach(product -> Fit.wide(new MarkedLine(
+                        card,
+                        theme,
+                        CaseTable.mark(product.state()),
+                        LedgerUiWords.get("case.product-line", name(product), CaseTable.age(product.since(), now)))));
+        of.cause().ifPresent(cause -> theme.controls().text(card, Type.BODY, LedgerUiWords.get("case.cause", cause)));
+    }
+
+    private static String name(Product product) {
+        return product.name().isEmpty() ? LedgerUiWords.get("case.unnamed") : product.name();
+    }
+
+    private void owed(Case of) {
+        Composite card = card("case.owed");
+        of.owed().forEach(item -> Fit.wide(new MarkedLine(card, theme, mark(item), line(item))));
+        of.outside().forEach(report -> outside(card, report));
+        if (of.owed().isEmpty() && of.outside().isEmpty()) {
+            theme.controls().text(card, Type.BODY, LedgerUiWords.get("case.owes-nothing"));
+        }
+    }
+
+    private static Mark mark(OwedItem item) {
+        return item.done()
+                ? new Mark(LedgerUiWords.get("case.done"), Shape.RING, Meaning.CALM)
+                : new Mark(LedgerUiWords.get("case.open"), Shape.TRIANGLE, Meaning.CAUTION);
+    }
+
+    private String line(OwedItem item) {
+        String what = ReadingWords.text(item.step().owed());
+        return item.done()
+                ? LedgerUiWords.get("case.answered", what, item.answers().size())
+                : LedgerUiWords.get("case.open-since", what, CaseTable.age(item.since(), now));
+    }
+
+    private void outside(Composite card, Outside report) {
+        Mark mark = report.detected()
+                ? new Mark(LedgerUiWords.get("outside.detected"), Shape.TRIANGLE, Meaning.ALARM)
+                : new Mark(LedgerUiWords.get("outside.not-detected"), Shape.RING, Meaning.CALM);
+        String amount = report.amount()
+                .map(each -> " \u00b7 " + each + " \u00b7 "
+                        + ReadingWords.text(report.basis().orElseThrow()))
+                .orElse("");
+        Fit.wide(new MarkedLine(
+                card,
+                theme,
+                mark,
+                LedgerUiWords.get("outside.line", report.laboratory(), report.reference(), report.target()) + amount));
+    }
+
+    private void taken(Case of) {
+        Composite card = card("case.taken");
+        of.taken().forEach(each -> theme.controls().text(card, Type.BODY, line(each)));
+        if (of.taken().isEmpty()) {
+            theme.controls().text(card, Type.BODY, LedgerUiWords.get("case.undecided"));
+        }
+    }
+
+    private String line(Taken taken) {
+        return LedgerUiWords.get(
+                taken.stands() ? "case.decision" : "case.decision-lost",
+                known.times().minute(taken.entry().at()),
+                LedgerUiWords.get("move." + taken.decided().move().code()),
+                known.people().full(taken.entry().by()),
+                taken.decided().reason());
+    }
+
+    private void decide(Case of, Consumer<Choice> choose) {
+        Composite card = card("case.decide");
+        Form form = new Form(card, theme);
+        List<String> names = of.products().stream().map(Product::name).toList();
+        List<String> choices = new ArrayList<>(List.of(LedgerUiWords.get("case.all")));
+        names.stream().filter(name -> !name.isEmpty()).forEach(choices::add);
+        Field<Combo> which = form.choice(LedgerUiWords.get("case.which"), choices);
+        which.control().select(0);
+        Field<Text> cause = form.text(LedgerUiWords.get("case.cause-field"));
+        of.cause().ifPresent(cause.control()::setText);
+        Composite row = Fit.wide(new Composite(card, SWT.NONE));
+        row.setBackground(card.getBackground());
+        RowLayout layout = new RowLayout(SWT.HORIZONTAL);
+        layout.marginLeft = 0;
+        layout.spacing = theme.metrics().grid(1);
+        row.setLayout(layout);
+        moves(of)
+                .forEach(move -> button(
+                        row,
+                        of,
+                        move,
+                        () -> choose.accept(new Choice(
+                                of.result().id(),
+                                move,
+                                which.control().getSelectionIndex() <= 0
+                                        ? List.of()
+                                        : List.of(which.control().getText()),
+                                Optional.of(cause.control().getText().strip()).filter(text -> !text.isEmpty())))));
+        denied(card);
+    }
+
+    private static List<Move> moves(Case of) {
+        return Arrays.stream(Move.values())
+                .filter(move -> of.products().stream()
+                        .anyMatch(product -> move.from(product.state()).isPresent()))
+                .filter(move -> move.orders()
+                        .filter(owed -> of.owed().stream()
+                                .anyMatch(item -> !item.done() && item.step().owed() == owed))
+                        .isEmpty())
+                .toList();
+    }
+
+    private void button(Composite row, Case of, Move move, Runnable act) {
+        Button button = theme.controls().button(row, LedgerUiWords.get("move." + move.code()) + "\u2026", act);
+        button.setLayoutData(null);
+        if (permission(move) instanceof Denied denied) {
+            button.setEnabled(false);
+            button.setToolTipText(denied.text());
+        }
+    }
+
+    private Permission permission(Move move) {
+        return known.rights().to(move == Move.RELEASE ? Act.RELEASE : Act.DECIDE_ACTION);
+    }
+
+    /** Says in words why a button is disabled. */
+    private void denied(Composite card) {
+        List.of(Act.DECIDE_ACTION, Act.RELEASE).stream()
+                .map(act -> known.rights().to(act))
+                .filter(Denied.class::isInstance)
+                .map(permission -> ((Denied) permission).text())
+                .distinct()
+                .forEach(text -> theme.controls().text(card, Type.SMALL, text));
+    }
+
+    private Composite card(String heading) {
+        Composite card = Fit.wide(theme.controls().card(parent, 1));
+        theme.controls().label(card, Type.STRONG, LedgerUiWords.get(heading));
+        return card;
+    }
+}

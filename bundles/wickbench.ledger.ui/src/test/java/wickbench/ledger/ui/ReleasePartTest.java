@@ -1,0 +1,195 @@
+package wickbench.ledger.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.person.PersonId;
+import wickbench.ledger.acts.Case;
+import wickbench.ledger.acts.Product;
+import wickbench.ledger.acts.ProductState;
+import wickbench.ledger.acts.Subject;
+import wickbench.testing.ui.Keyboard;
+import wickbench.testing.ui.TestDesk;
+
+/** Deciding and releasing on the page, in a window, under a name. */
+class ReleasePartTest {
+    @TempDir
+    private Path folder;
+
+    private ReleaseHouse house;
+    private TestDesk desk;
+
+    @BeforeEach
+    void found() {
+        house = new ReleaseHouse(folder);
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+        house.close();
+    }
+
+    @Test
+    void a_batch_that_may_go_is_asked_for_by_keys_and_released_under_a_name() throws IOException {
+        house.tested("S-1", "07", "control hook");
+        ReleasePart page = page(ReleaseHouse.LEA);
+        page.name().setFocus();
+        Keyboard keys = new Keyboard(desk);
+        keys.type("B-1");
+        keys.enter();
+        desk.await(() -> words(desk.shell()).contains("Batch B-1: may it go?"));
+        desk.settle();
+        desk.picture("release-batch");
+
+        press(desk.shell(), "Release\u2026");
+        Shell sheet = sheet();
+        assertThat(words(sheet)).anyMatch(text -> text.startsWith("Lea Vogt (lea) signs to release it"));
+        texts(sheet).get(0).setText("all points are Negative");
+        type(sheet, "not the passphrase at all");
+        press(sheet, "Sign the release");
+        desk.await(() -> words(sheet).contains("That is not the passphrase of 'lea'."));
+        type(sheet, ReleaseHouse.LEAS);
+        press(sheet, "Sign the release");
+        desk.await(sheet::isDisposed);
+        assertThat(house.doors().releasing().standing(Subject.batch("B-1")).released())
+                .hasSize(1);
+        desk.await(() -> words(desk.shell()).stream().anyMatch(text -> text.startsWith("Released 20")));
+    }
+
+    @Test
+    void a_positive_keeps_it_and_what_is_decided_is_signed() throws IOException {
+        UUID positive = house.tested("S-1", "07", "control hook test").id();
+        ReleasePart page = page(ReleaseHouse.LEA);
+        desk.await(() -> words(desk.shell()).contains("Decide"));
+        desk.settle();
+        desk.picture("release-case");
+        assertThat(page.table().orElseThrow().rows()).hasSize(1);
+
+        Text cause = texts(page.side().orElseThrow().content()).get(0);
+        cause.setText("worn seal");
+        press(desk.shell(), "Destroy\u2026");
+        sign("it cannot be reworked");
+        desk.await(() -> state(positive) == ProductState.IN_DESTRUCTION);
+        desk.await(() -> button(desk.shell(), "Done\u2026").isPresent());
+        press(desk.shell(), "Done\u2026");
+        sign("burnt, certificate 4711");
+        desk.await(() -> state(positive) == ProductState.DESTROYED);
+
+        page.show("batch:B-1");
+        desk.await(() -> words(desk.shell()).contains("Batch B-1: may it go?"));
+        assertThat(button(desk.shell(), "Release\u2026").orElseThrow().isEnabled())
+                .isFalse();
+        desk.settle();
+        desk.picture("release-stays");
+    }
+
+    @Test
+    void who_may_not_release_is_told_so_before_trying() {
+        house.tested("S-1", "07", "control hook test");
+        page(ReleaseHouse.RUI);
+        desk.await(() -> words(desk.shell()).contains("Decide"));
+        assertThat(button(desk.shell(), "Release\u2026").orElseThrow().isEnabled())
+                .isFalse();
+        assertThat(button(desk.shell(), "Destroy\u2026").orElseThrow().isEnabled())
+                .isTrue();
+        assertThat(words(desk.shell())).anyMatch(text -> text.contains("asks for the role releaser"));
+    }
+
+    @Test
+    void reviews_are_signed_for_what_is_chosen() throws IOException {
+        house.tested("S-1", "07", "control hook");
+        desk = new TestDesk(false, 100, 1280, 800, Optional.of(ReleaseHouse.RUI));
+        LedgerPart page = desk.open(parent -> {
+            LedgerPart part = new LedgerPart(parent, desk, house.ledger(), house.doors());
+            part.show(LedgerPart.UNREVIEWED);
+            return part;
+        });
+        desk.await(() -> page.table().filter(table -> table.rows().size() == 2).isPresent());
+        page.table().orElseThrow().select(page.table().orElseThrow().rows().get(0));
+        desk.settle();
+        press(desk.shell(), "&Review selected\u2026");
+        desk.await(() -> desk.shell().getShells().length > 0);
+        Shell sheet = sheet();
+        type(sheet, ReleaseHouse.RUIS);
+        press(sheet, "Sign the review");
+        desk.await(sheet::isDisposed);
+        desk.await(() -> page.table().orElseThrow().rows().size() == 1);
+        assertThat(house.doors().reviewing().waiting().all()).isEqualTo(1);
+        desk.picture("ledger-review");
+    }
+
+    private ProductState state(UUID result) {
+        return house.doors().deciding().of(result).map(Case::products).orElseThrow().stream()
+                .map(Product::state)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private ReleasePart page(PersonId actor) {
+        desk = new TestDesk(false, 100, 1280, 900, Optional.of(actor));
+        return desk.open(parent ->
+                new ReleasePart(parent, desk, house.doors(), house.home().clock()));
+    }
+
+    private void sign(String reason) {
+        Shell sheet = sheet();
+        texts(sheet).get(0).setText(reason);
+        type(sheet, ReleaseHouse.LEAS);
+        press(sheet, "Sign the decision");
+        desk.await(sheet::isDisposed);
+    }
+
+    private Shell sheet() {
+        return desk.shell().getShells()[0];
+    }
+
+    private static void type(Shell sheet, String passphrase) {
+        texts(sheet).get(texts(sheet).size() - 1).setText(passphrase);
+    }
+
+    private static void press(Composite in, String verb) {
+        button(in, verb).orElseThrow().notifyListeners(SWT.Selection, new Event());
+    }
+
+    private static Optional<Button> button(Composite in, String verb) {
+        return all(in).filter(Button.class::isInstance)
+                .map(Button.class::cast)
+                .filter(button -> button.getText().equals(verb))
+                .reduce((first, last) -> last);
+    }
+
+    private static List<Text> texts(Composite in) {
+        return all(in).filter(Text.class::isInstance).map(Text.class::cast).toList();
+    }
+
+    private static List<String> words(Composite in) {
+        return all(in).filter(Label.class::isInstance)
+                .map(label -> ((Label) label).getText())
+                .toList();
+    }
+
+    private static Stream<Control> all(Control control) {
+        return control instanceof Composite parent
+                ? Stream.concat(
+                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(ReleasePartTest::all))
+                : Stream.of(control);
+    }
+}
