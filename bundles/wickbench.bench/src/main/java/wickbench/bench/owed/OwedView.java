@@ -39,7 +39,7 @@ public final class OwedView implements IndexView {
 
     @Override
     public int version() {
-        return 4;
+        return 5;
     }
 
     @Override
