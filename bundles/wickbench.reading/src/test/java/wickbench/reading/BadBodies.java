@@ -109,7 +109,7 @@ final class BadBodies {
                                 "'re-clean'",
                                 "'pray'",
                                 "verdict.owed: expected one of repeat, repeat-diluted, bracket,"
-                                        + " hold, re-clean, re-test, decide, found 'pray'"),
+                                        + " hold, re-clean, re-test, decide, run-control, found 'pray'"),
                         wrong("'sign':false", "'sign':0", "verdict.sign: expected true or false"),
                         wrong(
                                 "'severity':'caution'",
