@@ -128,9 +128,9 @@ final class AlarmLateness implements Contest {
                                         .toList(),
                                 PERSON)
                         .get();
-                try (Run.Listening hearing = run.listen(new Hearing())) {
-                    work(run, bells);
-                }
+                Run.Listening hearing = run.listen(new Hearing());
+                work(run, bells);
+                hearing.close();
             } finally {
                 bells.shutdownNow();
                 thread.shutdown();
