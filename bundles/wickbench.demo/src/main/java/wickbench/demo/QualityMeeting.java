@@ -16,14 +16,14 @@ import wickbench.api.person.Role;
 import wickbench.api.reading.Owed;
 
 /**
- * Twice a week somebody who reads no strips decides on what is owed since more than a day, as plants do.
+ * Twice a week somebody who reads no strips decides on what is owed since more than a day and a half, as plants do.
  *
  * <p>So what is owed at the end is that of the last days.
  */
 final class QualityMeeting {
     private static final Set<DayOfWeek> DAYS = Set.of(DayOfWeek.TUESDAY, DayOfWeek.FRIDAY);
     private static final LocalTime BEGINS = LocalTime.of(14, 40);
-    private static final Duration OLD = Duration.ofHours(20);
+    private static final Duration OLD = Duration.ofHours(36);
 
     private final Span span;
     private final Agenda agenda;
