@@ -42,8 +42,9 @@ class ChartInTheFrameworkTest {
                 .getConstructors()[0]
                 .newInstance("lot", bars, new double[] {1, 2}, new double[] {3, 4});
         Object limit = started.port(CHART + "Chart$Limit").getConstructors()[0].newInstance("limit", 3.5);
+        Class<?> kind = axis.getClass();
         return started.port(CHART + "Chart")
-                .getConstructors()[0]
+                .getConstructor(String.class, kind, kind, List.class, List.class)
                 .newInstance("title", axis, axis, List.of(series), List.of(limit));
     }
 }
