@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -30,6 +31,8 @@ import wickbench.widgets.Type;
 
 /** What came of the run and what is owed because of it; repeats and dilutions are one key away while the extract is there. */
 final class NextStage implements RunStage {
+    private static final int OWED = 165;
+
     private final PageContext context;
     private final RunActs acts;
     private final Composite box;
@@ -56,6 +59,8 @@ final class NextStage implements RunStage {
         Fit.grow(scroll.control());
         strips = Fit.wide(controls.box(scroll.content(), 1));
         Composite card = Fit.grow(controls.card(box, 1));
+        // in a low window the strips scroll, and several rows of what is owed stay in sight
+        ((GridData) card.getLayoutData()).minimumHeight = theme.px(OWED);
         owed = new OwedTable(card, theme, this::enable);
         OwedForm form = new OwedForm(card, context, this::left);
         look = new OwedLook(context, doors, this::owedLooked, owed::say);
@@ -66,7 +71,7 @@ final class NextStage implements RunStage {
         clean = Wide.button(controls.button(bar, FlowWords.get("owed.clean"), this::clean), theme);
         neighbours = Wide.button(controls.button(bar, FlowWords.get("owed.name"), this::neighbours), theme);
         decide = Wide.button(controls.button(bar, FlowWords.get("owed.settle"), this::decide), theme);
-        take = Wide.button(controls.button(bar, FlowWords.get("owed.take"), this::runOwed), theme);
+        take = Wide.button(controls.button(bar, FlowWords.get("next.take"), this::runOwed), theme);
         finish = Wide.button(controls.mainButton(bar, FlowWords.get("next.finish"), this::finish), theme);
         Enter.heard(box, this::finish);
         new PageKeys(
