@@ -83,6 +83,7 @@ final class DeskFacts {
                     ShellWords.get("work.due"),
                     progress -> sources.stream()
                             .flatMap(source -> source.due().stream())
+                            .sorted(Due.MOST_URGENT_FIRST)
                             .toList(),
                     items -> top.due(items, item -> window.show(item.page(), Optional.of(item.argument()))));
         }

@@ -1,5 +1,6 @@
 package wickbench.shell;
 
+import java.util.Comparator;
 import wickbench.widgets.Mark;
 
 /**
@@ -9,4 +10,16 @@ import wickbench.widgets.Mark;
  * @param page where one deals with it
  * @param argument the thing on that page
  */
-public record Due(Mark mark, String page, String argument) {}
+public record Due(Mark mark, String page, String argument) {
+
+    /** A strip to be read now stands before whatever can wait, whichever part of the program says so. */
+    static final Comparator<Due> MOST_URGENT_FIRST = Comparator.comparingInt(Due::haste);
+
+    private static int haste(Due due) {
+        return switch (due.mark().meaning()) {
+            case ALARM, EXTREME -> 0;
+            case CAUTION -> 1;
+            case NOTICE, NEUTRAL, CALM -> 2;
+        };
+    }
+}

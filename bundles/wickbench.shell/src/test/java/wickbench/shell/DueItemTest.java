@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -71,6 +72,15 @@ class DueItemTest {
         focusDue();
         assertThat(desk.window().status().said()).isEqualTo("Nothing is due.");
         assertThat(focus()).isSameAs(before);
+    }
+
+    @Test
+    void whatIsAnAlarmStandsBeforeWhatCanWait() {
+        Due reading = new Due(new Mark("Read strip 5 now", Shape.TRIANGLE, Meaning.ALARM), "bench", "clock");
+        Due late = new Due(new Mark("8133 results wait", Shape.TRIANGLE, Meaning.CAUTION), "ledger", "");
+        Due known = new Due(new Mark("A run is under way", Shape.SQUARE, Meaning.NOTICE), "bench", "clock");
+        assertThat(Stream.of(known, late, reading).sorted(Due.MOST_URGENT_FIRST))
+                .containsExactly(reading, late, known);
     }
 
     private void show(Due... items) {
