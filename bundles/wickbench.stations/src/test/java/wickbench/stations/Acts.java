@@ -155,7 +155,8 @@ final class Acts {
 
     private Draft profile() {
         return draft(
-                "profile.issued", Json.object().with("profile", Json.object().with("n", chance.nextInt(3))));
+                "profile.issued",
+                Json.object().with("profile", Json.object().with("zone", "UTC").with("n", chance.nextInt(3))));
     }
 
     private Draft person() {
