@@ -40,12 +40,12 @@ final class Print {
         } else {
             table(
                     List.of("kit", "lot", "state", "expires", "days", "pouches", "strips", "place"),
-                    lots.stream().map(this::row).toList());
+                    lots.stream().map(lot -> row(lot, today)).toList());
             terminal.line(StockWords.get("caution"));
         }
     }
 
-    private List<String> row(Lot lot) {
+    static List<String> row(Lot lot, LocalDate today) {
         return List.of(
                 lot.kit().name(),
                 lot.id().value(),

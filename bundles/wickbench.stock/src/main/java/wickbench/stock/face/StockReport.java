@@ -93,19 +93,7 @@ final class StockReport {
                         number("pouches"),
                         number("strips"),
                         text("place")),
-                lots.stream().map(this::row).toList());
-    }
-
-    private List<String> row(Lot lot) {
-        return List.of(
-                lot.kit().name(),
-                lot.id().value(),
-                StockTerms.state(lot.state(), lot.expired(today)),
-                lot.effective().toString(),
-                String.valueOf(lot.daysLeft(today)),
-                String.valueOf(lot.sealedPouches()),
-                lot.strips().left().toPlainString(),
-                lot.place().orElse(""));
+                lots.stream().map(lot -> Print.row(lot, today)).toList());
     }
 
     private static Section.Table outlooks(List<Outlook> outlooks) {
