@@ -112,8 +112,11 @@ class FridgesRoomTest {
         desk.await(() -> seen.says("In quarantine from then on"));
 
         assertThat(house.lot("HZ-1").quarantines())
-                .singleElement()
-                .matches(held -> held.cause().storage() && held.reason().contains("-1.5"));
+                .allMatch(held -> held.reason().contains("-1.5"))
+                .extracting(held -> held.cause())
+                .containsExactly(wickbench.stock.Cause.COLD, wickbench.stock.Cause.FROZEN);
+        page.show("HZ-1");
+        desk.await(() -> seen.says("frozen"));
     }
 
     @Test

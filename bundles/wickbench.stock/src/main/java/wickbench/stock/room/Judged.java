@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import wickbench.api.lot.LotId;
+import wickbench.stock.Cause;
 import wickbench.stock.Excursion;
 import wickbench.stock.Kit;
 import wickbench.stock.Lot;
@@ -26,9 +27,9 @@ final class Judged {
         this.about = about;
     }
 
-    /** Returns a quarantine for each lot, from the first time on that its kit does not allow. */
+    /** Returns a quarantine for each lot, from the first time on that its kit does not allow; one of its own where it was frozen. */
     List<LotEvent.Quarantined> of(Function<Kit, List<Excursion>> outside) {
-        Map<LotId, LotEvent.Quarantined> held = new LinkedHashMap<>();
+        Map<Held, LotEvent.Quarantined> held = new LinkedHashMap<>();
         Map<Instant, List<Lot>> known = new LinkedHashMap<>();
         for (Kit kit : shelves.read(new KitBook(List.of()), Events::kits).newest()) {
             for (Excursion each : outside.apply(kit)) {
@@ -37,12 +38,16 @@ final class Judged {
                             .filter(lot -> lot.kit().name().equals(kit.name()) && inside(lot))
                             .filter(lot ->
                                     tooLong(each, shared(each, lot), lot.kit().storage()))
-                            .forEach(lot -> held.putIfAbsent(lot.id(), event(lot, each)));
+                            .forEach(lot -> held.putIfAbsent(
+                                    new Held(lot.id(), each.cause() == Cause.FROZEN), event(lot, each)));
                 }
             }
         }
         return List.copyOf(held.values());
     }
+
+    /** What froze may be spoilt however short and mild the cold around it was, so that is decided on by its name. */
+    private record Held(LotId lot, boolean frozen) {}
 
     private boolean inside(Lot lot) {
         return lot.state().kept() && lot.place().filter(fridge::equals).isPresent();

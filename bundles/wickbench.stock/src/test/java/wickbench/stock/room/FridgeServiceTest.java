@@ -211,6 +211,27 @@ class FridgeServiceTest {
     }
 
     @Test
+    void a_typed_minimum_below_zero_holds_the_lots_as_frozen_and_not_only_as_cold() {
+        Imported done = home.fridges.measured(
+                "F1", FIRST, FIRST.plus(Duration.ofHours(24)), new BigDecimal("-0.5"), new BigDecimal("6"), KEEPER);
+        assertThat(done.found()).extracting(Excursion::cause).containsExactly(Cause.COLD, Cause.FROZEN);
+        assertThat(done.quarantined()).containsExactly(LOT);
+        assertThat(home.lot(LOT).quarantines())
+                .extracting(wickbench.stock.Quarantine::cause)
+                .containsExactlyInAnyOrder(Cause.COLD, Cause.FROZEN);
+        home.keeping.release(LOT, Optional.empty(), "thawed strips looked at", KEEPER);
+        assertThat(home.lot(LOT).quarantines()).isEmpty();
+    }
+
+    @Test
+    void a_log_that_falls_below_zero_names_the_freezing_beside_the_cold_night() throws IOException {
+        read(log(i -> i < 10 || i > 60 ? 5 : i == 40 ? -0.2 : 1));
+        assertThat(home.lot(LOT).quarantines())
+                .extracting(wickbench.stock.Quarantine::cause)
+                .containsExactly(Cause.COLD, Cause.FROZEN);
+    }
+
+    @Test
     void a_trace_tells_figures_excursions_and_points() throws IOException {
         read(log(i -> i == 10 ? 9 : 5));
         FridgeTrace trace = home.fridges.trace("F1", FIRST, FIRST.plus(Duration.ofDays(1)));
