@@ -48,6 +48,7 @@ public final class MethodJson {
                 .with("version", method.ref().version())
                 .with("title", method.title())
                 .with("kit", method.kit())
+                .withText("insert_revision", method.insertRevision())
                 .with("target", target(method.target()))
                 .with("format", method.format().code())
                 .with("marks", marks(method))

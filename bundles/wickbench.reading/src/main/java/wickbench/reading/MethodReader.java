@@ -31,6 +31,7 @@ final class MethodReader {
         Optional<MethodRef> ref = ref();
         String title = fields.text("title");
         String kit = fields.text("kit");
+        Optional<String> insert = fields.optionalText("insert_revision");
         Optional<Method.Target> target = MethodLists.target(fields.child("target"));
         Optional<Format> format = Parts.needCode(fields, "format", Format.class);
         Map<LineRole, String> marks = marks(format);
@@ -55,6 +56,7 @@ final class MethodReader {
                         ref.orElseThrow(),
                         title,
                         kit,
+                        insert,
                         target.orElseThrow(),
                         format.orElseThrow(),
                         marks,

@@ -11,8 +11,8 @@ final class NeighbourRules {
     /** What an authorised observer's reading makes good. */
     private static final Set<String> OBSERVABLE = Set.of("operator.not-authorised", "operator.lapsed");
 
-    /** To be minded, but takes nothing from a strip: a count that was wrong, equipment to be calibrated. */
-    private static final Set<String> MINDED = Set.of("lot.none-left", "equipment.overdue");
+    /** To be minded, but takes nothing from a strip: a count that was wrong, equipment to be calibrated, an insert to be compared. */
+    private static final Set<String> MINDED = Set.of("lot.none-left", "lot.other-insert", "equipment.overdue");
 
     private NeighbourRules() {}
 

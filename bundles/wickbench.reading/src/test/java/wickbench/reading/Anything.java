@@ -70,6 +70,7 @@ final class Anything {
                 new MethodRef(new MethodId("m-" + random.nextInt(1000)), 1 + random.nextInt(99)),
                 word(),
                 word(),
+                maybe(this::word),
                 new Target(word(), one(Basis.class), some(this::factor), some(this::word)),
                 format,
                 marks(format),

@@ -110,6 +110,7 @@ final class Given {
                 new MethodRef(new MethodId(methodId), 3),
                 "Hazelnut in food",
                 "Hazel kit",
+                Optional.empty(),
                 new Target("hazelnut", Basis.TOTAL_PROTEIN, List.of(), List.of()),
                 format,
                 marks(),

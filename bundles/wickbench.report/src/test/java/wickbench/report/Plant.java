@@ -160,6 +160,7 @@ public final class Plant implements AutoCloseable {
                 new MethodRef(new MethodId("hazelnut-swab"), 3),
                 "Hazelnut on wet surfaces",
                 "Invented hazelnut strip",
+                Optional.empty(),
                 new Method.Target(
                         "Hazelnut",
                         Method.Basis.TOTAL_PROTEIN,

@@ -14,6 +14,7 @@ import wickbench.api.words.Coded;
  * <p>The kit's own insert always governs.
  *
  * @param kit the kit that it is written for, by the site's name
+ * @param insertRevision the revision of the kit's insert by which it is written, if stated
  * @param marks what is printed beside each line of the strip
  * @param positiveFrom what a positive starts from, if the kit states it; in the limit's unit
  * @param hookOnset from where the hook line fades, if known; in the limit's unit
@@ -25,6 +26,7 @@ public record Method(
         MethodRef ref,
         String title,
         String kit,
+        Optional<String> insertRevision,
         Target target,
         Format format,
         Map<LineRole, String> marks,

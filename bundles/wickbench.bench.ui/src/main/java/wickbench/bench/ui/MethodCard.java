@@ -84,6 +84,7 @@ record MethodCard(Composite parent, Theme theme, Known known) {
                         method.target().name() + ", "
                                 + ReadingWords.text(method.target().basis()))
                 .add(word("limit"), limit(method.limit()));
+        method.insertRevision().ifPresent(some -> facts.add(word("insert"), some));
         String unit = " " + method.limit().value().unit().symbol();
         method.positiveFrom().ifPresent(some -> facts.add(word("positive-from"), some.toPlainString() + unit));
         method.hookOnset().ifPresent(some -> facts.add(word("hook-onset"), some.toPlainString() + unit));

@@ -168,6 +168,7 @@ final class Quality implements AutoCloseable {
                 method.ref(),
                 method.title(),
                 method.kit(),
+                method.insertRevision(),
                 method.target(),
                 method.format(),
                 method.marks(),
