@@ -54,7 +54,8 @@ final class BenchHome implements AutoCloseable {
                 List.of(Outcome.values()),
                 Profile.LEAST_RETENTION_YEARS,
                 Optional.empty(),
-                ControlRule.NONE);
+                ControlRule.NONE,
+                Set.of());
         return new BenchHome(folder, at -> Optional.of(profile));
     }
 

@@ -23,6 +23,7 @@ import wickbench.api.reading.Outcome;
  * @param retentionYears how long records are kept with the names that belong to them
  * @param passphraseDays after how many days a passphrase must be replaced; empty where none ages
  * @param runControls which run controls are asked for, and how often
+ * @param waivedLotChecks kits, by the site's names, whose lots may be used without the check that every delivery else needs
  */
 public record Profile(
         String plant,
@@ -35,7 +36,8 @@ public record Profile(
         List<Outcome> outcomeOrder,
         int retentionYears,
         Optional<Integer> passphraseDays,
-        ControlRule runControls) {
+        ControlRule runControls,
+        Set<String> waivedLotChecks) {
 
     /** Years that hold without a profile: 21 CFR 117.315(a)(1), at least 2 years after a record was prepared. */
     public static final int LEAST_RETENTION_YEARS = 2;
@@ -45,6 +47,7 @@ public record Profile(
         requiredChecks = Set.copyOf(requiredChecks);
         requiredSignatures = Set.copyOf(requiredSignatures);
         outcomeOrder = List.copyOf(outcomeOrder);
+        waivedLotChecks = Set.copyOf(waivedLotChecks);
     }
 
     public Period retention() {

@@ -119,6 +119,7 @@ class SiteTest {
                 GRAVEST_FIRST,
                 2,
                 Optional.empty(),
-                ControlRule.NONE);
+                ControlRule.NONE,
+                Set.of());
     }
 }

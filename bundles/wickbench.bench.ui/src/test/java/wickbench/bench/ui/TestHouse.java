@@ -144,7 +144,8 @@ final class TestHouse implements AutoCloseable {
                 List.of(Outcome.values()),
                 Profile.LEAST_RETENTION_YEARS,
                 Optional.empty(),
-                controls);
+                controls,
+                Set.of());
     }
 
     TestHouse withMethods() {

@@ -27,6 +27,7 @@ import wickbench.api.words.Coded;
 final class ProfileJson {
     private static final Pattern NEIGHBOUR = Pattern.compile("[a-z][a-z-]{0,31}");
     private static final Pattern KIND = Pattern.compile("[a-z]+(-[a-z]+)*\\.[a-z]+(-[a-z]+)*");
+    private static final Pattern KIT = Pattern.compile(".*\\S.*");
     private static final int MOST_DAYS = 365;
     private static final int MOST_YEARS = 100;
     private static final int MOST_PASSPHRASE_DAYS = 3650;
@@ -60,7 +61,12 @@ final class ProfileJson {
                 .with("retention_years", profile.retentionYears())
                 .withOptional(
                         "passphrase_days", profile.passphraseDays().map(days -> new Json.Num(BigDecimal.valueOf(days))))
-                .withOptional("run_controls", profile.runControls().json());
+                .withOptional("run_controls", profile.runControls().json())
+                .withOptional(
+                        "waived_lot_checks",
+                        Optional.of(profile.waivedLotChecks())
+                                .filter(kits -> !kits.isEmpty())
+                                .map(ProfileJson::sorted));
     }
 
     private Checked<Profile> read() {
@@ -78,8 +84,20 @@ final class ProfileJson {
                 : Optional.empty();
         ControlRule controls =
                 fields.optionalChild("run_controls").map(ControlRule::in).orElse(ControlRule.NONE);
+        Set<String> waived = named("waived_lot_checks", KIT, "a kit by the name that the site gives it");
         return fields.finish(() -> new Profile(
-                plant, zone.orElseThrow(), units, checks, signatures, share, days, order, years, aging, controls));
+                plant,
+                zone.orElseThrow(),
+                units,
+                checks,
+                signatures,
+                share,
+                days,
+                order,
+                years,
+                aging,
+                controls,
+                waived));
     }
 
     private Optional<ZoneId> zone() {

@@ -46,6 +46,7 @@ class ProfileJsonTest {
             outcome_order       | ["negative", "negative", "positive", "invalid"] | expected each of negative, positive, positive-above-range, invalid once
             run_controls.blank  | {"blank": "week"}       | expected one of run, day, found 'week'
             run_controls.blanc  | {"blanc": "run"}        | is not a field of this format
+            waived_lot_checks   | [" "]                   | expected a kit by the name that the site gives it, found ' '
             colour              | "red"                   | is not a field of this format
             """)
     void namesWhatIsWrong(String field, String json, String text) {

@@ -11,7 +11,7 @@ public final class Profiled {
             {"plant": "Feldmark Mill", "zone": "Europe/Vienna", "units": ["mg/kg", "µg/100 cm²"],
              "required_checks": ["stock"], "required_signatures": ["method.issued"], "double_read": 0.1,
              "review_days": 7, "outcome_order": ["positive-above-range", "positive", "invalid", "negative"],
-             "retention_years": 3}""";
+             "waived_lot_checks": ["Feldmark hazelnut kit, three lines"], "retention_years": 3}""";
 
     private Profiled() {}
 
@@ -46,6 +46,7 @@ public final class Profiled {
                 plain.outcomeOrder(),
                 years,
                 java.util.Optional.empty(),
-                ControlRule.NONE);
+                ControlRule.NONE,
+                java.util.Set.of());
     }
 }
