@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param boxDays how many days a lot may be used once its first box was opened; empty when the label alone governs
  * @param pouchHours how many hours an opened pouch may be used; empty when it is not limited
  * @param mayMix whether strips and liquids of different lots may be used together
- * @param insertRevision the revision of the insert by which the site's methods were written, if stated
+ * @param insertRevision the revision of the insert by which the site's methods were written, where no issued method states it
  */
 public record Kit(
         String name,

@@ -16,10 +16,13 @@ import wickbench.api.lot.LotId;
  * @param why what made the effective day: {@code label}, {@code opened} or {@code decided}
  * @param received when its first delivery came
  * @param checked when its newest delivery passed its check, or the check was waived
+ * @param waived whether that was a waiver
+ * @param waivable whether its kit or the site's profile lets somebody waive the check
  * @param opened when its first pouch was opened
  * @param pouch when the oldest pouch that still holds strips was opened
  * @param place the fridge it lies in
  * @param insert the revision of the insert that lay in the newest delivery
+ * @param inserts the revisions by which the methods of its kit are written; more than one where they differ
  * @param companions lots of liquids that came in its box
  * @param quarantines what keeps it in quarantine, oldest first
  * @param parts what is left, the strip first
@@ -35,16 +38,20 @@ public record Lot(
         String why,
         Instant received,
         Optional<Instant> checked,
+        boolean waived,
+        boolean waivable,
         Optional<Instant> opened,
         Optional<Instant> pouch,
         Optional<String> place,
         Optional<String> insert,
+        List<String> inserts,
         List<Companion> companions,
         List<Quarantine> quarantines,
         List<Balance> parts,
         long unrecordedPouches,
         List<Clash> clashes) {
     public Lot {
+        inserts = List.copyOf(inserts);
         companions = List.copyOf(companions);
         quarantines = List.copyOf(quarantines);
         parts = List.copyOf(parts);
@@ -77,8 +84,9 @@ public record Lot(
         return state == LotState.FIT && !expired(today);
     }
 
-    /** Tells whether the insert in the box is another than the one by which the methods were written. */
+    /** Tells whether the insert in the box is another than one by which a method was written. */
     public boolean otherInsert() {
-        return insert.isPresent() && kit.insertRevision().isPresent() && !insert.equals(kit.insertRevision());
+        return insert.filter(found -> inserts.stream().anyMatch(written -> !written.equals(found)))
+                .isPresent();
     }
 }

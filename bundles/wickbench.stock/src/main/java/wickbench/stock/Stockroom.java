@@ -25,6 +25,9 @@ public interface Stockroom {
     /** Returns the kit whose boxes carry this trade item number. */
     Optional<Kit> kitOf(String gtin);
 
+    /** Returns the revisions of the insert by which the methods of a kit are written now; more than one where they differ. */
+    List<String> inserts(String kit);
+
     /** Returns every lot received by then, first expired first; used up, rejected and destroyed ones too. */
     List<Lot> lots(Instant at);
 

@@ -41,6 +41,11 @@ public final class Field<C extends Control> {
         say(text, Meaning.ALARM);
     }
 
+    /** Says below the field what to mind of it, although it can stand. */
+    public void mind(String text) {
+        say(text, Meaning.CAUTION);
+    }
+
     /** Says below the field what is good to know, such as why it cannot be changed. */
     public void hint(String text) {
         say(text, Meaning.NEUTRAL);

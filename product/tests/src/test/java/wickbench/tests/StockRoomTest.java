@@ -43,7 +43,17 @@ class StockRoomTest {
     @Test
     void alone_it_receives_by_scan_reads_the_logger_and_holds_the_lots_of_a_warm_night() throws Exception {
         // as a scanner sends it: symbology identifier, then the identifiers without brackets
-        done("stock", "receive", "--scan", "]d201" + GTIN + "1727033110HZ-7", "--fridge", "F1", "--at", "2026-07-01");
+        done(
+                "stock",
+                "receive",
+                "--scan",
+                "]d201" + GTIN + "1727033110HZ-7",
+                "--insert",
+                "3",
+                "--fridge",
+                "F1",
+                "--at",
+                "2026-07-01");
         Answer imported = done("fridge", "import", DEMO.resolve("logger-f1.csv").toString(), "--fridge", "F1");
         assertThat(imported.out()).contains("1008 readings", "too warm", "15.5 °C", "lot HZ-7");
 
@@ -153,7 +163,17 @@ class StockRoomTest {
     private void received(String lot, LocalDate expiry) throws Exception {
         String day = DateTimeFormatter.ofPattern("yyMMdd").format(expiry);
         String at = LocalDate.now(ZONE).minusDays(20).toString();
-        done("stock", "receive", "--scan", "(01)" + GTIN + "(17)" + day + "(10)" + lot, "--fridge", "F1", "--at", at);
+        done(
+                "stock",
+                "receive",
+                "--scan",
+                "(01)" + GTIN + "(17)" + day + "(10)" + lot,
+                "--insert",
+                "3",
+                "--fridge",
+                "F1",
+                "--at",
+                at);
     }
 
     /** One strip without a test line, read to check the lot, so that it may come before the check. */

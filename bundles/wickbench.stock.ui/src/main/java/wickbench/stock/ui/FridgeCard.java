@@ -42,9 +42,10 @@ record FridgeCard(Composite parent, Theme theme, SiteTimes times) {
         }
         if (!done.quarantined().isEmpty()) {
             Fit.wide(new Note(card, theme, Meaning.CAUTION, StockUiWords.get("imported.held")));
-            done.quarantined().forEach(id -> theme.controls()
-                    .button(card, StockUiWords.get("imported.lot", id), () -> lot.accept(id.value()))
-                    .setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false)));
+            done.quarantined()
+                    .forEach(id -> theme.controls()
+                            .button(card, StockUiWords.get("imported.lot", id), () -> lot.accept(id.value()))
+                            .setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false)));
         }
     }
 

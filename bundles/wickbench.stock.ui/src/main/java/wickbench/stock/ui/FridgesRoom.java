@@ -77,8 +77,10 @@ final class FridgesRoom implements Room {
                 .setItems(now.fridges().stream()
                         .map(fridge -> fridge.id() + ", " + fridge.name())
                         .toArray(String[]::new));
-        now.trace().map(FridgeTrace::fridge).ifPresent(fridge -> shown.fridge()
-                .select(now.fridges().stream().map(Fridge::id).toList().indexOf(fridge.id())));
+        now.trace()
+                .map(FridgeTrace::fridge)
+                .ifPresent(fridge -> shown.fridge()
+                        .select(now.fridges().stream().map(Fridge::id).toList().indexOf(fridge.id())));
         now.trace().ifPresent(trace -> {
             found = trace.excursions();
             shown.chart().chart(FridgeChart.of(trace, now.times().zone()));

@@ -40,7 +40,7 @@ enum LotAct implements Coded {
             case OPEN -> lot.state().kept() && lot.sealedPouches() > 0;
             case TAKE -> lot.state().kept();
             case COUNT, PLACE -> lot.state().kept() || lot.state() == LotState.USED_UP;
-            case WAIVE -> lot.kit().check().waivable() && allowed(lot);
+            case WAIVE -> lot.waivable() && allowed(lot);
             case USED_UP -> lot.strips().left().signum() == 0 && allowed(lot);
             default -> allowed(lot);
         };

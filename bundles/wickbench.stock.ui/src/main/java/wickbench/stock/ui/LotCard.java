@@ -57,10 +57,7 @@ record LotCard(Composite parent, Theme theme, LotDesk.Shown shown) {
         if (lot.otherInsert()) {
             note(
                     Meaning.CAUTION,
-                    StockUiWords.get(
-                            "card.insert",
-                            lot.insert().orElseThrow(),
-                            lot.kit().insertRevision().orElseThrow()));
+                    StockUiWords.get("card.insert", lot.insert().orElseThrow(), String.join(", ", lot.inserts())));
         }
         if (lot.unrecordedPouches() > 0) {
             note(Meaning.NOTICE, StockUiWords.get("card.unsaid", lot.unrecordedPouches()));
@@ -82,12 +79,18 @@ record LotCard(Composite parent, Theme theme, LotDesk.Shown shown) {
                 .add(word("label"), lot.label().toString())
                 .add(word("effective"), StockUiWords.get("card.because." + lot.why(), lot.effective()))
                 .add(word("received"), minute(lot.received()))
-                .add(word("checked"), lot.checked().map(this::minute).orElse(StockUiWords.get("card.never")))
+                .add(word("checked"), checked(lot))
                 .add(word("opened"), lot.opened().map(this::minute).orElse(StockUiWords.get("card.never")));
         lot.pouch().ifPresent(at -> facts.add(word("pouch"), minute(at)));
         lot.place().ifPresent(place -> facts.add(word("place"), place));
-        lot.insert().ifPresent(insert -> facts.add(word("insert"), insert));
+        facts.add(word("insert"), lot.insert().orElse(StockUiWords.get("card.unstated")));
         lot.companions().forEach(with -> facts.add(with.part(), companion(with)));
+    }
+
+    private String checked(Lot lot) {
+        return lot.checked()
+                .map(at -> lot.waived() ? StockUiWords.get("card.waived", minute(at)) : minute(at))
+                .orElse(StockUiWords.get("card.never"));
     }
 
     private static String companion(Companion with) {

@@ -2,7 +2,9 @@ package wickbench.stock.ui;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import wickbench.api.lot.LotId;
 import wickbench.api.person.PersonId;
 import wickbench.stock.Due;
@@ -16,9 +18,14 @@ import wickbench.stock.Stockroom.Unreceived;
 record LotDesk(StockDoors doors) {
     private static final int DUE_DAYS = 30;
 
-    /** What is known when the tab opens. */
+    /**
+     * What is known when the tab opens.
+     *
+     * @param inserts by which revisions of its insert the methods of a kit are written
+     */
     record Known(
             List<Kit> kits,
+            Map<String, List<String>> inserts,
             List<String> fridges,
             List<Due> due,
             List<Unreceived> unreceived,
@@ -33,8 +40,10 @@ record LotDesk(StockDoors doors) {
     Known known(Optional<PersonId> actor) {
         SiteTimes times = new SiteTimes(doors.room().zone());
         var now = doors.clock().instant();
+        List<Kit> kits = doors.room().kits();
         return new Known(
-                doors.room().kits(),
+                kits,
+                kits.stream().map(Kit::name).collect(Collectors.toMap(name -> name, doors.room()::inserts)),
                 doors.fridges().all().stream().map(Fridge::id).toList(),
                 doors.room().due(now, DUE_DAYS),
                 doors.room().unreceived(),

@@ -232,8 +232,10 @@ final class LotForms {
 
     private void signed(ActForm form, LotAct act, Lot lot, Deed deed) {
         Field<Text> reason = form.text("form.reason");
-        form.button("act." + act.code() + ".act", rights.may(act.act()), () -> Typed.words(reason)
-                .ifPresent(why -> sign(act, lot, by -> deed.by(why, by))));
+        form.button(
+                "act." + act.code() + ".act",
+                rights.may(act.act()),
+                () -> Typed.words(reason).ifPresent(why -> sign(act, lot, by -> deed.by(why, by))));
     }
 
     private void release(ActForm form, String key, Lot lot) {

@@ -163,8 +163,8 @@ final class LotsRoom implements Room {
         wanted = Optional.of(id);
         LotDesk.Known now = known.orElseThrow();
         finding.ifPresent(Job::cancel);
-        finding = Optional.of(
-                context.jobs().run(StockUiWords.get("lots.reading"), progress -> desk.find(id, now), found -> {
+        finding = Optional.of(context.jobs()
+                .run(StockUiWords.get("lots.reading"), progress -> desk.find(id, now), found -> {
                     if (found.isPresent()) {
                         show(found.get());
                     } else {
@@ -177,12 +177,13 @@ final class LotsRoom implements Room {
     private void show(LotDesk.Shown shown) {
         form = false;
         Side side = open.orElseThrow().side();
-        side.fill(content -> new LotCard(content, context.theme(), shown).fill(below -> new LotActBar(
-                        context.theme(),
-                        shown.lot(),
-                        LotAct.next(shown.lot(), shown.known().today()),
-                        act -> act(act, shown))
-                .fill(below)));
+        side.fill(content -> new LotCard(content, context.theme(), shown)
+                .fill(below -> new LotActBar(
+                                context.theme(),
+                                shown.lot(),
+                                LotAct.next(shown.lot(), shown.known().today()),
+                                act -> act(act, shown))
+                        .fill(below)));
         context.ready();
     }
 

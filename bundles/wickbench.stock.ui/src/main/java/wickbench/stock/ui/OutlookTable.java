@@ -27,9 +27,10 @@ record OutlookTable(LocalDate today) {
                         .rightAligned(),
                 text("point", 80, each -> String.format(Locale.ROOT, "%.0f", Math.ceil(each.point())))
                         .rightAligned(),
-                text("runs-out", 100, each -> each.runsOut()
-                        .map(LocalDate::toString)
-                        .orElse(StockUiWords.get("outlook.beyond"))),
+                text(
+                        "runs-out",
+                        100,
+                        each -> each.runsOut().map(LocalDate::toString).orElse(StockUiWords.get("outlook.beyond"))),
                 text("unused", 120, each -> Long.toString(unused(each))).rightAligned());
         return new TableSpec<>(
                 "stock.outlook",

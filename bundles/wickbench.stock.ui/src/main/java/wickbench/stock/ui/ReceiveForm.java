@@ -18,7 +18,6 @@ import wickbench.stock.Companion;
 import wickbench.stock.Delivery;
 import wickbench.stock.Kit;
 import wickbench.stock.Lot;
-import wickbench.stock.Part;
 import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
@@ -41,11 +40,9 @@ final class ReceiveForm {
     private Field<Text> lot;
     private Field<Text> expiry;
     private Field<Text> boxes;
-    private Field<Text> insert;
+    private InsertField insert;
     private Field<Combo> fridge;
-    private Field<Combo> part;
-    private Field<Text> partLot;
-    private Field<Text> partExpiry;
+    private CompanionFields companions;
     private Optional<ScanReading> read = Optional.empty();
 
     ReceiveForm(PageContext context, StockDoors doors, LotDesk.Known known, Runnable grown) {
@@ -68,16 +65,13 @@ final class ReceiveForm {
         lot = form.text("receive.lot");
         expiry = form.text("receive.expiry");
         boxes = form.text("receive.boxes", "1");
-        insert = form.text("receive.insert");
+        insert = new InsertField(form.text("receive.insert"), grown);
         fridge = form.choice("receive.fridge", known.fridges());
-        part = form.choice("receive.part", List.of());
-        part.hint(StockUiWords.get("receive.part.hint"));
-        partLot = form.text("receive.part-lot");
-        partExpiry = form.text("receive.part-expiry");
-        kit.control().addListener(SWT.Selection, event -> parts());
+        companions = new CompanionFields(form);
+        kit.control().addListener(SWT.Selection, event -> chose());
         if (known.kits().size() == 1) {
             kit.control().select(0);
-            parts();
+            chose();
         }
         if (known.fridges().size() == 1) {
             fridge.control().select(0);
@@ -143,7 +137,7 @@ final class ReceiveForm {
                 found -> {
                     kit.control().setText(found.name());
                     kit.clear();
-                    parts();
+                    chose();
                 },
                 () -> kit.complain(StockUiWords.get("receive.unknown-gtin", gtin)));
     }
@@ -165,13 +159,10 @@ final class ReceiveForm {
         return at < 0 ? Optional.empty() : Optional.of(known.kits().get(at));
     }
 
-    private void parts() {
-        part.control()
-                .setItems(chosen().stream()
-                        .flatMap(of -> of.parts().stream())
-                        .filter(each -> !each.strip())
-                        .map(Part::name)
-                        .toArray(String[]::new));
+    /** What depends on the kit: its insert, and the parts that may have a lot of their own. */
+    private void chose() {
+        companions.of(chosen());
+        insert.against(chosen().map(Kit::name).map(known.inserts()::get).orElse(List.of()));
     }
 
     private Optional<Work<Lot>> collect() {
@@ -187,11 +178,11 @@ final class ReceiveForm {
         Optional<String> number = agreed(lot, Typed.words(lot), read.flatMap(ScanReading::lot));
         Optional<LocalDate> day = agreed(expiry, Typed.date(expiry), read.flatMap(ScanReading::expiry));
         Optional<Integer> count = Typed.whole(boxes, 1);
-        Optional<List<Companion>> with = companions();
-        if (of.isEmpty() || number.isEmpty() || day.isEmpty() || count.isEmpty() || with.isEmpty()) {
+        Optional<List<Companion>> with = companions.collect();
+        if (of.isEmpty() || number.isEmpty() || day.isEmpty() || count.isEmpty() || with.isEmpty() || !insert.said()) {
             return Optional.empty();
         }
-        Optional<String> revision = Typed.some(insert);
+        Optional<String> revision = insert.revision();
         Optional<String> place = Optional.of(fridge.control().getText()).filter(id -> !id.isEmpty());
         return Optional.of(progress -> doors.keeping()
                 .receive(
@@ -217,21 +208,6 @@ final class ReceiveForm {
             return Optional.empty();
         }
         return typed;
-    }
-
-    private Optional<List<Companion>> companions() {
-        partLot.clear();
-        partExpiry.clear();
-        String name = part.control().getText();
-        if (name.isEmpty()) {
-            return Optional.of(List.of());
-        }
-        Optional<String> number = Typed.words(partLot);
-        if (Typed.some(partExpiry).isEmpty()) {
-            return number.map(id -> List.of(new Companion(name, new LotId(id), Optional.empty())));
-        }
-        Optional<LocalDate> day = Typed.date(partExpiry);
-        return number.flatMap(id -> day.map(until -> List.of(new Companion(name, new LotId(id), Optional.of(until)))));
     }
 
     /** Returns the field into which one scans. */

@@ -59,10 +59,30 @@ class LotsRoomTest {
         assertThat(house.doors().room().lots(house.doors().clock().instant())).isEmpty();
 
         seen.press("Take it in");
+        assertThat(seen.says("Look at the insert in the box: this site's methods were written by revision 3."))
+                .isTrue();
+        assertThat(house.doors().room().lots(house.doors().clock().instant())).isEmpty();
+        seen.field("Revision of the insert").setText("3");
+        seen.press("Take it in");
         desk.await(() -> desk.said().contains("Lot HZ-7 was taken in; it awaits its check."));
         assertThat(house.lot("HZ-7").state()).isEqualTo(LotState.AWAITING_CHECK);
         assertThat(house.lot("HZ-7").place()).contains("F1");
         desk.await(() -> seen.says("What was done"));
+    }
+
+    @Test
+    void an_insert_of_another_revision_is_said_while_it_is_typed_and_stays_with_the_lot() {
+        house.furnished();
+        open(StockHouse.KEEPER);
+        scan("(01)" + StockHouse.GTIN + "(17)270331(10)HZ-7");
+        seen.field("Revision of the insert").setText("4");
+        assertThat(seen.says("In the box lies 4; this site's methods were written by revision 3."))
+                .isTrue();
+
+        seen.press("Take it in");
+        desk.await(() -> desk.said().contains("Lot HZ-7 was taken in; it awaits its check."));
+        desk.await(() -> seen.says("The insert in the box is revision 4"));
+        assertThat(house.lot("HZ-7").otherInsert()).isTrue();
     }
 
     @Test
@@ -107,6 +127,7 @@ class LotsRoomTest {
         house.furnished();
         open(StockHouse.KEEPER);
         scan("(01)" + StockHouse.GTIN + "(17)260630(10)HZ-OLD");
+        seen.field("Revision of the insert").setText("3");
         seen.press("Take it in");
         desk.await(() -> seen.says("was already out of date when it came"));
 

@@ -77,7 +77,7 @@ final class StockHouse implements AutoCloseable {
                 LEAD, typed("come in and choose yours"), new Signing(KEEPER, typed(KEEPERS)), Optional.empty());
         credentials.set(LEAD, Optional.of(typed("come in and choose yours")), typed(LEADS));
         SiteFacts site = () -> Site.of(Optional.empty(), journal.founding());
-        Shelves shelves = new Shelves(home, index, site);
+        Shelves shelves = new Shelves(home, index, site, at -> Optional.empty());
         Pen pen = new Pen(home, journal, authority, site);
         Room room = new Room(shelves, journal);
         FridgeService fridges = new FridgeService(shelves, pen, index, Optional.empty());

@@ -88,9 +88,10 @@ final class StockCommand {
         Lot received = doors.keeping().receive(typed.delivery(doors.room(), now()), hands.actor(sign));
         if (received.otherInsert()) {
             terminal.note(StockWords.get(
-                    "receive.other-insert",
-                    received.insert().orElse(""),
-                    received.kit().insertRevision().orElse("")));
+                    "receive.other-insert", received.insert().orElse(""), String.join(", ", received.inserts())));
+        }
+        if (received.waived()) {
+            terminal.note(StockWords.get("receive.waived"));
         }
         return shown(received);
     }

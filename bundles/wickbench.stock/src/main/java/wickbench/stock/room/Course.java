@@ -21,6 +21,7 @@ final class Course {
     private final List<LotEvent.Received> deliveries = new ArrayList<>();
     private Optional<LotState> state = Optional.empty();
     private Optional<Instant> checked = Optional.empty();
+    private boolean waived;
     private Optional<Instant> opened = Optional.empty();
     private Optional<String> place = Optional.empty();
     private Optional<LocalDate> until = Optional.empty();
@@ -52,7 +53,7 @@ final class Course {
             check(told, check);
         } else if (event instanceof LotEvent.Waived waived) {
             move(told, LotMove.WAIVE);
-            checked = Optional.of(waived.at());
+            checked(waived.at(), true);
         } else if (event instanceof LotEvent.Opened open) {
             opened = opened.or(() -> Optional.of(open.at()));
         } else if (event instanceof LotEvent.Placed placed) {
@@ -66,8 +67,13 @@ final class Course {
     private void check(Told told, LotEvent.Checked check) {
         if (check.check().passed()) {
             move(told, LotMove.PASS);
-            checked = Optional.of(check.at());
+            checked(check.at(), false);
         }
+    }
+
+    private void checked(Instant at, boolean waiver) {
+        checked = Optional.of(at);
+        waived = waiver;
     }
 
     private void end(Told told, LotEvent event) {
@@ -88,6 +94,7 @@ final class Course {
         }
         deliveries.add(received);
         checked = Optional.empty();
+        waived = false;
         place = received.place().or(() -> place);
         if (state.isEmpty()) {
             state = Optional.of(LotState.AWAITING_CHECK);
@@ -154,6 +161,11 @@ final class Course {
 
     Optional<Instant> checked() {
         return checked;
+    }
+
+    /** Tells whether that was a waiver. */
+    boolean waived() {
+        return waived;
     }
 
     Optional<Instant> opened() {

@@ -19,7 +19,6 @@ import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
 import wickbench.api.json.JsonReader;
 import wickbench.api.lot.LotId;
-import wickbench.api.method.MethodRef;
 import wickbench.api.method.Route;
 import wickbench.api.words.Coded;
 import wickbench.stock.Kit;
@@ -96,9 +95,9 @@ final class Events {
                 .isPresent();
     }
 
-    /** Returns the kits that an issued version of a method is written for: one, or several where stations clashed. */
-    List<String> kitsOf(MethodRef method) {
-        return IssuedRows.kits(rows, method);
+    /** Returns what the issued methods say of kits and their inserts. */
+    Inserts inserts() {
+        return IssuedRows.read(rows);
     }
 
     Uses uses(LotId lot) {

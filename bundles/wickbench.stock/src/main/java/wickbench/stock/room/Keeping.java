@@ -3,6 +3,7 @@ package wickbench.stock.room;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,7 +50,13 @@ public final class Keeping implements Stockkeeping {
         Receiving.check(delivery, shelves);
         Optional<Lot> before = shelves.lot(delivery.lot(), shelves.now());
         before.ifPresent(lot -> Receiving.again(delivery, lot));
-        return tell(Act.KEEP_STOCK, Receiving.event(delivery), by);
+        LotEvent received = Receiving.event(delivery, shelves.inserts(delivery.kit(), delivery.at()));
+        List<Draft> drafts = new ArrayList<>(List.of(pen.draft(by, received)));
+        if (shelves.waiving(delivery.at()).atOnce(delivery.kit())) {
+            drafts.add(pen.draft(by, new LotEvent.Waived(delivery.lot(), delivery.at(), Waiving.BY_PROFILE)));
+        }
+        pen.write(Act.KEEP_STOCK, drafts, by);
+        return shelves.lot(delivery.lot(), shelves.now()).orElseThrow();
     }
 
     @Override
@@ -74,7 +81,7 @@ public final class Keeping implements Stockkeeping {
     @Override
     public synchronized Lot waive(LotId id, String reason, Actor by) {
         Lot lot = known(id);
-        if (!lot.kit().check().waivable()) {
+        if (!lot.waivable()) {
             throw refused("check.not-waivable", lot.kit().name());
         }
         move(lot, LotMove.WAIVE);

@@ -22,7 +22,11 @@ sealed interface LotEvent {
     /** Returns when it was done, which is not when it was written. */
     Instant at();
 
-    /** Boxes came. */
+    /**
+     * Boxes came.
+     *
+     * @param compared the revisions with which the insert was compared, as the methods stated them then
+     */
     record Received(
             LotId lot,
             Instant at,
@@ -30,6 +34,7 @@ sealed interface LotEvent {
             LocalDate expiry,
             int boxes,
             Optional<String> insert,
+            List<String> compared,
             Optional<String> serial,
             Optional<LocalDate> produced,
             Optional<String> place,

@@ -107,9 +107,11 @@ final class LotEventJson {
                 .withText("produced", received.produced().map(LocalDate::toString))
                 .withText("place", received.place())
                 .withText("scan", received.scan());
+        Json.Obj compared =
+                received.compared().isEmpty() ? more : more.with("insert_compared", Json.texts(received.compared()));
         return received.companions().isEmpty()
-                ? more
-                : more.with(
+                ? compared
+                : compared.with(
                         "companions",
                         Json.array(received.companions().stream()
                                 .map(LotEventJson::companion)

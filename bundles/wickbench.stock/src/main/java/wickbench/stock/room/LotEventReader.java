@@ -83,6 +83,7 @@ final class LotEventReader {
         LocalDate expiry = needed("expiry", LotEventReader::date, LocalDate.MIN);
         int boxes = (int) fields.whole("boxes");
         Optional<String> insert = fields.optionalText("insert");
+        List<String> compared = fields.texts("insert_compared");
         Optional<String> serial = fields.optionalText("serial");
         Optional<LocalDate> produced = fields.optional("produced", LotEventReader::date);
         Optional<String> place = fields.optionalText("place");
@@ -90,8 +91,8 @@ final class LotEventReader {
                 .map(LotEventReader::companion)
                 .toList();
         Optional<String> scan = fields.optionalText("scan");
-        return () ->
-                new LotEvent.Received(lot, at, kit, expiry, boxes, insert, serial, produced, place, companions, scan);
+        return () -> new LotEvent.Received(
+                lot, at, kit, expiry, boxes, insert, compared, serial, produced, place, companions, scan);
     }
 
     private static Companion companion(Fields fields) {

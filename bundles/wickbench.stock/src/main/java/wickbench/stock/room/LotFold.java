@@ -3,7 +3,6 @@ package wickbench.stock.room;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,12 +19,10 @@ import wickbench.stock.Lot;
 
 /** Makes a lot of what was told of it. Pure: equal entries give equal lots, whatever their order of arrival. */
 final class LotFold {
-    private final KitBook kits;
-    private final ZoneId zone;
+    private final Terms terms;
 
-    LotFold(KitBook kits, ZoneId zone) {
-        this.kits = kits;
-        this.zone = zone;
+    LotFold(Terms terms) {
+        this.terms = terms;
     }
 
     /**
@@ -42,7 +39,9 @@ final class LotFold {
                 .toList();
         Course course = Course.of(known);
         return course.received()
-                ? kits.at(course.deliveries().get(0).kit(), at).map(kit -> lot(id, kit, course, known, uses, at))
+                ? terms.kits()
+                        .at(course.deliveries().get(0).kit(), at)
+                        .map(kit -> lot(id, kit, course, known, uses, at))
                 : Optional.empty();
     }
 
@@ -75,10 +74,13 @@ final class LotFold {
                 effective.why(),
                 deliveries.get(0).at(),
                 course.checked(),
+                course.waived(),
+                terms.waiving().allows(kit),
                 course.opened(),
                 left.pouch(),
                 course.place(),
                 newest.insert(),
+                terms.inserts().of(kit, at),
                 companions,
                 course.quarantines(),
                 left.parts(),
@@ -93,7 +95,7 @@ final class LotFold {
         Stream<Effective> opened = kit
                 .boxDays()
                 .flatMap(days -> course.opened()
-                        .map(when -> LocalDate.ofInstant(when, zone).plusDays(days)))
+                        .map(when -> LocalDate.ofInstant(when, terms.zone()).plusDays(days)))
                 .map(day -> new Effective(day, "opened"))
                 .stream();
         Stream<Effective> decided = course.until().map(day -> new Effective(day, "decided")).stream();

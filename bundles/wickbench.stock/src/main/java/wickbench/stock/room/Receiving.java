@@ -1,6 +1,7 @@
 package wickbench.stock.room;
 
 import java.time.LocalDate;
+import java.util.List;
 import wickbench.stock.Companion;
 import wickbench.stock.Delivery;
 import wickbench.stock.Kit;
@@ -14,7 +15,7 @@ final class Receiving {
     private Receiving() {}
 
     static void check(Delivery delivery, Shelves shelves) {
-        Kit kit = shelves.read(new KitBook(java.util.List.of()), Events::kits)
+        Kit kit = shelves.read(new KitBook(List.of()), Events::kits)
                 .at(delivery.kit(), shelves.now())
                 .orElseThrow(() -> Said.wrong("kit.unknown", delivery.kit()));
         if (delivery.boxes() < 1 || delivery.boxes() > MOST_BOXES) {
@@ -32,6 +33,10 @@ final class Receiving {
                     .orElseThrow(() -> Said.wrong("part.unknown", companion.part(), kit.name()));
         }
         delivery.place().ifPresent(place -> fridge(place, shelves));
+        List<String> written = shelves.inserts(delivery.kit(), delivery.at());
+        if (delivery.insert().isEmpty() && !written.isEmpty()) {
+            throw Said.wrong("insert.expected", String.join(", ", written));
+        }
         LocalDate day = LocalDate.ofInstant(delivery.at(), shelves.zone());
         if (day.isAfter(delivery.expiry())) {
             throw Said.refused("receive.expired", delivery.lot(), delivery.expiry());
@@ -53,14 +58,15 @@ final class Receiving {
     }
 
     static void fridge(String id, Shelves shelves) {
-        boolean known = shelves.read(java.util.List.<wickbench.stock.Fridge>of(), FridgeRows::all).stream()
+        boolean known = shelves.read(List.<wickbench.stock.Fridge>of(), FridgeRows::all).stream()
                 .anyMatch(fridge -> fridge.id().equals(id));
         if (!known) {
             throw Said.wrong("fridge.unknown", id);
         }
     }
 
-    static LotEvent event(Delivery delivery) {
+    /** @param compared the revisions with which its insert was compared */
+    static LotEvent event(Delivery delivery, List<String> compared) {
         return new LotEvent.Received(
                 delivery.lot(),
                 delivery.at(),
@@ -68,6 +74,7 @@ final class Receiving {
                 delivery.expiry(),
                 delivery.boxes(),
                 delivery.insert(),
+                compared,
                 delivery.serial(),
                 delivery.produced(),
                 delivery.place(),

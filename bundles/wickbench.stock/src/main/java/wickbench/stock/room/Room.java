@@ -64,6 +64,11 @@ public final class Room implements Stockroom, Lots {
     }
 
     @Override
+    public List<String> inserts(String kit) {
+        return shelves.inserts(kit, shelves.now());
+    }
+
+    @Override
     public List<Lot> lots(Instant at) {
         return shelves.lots(at);
     }

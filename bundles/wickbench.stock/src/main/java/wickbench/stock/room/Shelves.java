@@ -14,6 +14,7 @@ import wickbench.api.home.Home;
 import wickbench.api.index.Index;
 import wickbench.api.lot.LotId;
 import wickbench.api.profile.SiteFacts;
+import wickbench.api.profile.SiteProfile;
 import wickbench.stock.Lot;
 
 /** Reads lots as they stood; what the services of this bundle stand on. */
@@ -28,13 +29,16 @@ public final class Shelves {
     private final Home home;
     private final Index index;
     private final SiteFacts site;
+    private final SiteProfile profile;
     private final Parsed parsed = new Parsed();
 
     @Activate
-    public Shelves(@Reference Home home, @Reference Index index, @Reference SiteFacts site) {
+    public Shelves(
+            @Reference Home home, @Reference Index index, @Reference SiteFacts site, @Reference SiteProfile profile) {
         this.home = home;
         this.index = index;
         this.site = site;
+        this.profile = profile;
     }
 
     <T> T read(T unfounded, Function<Events, T> work) {
@@ -52,18 +56,37 @@ public final class Shelves {
 
     private Optional<Lot> lot(Events events, LotId id, Instant at) {
         List<Told> told = events.lot(id);
-        return told.isEmpty() ? Optional.empty() : new LotFold(events.kits(), zone()).at(id, told, events.uses(id), at);
+        return told.isEmpty() ? Optional.empty() : new LotFold(terms(events, at)).at(id, told, events.uses(id), at);
     }
 
     List<Lot> lots(Instant at) {
         return read(List.of(), events -> {
-            LotFold fold = new LotFold(events.kits(), zone());
+            LotFold fold = new LotFold(terms(events, at));
             Map<LotId, List<Told>> lots = events.lots();
             return lots.entrySet().stream()
                     .flatMap(each -> fold.at(each.getKey(), each.getValue(), events.uses(each.getKey()), at).stream())
                     .sorted(FIRST_EXPIRED_FIRST)
                     .toList();
         });
+    }
+
+    private Terms terms(Events events, Instant at) {
+        return new Terms(events.kits(), events.inserts(), waiving(at), zone());
+    }
+
+    /** Returns the revisions of the insert by which the methods of a kit were written at an instant. */
+    List<String> inserts(String kit, Instant at) {
+        return read(
+                List.of(),
+                events -> events.kits()
+                        .at(kit, at)
+                        .map(defined -> events.inserts().of(defined, at))
+                        .orElse(List.of()));
+    }
+
+    /** Returns which checks could be waived at an instant. */
+    Waiving waiving(Instant at) {
+        return new Waiving(profile.inForce(at));
     }
 
     Instant now() {

@@ -19,9 +19,11 @@ import wickbench.api.gate.Answer.Reason;
 import wickbench.api.gate.Gate;
 import wickbench.api.gate.Question;
 import wickbench.api.profile.SiteProfile;
+import wickbench.stock.Cause;
 import wickbench.stock.Device;
 import wickbench.stock.Lot;
 import wickbench.stock.LotState;
+import wickbench.stock.Quarantine;
 import wickbench.stock.room.StockView.Topic;
 
 /** The stock room's say on whether a strip may be started. */
@@ -76,6 +78,7 @@ public final class StockGate implements Gate {
                         StockGate::oldPouch,
                         StockGate::noneLeft,
                         this::otherKit,
+                        this::otherInsert,
                         this::overdue)
                 .flatMap(rule -> rule.apply(asked).stream())
                 .toList();
@@ -112,11 +115,14 @@ public final class StockGate implements Gate {
     }
 
     private static Optional<Reason> badlyStored(Asked asked) {
-        return asked.lot().quarantines().stream()
-                .filter(each ->
-                        asked.lot().state().quarantined() && each.cause().storage())
-                .findFirst()
-                .map(each -> new Reason("lot.storage", each.cause().code(), "a signed decision"));
+        String causes = asked.lot().quarantines().stream()
+                .map(Quarantine::cause)
+                .filter(Cause::storage)
+                .map(Cause::code)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return Optional.of(new Reason("lot.storage", causes, "a signed decision"))
+                .filter(reason -> asked.lot().state().quarantined() && !causes.isEmpty());
     }
 
     private static Optional<Reason> oldPouch(Asked asked) {
@@ -140,11 +146,23 @@ public final class StockGate implements Gate {
     /** A method is written for one kit; the times and limits of another are not its own. */
     private Optional<Reason> otherKit(Asked asked) {
         String kit = asked.lot().kit().name();
-        List<String> written =
-                shelves.read(List.of(), events -> events.kitsOf(asked.question().method()));
+        List<String> written = inserts().kits(asked.question().method());
         return written.isEmpty() || written.contains(kit)
                 ? Optional.empty()
                 : Optional.of(new Reason("lot.other-kit", kit, String.join(", ", written)));
+    }
+
+    /** A new insert may have changed times, amounts or limits; somebody compares it, and the strip stands meanwhile. */
+    private Optional<Reason> otherInsert(Asked asked) {
+        Lot lot = asked.lot();
+        List<String> written = inserts().of(asked.question().method(), lot.kit());
+        return lot.insert()
+                .filter(found -> written.stream().anyMatch(revision -> !revision.equals(found)))
+                .map(found -> new Reason("lot.other-insert", found, String.join(", ", written)));
+    }
+
+    private Inserts inserts() {
+        return shelves.read(Inserts.NONE, Events::inserts);
     }
 
     /** Equipment out of calibration is to be minded and refuses nothing. */
@@ -167,6 +185,9 @@ public final class StockGate implements Gate {
         facts.put("label_expiry", lot.label().toString());
         facts.put("effective_expiry", lot.effective().toString());
         facts.put("state", lot.state().code());
+        if (lot.waived()) {
+            facts.put("check", "waived");
+        }
         facts.put("strips_left", lot.strips().left().toPlainString());
         lot.pouch().ifPresent(opened -> facts.put("pouch_opened", opened.toString()));
         lot.insert().ifPresent(insert -> facts.put("insert_revision", insert));

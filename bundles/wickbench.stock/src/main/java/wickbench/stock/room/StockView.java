@@ -29,9 +29,8 @@ import wickbench.api.reading.RecordedReading;
 public final class StockView implements IndexView {
     public static final String NAME = "stock";
 
-    private static final List<String> FROM_THE_BENCH = List.of(
+    private static final List<String> STRIPS = List.of(
             StripRows.TABLE,
-            IssuedRows.TABLE,
             "create index by_result on strip (result)",
             "create index by_lot on strip (lot, taken, counts, route)",
             "create index by_kit on strip (kit, taken)");
@@ -89,12 +88,14 @@ public final class StockView implements IndexView {
 
     @Override
     public int version() {
-        return 4;
+        return 5;
     }
 
     @Override
     public List<String> tables() {
-        return Stream.concat(Arrays.stream(Topic.values()).flatMap(Topic::made), FROM_THE_BENCH.stream())
+        return Stream.of(
+                        Arrays.stream(Topic.values()).flatMap(Topic::made), STRIPS.stream(), IssuedRows.TABLES.stream())
+                .flatMap(some -> some)
                 .toList();
     }
 
@@ -122,7 +123,7 @@ public final class StockView implements IndexView {
         if (entry.is(RecordedReading.KIND, RecordedReading.VERSION)
                 || entry.is(CorrectedReading.KIND, CorrectedReading.VERSION)) {
             StripRows.take(entry, rows);
-        } else if (entry.is(IssuedRows.KIND, IssuedRows.VERSION)) {
+        } else if (IssuedRows.tells(entry)) {
             IssuedRows.take(entry, rows);
         } else if (Settlement.of(entry).isPresent()) {
             settled(entry, Settlement.of(entry).get(), rows);

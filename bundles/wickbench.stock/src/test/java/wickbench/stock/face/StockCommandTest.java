@@ -86,7 +86,7 @@ class StockCommandTest {
         stock("define", KIT.toString());
         assertThatThrownBy(() -> stock("receive", "--scan", "0100614141123452" + "17261231" + "10LOT4221SN0001"))
                 .hasRootCauseInstanceOf(BadInput.class);
-        assertThat(stock("receive", "--scan", "0100614141123452" + "17261231", "--lot", "LOT42"))
+        assertThat(stock("receive", "--scan", "0100614141123452" + "17261231", "--lot", "LOT42", "--insert", "3"))
                 .isZero();
     }
 
@@ -97,7 +97,8 @@ class StockCommandTest {
                 .hasRootCauseInstanceOf(BadInput.class);
         assertThatThrownBy(() -> stock("receive", "--kit", "nobody's", "--lot", "A2", "--expiry", "2026-12-31"))
                 .hasRootCauseInstanceOf(BadInput.class);
-        assertThatThrownBy(() -> stock("receive", "--kit", StockHome.KIT, "--lot", "A2", "--expiry", "2026-01-31"))
+        assertThatThrownBy(() -> stock(
+                        "receive", "--kit", StockHome.KIT, "--lot", "A2", "--expiry", "2026-01-31", "--insert", "3"))
                 .hasRootCauseInstanceOf(Refusal.class);
         assertThat(home.room.lots(home.clock.instant())).isEmpty();
     }

@@ -226,7 +226,8 @@ class LotFoldTest {
 
     private static Optional<Lot> fold(List<Told> told, Uses uses, Instant at) {
         KitBook kits = new KitBook(List.of(new KitBook.Defined(START, StockHome.kit())));
-        return new LotFold(kits, ZoneId.of("Europe/Vienna")).at(LOT, told, uses, at);
+        return new LotFold(new Terms(kits, Inserts.NONE, Waiving.NONE, ZoneId.of("Europe/Vienna")))
+                .at(LOT, told, uses, at);
     }
 
     private static Told received() {
@@ -241,6 +242,7 @@ class LotFoldTest {
                 LABEL,
                 1,
                 Optional.empty(),
+                List.of(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of("F1"),

@@ -248,7 +248,7 @@ class LotLifeTest {
                         late.expiry(),
                         1,
                         Instant.parse("2026-03-01T08:00:00Z"),
-                        Optional.empty(),
+                        Optional.of("3"),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),

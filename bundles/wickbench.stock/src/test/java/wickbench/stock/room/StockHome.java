@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import wickbench.api.authority.Authority;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.home.SimulatedClock;
@@ -24,9 +25,11 @@ import wickbench.api.method.LineRole;
 import wickbench.api.method.Method;
 import wickbench.api.method.Seen;
 import wickbench.api.person.PersonId;
+import wickbench.api.profile.ControlRule;
+import wickbench.api.profile.Profile;
 import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteFacts;
-import wickbench.api.profile.SiteProfile;
+import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.api.reading.Reason;
@@ -60,7 +63,6 @@ public final class StockHome implements AutoCloseable {
     public static final LotId LOT = new LotId("HZ-1");
 
     private static final Authority EVERYONE_MAY = (act, draft, passphrase) -> draft;
-    private static final SiteProfile NO_PROFILE = at -> Optional.empty();
     private static final Path DEMO = Path.of("..", "..", "demo");
 
     public final HomeFolder home;
@@ -77,6 +79,7 @@ public final class StockHome implements AutoCloseable {
     public final MethodShelf methods;
     public final OwedDesk owed;
     private int samples;
+    private Optional<Profile> profile = Optional.empty();
 
     public StockHome(Path folder) {
         home = new HomeFolder(folder);
@@ -88,17 +91,17 @@ public final class StockHome implements AutoCloseable {
                 journal,
                 () -> List.of(new StockView(), new BenchView(), new OwedView(), new AttachmentView()));
         SiteFacts site = () -> Site.of(Optional.empty(), journal.founding());
-        shelves = new Shelves(home, index, site);
+        shelves = new Shelves(home, index, site, at -> profile);
         Pen pen = new Pen(home, journal, EVERYONE_MAY, site);
         room = new Room(shelves, journal);
         keeping = new Keeping(shelves, pen);
         attachments = new AttachmentService(home, journal, index);
         fridges = new FridgeService(shelves, pen, index, Optional.of(attachments));
-        gate = new StockGate(shelves, NO_PROFILE);
+        gate = new StockGate(shelves, at -> profile);
         owed = new OwedDesk(journal, index, EVERYONE_MAY);
         methods = new MethodShelf(journal, index, EVERYONE_MAY);
         door = new RecordingDoor(
-                home, journal, index, methods, new Neighbours(List.of(gate), NO_PROFILE), EVERYONE_MAY);
+                home, journal, index, methods, new Neighbours(List.of(gate), at -> profile), EVERYONE_MAY);
     }
 
     /** With a kit of 5 strips a pouch and 4 pouches a box, a method for it, and a fridge. */
@@ -130,14 +133,38 @@ public final class StockHome implements AutoCloseable {
     }
 
     public static Method method() {
+        return method(1, "3");
+    }
+
+    /** Returns a version that is written by a revision of the insert. */
+    public static Method method(int version, String revision) {
         try {
             String name = "hazelnut-swab-dry.json";
-            return MethodJson.read(
-                            name, Files.readString(DEMO.resolve("methods").resolve(name)))
-                    .orRefuse();
+            String text = Files.readString(DEMO.resolve("methods").resolve(name))
+                    .replace("\"version\": 1", "\"version\": " + version)
+                    .replace("\"insert_revision\": \"3\"", "\"insert_revision\": \"" + revision + "\"");
+            return MethodJson.read(name, text).orRefuse();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** From now on the site's profile waives the checks of these kits, and wants these kinds of entry signed. */
+    public StockHome waiving(Set<String> kits, Set<String> signed) {
+        profile = Optional.of(new Profile(
+                "Feldmark Mill",
+                ZONE,
+                List.of(),
+                Set.of(),
+                signed,
+                BigDecimal.ZERO,
+                7,
+                List.of(Outcome.values()),
+                Profile.LEAST_RETENTION_YEARS,
+                Optional.empty(),
+                ControlRule.NONE,
+                kits));
+        return this;
     }
 
     /** Lets time pass. */
@@ -153,7 +180,7 @@ public final class StockHome implements AutoCloseable {
                 LocalDate.parse(expiry),
                 boxes,
                 clock.instant(),
-                Optional.empty(),
+                Optional.of("3"),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of("F1"),
