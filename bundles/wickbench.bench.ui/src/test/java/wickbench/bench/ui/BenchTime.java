@@ -8,13 +8,15 @@ import wickbench.bench.run.Moment;
 
 /** Clocks that stand until a test lets time pass; safe for several threads. */
 final class BenchTime implements Clocks {
-    private final Instant wall = InstantSource.system().instant();
     private Duration since = Duration.ofHours(3);
+    /** The wall when the machine started, such that it now agrees with the clock of the journal. */
+    private final Instant started = InstantSource.system().instant().minus(since);
+
     private Duration moved = Duration.ZERO;
 
     @Override
     public synchronized Moment now() {
-        return new Moment(wall.plus(since).plus(moved), "test", since);
+        return new Moment(started.plus(since).plus(moved), "test", since);
     }
 
     synchronized void pass(Duration span) {

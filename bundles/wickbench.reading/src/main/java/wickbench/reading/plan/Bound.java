@@ -3,13 +3,13 @@ package wickbench.reading.plan;
 /** What the work that is left takes at least, whatever its order. */
 final class Bound {
     private final Jobs jobs;
-    private final long[] release;
-    private final long[] length;
+    private final Releases looks;
+    private final LastStart lastStart;
 
     Bound(Jobs jobs) {
         this.jobs = jobs;
-        release = new long[jobs.count];
-        length = new long[jobs.count];
+        looks = new Releases(jobs.count);
+        lastStart = new LastStart(jobs);
     }
 
     /**
@@ -19,7 +19,8 @@ final class Bound {
      * @param read how many of each class are read
      */
     long of(Order order, int[] dipped, int[] read) {
-        return Math.max(lastTail(order, dipped), looks(order, dipped, read));
+        return Math.max(
+                looksBefore(order, dipped, read), Math.max(lastTail(order, dipped), looks(order, dipped, read)));
     }
 
     /** The strip started last develops after all hands-on work; longest tails first is the best order. */
@@ -40,7 +41,7 @@ final class Bound {
     /** Looks as soon as their strips may have developed, hands-on work in every gap, cut at will. */
     long looks(Order order, int[] dipped, int[] read) {
         long hands = 0;
-        int looks = 0;
+        looks.clear();
         for (int c = 0; c < jobs.classes.length; c++) {
             int[] members = jobs.classes[c];
             for (int i = read[c]; i < members.length; i++) {
@@ -48,34 +49,14 @@ final class Bound {
                 boolean waits = i >= dipped[c];
                 long starts = waits ? order.end() + (i - dipped[c] + 1) * jobs.hands[strip] : order.started(strip);
                 hands += waits ? jobs.hands[strip] : 0;
-                insert(looks++, starts + jobs.develop[strip], jobs.look[strip]);
+                looks.insert(starts + jobs.develop[strip], jobs.look[strip]);
             }
         }
-        return served(order.end(), hands, looks);
+        return looks.served(order.end(), hands);
     }
 
-    private long served(long from, long hands, int looks) {
-        long end = from;
-        long left = hands;
-        for (int i = 0; i < looks; i++) {
-            if (release[i] > end) {
-                left -= Math.min(left, release[i] - end);
-                end = release[i];
-            }
-            end += length[i];
-        }
-        return end + left;
-    }
-
-    /** Keeps the looks by release; each class comes in order, so there is little to move. */
-    private void insert(int looks, long soonest, long takes) {
-        int place = looks;
-        while (place > 0 && release[place - 1] > soonest) {
-            release[place] = release[place - 1];
-            length[place] = length[place - 1];
-            place--;
-        }
-        release[place] = soonest;
-        length[place] = takes;
+    /** Looks that must come before the last start put it off. */
+    long looksBefore(Order order, int[] dipped, int[] read) {
+        return lastStart.of(order, dipped, read);
     }
 }

@@ -1,6 +1,7 @@
 package wickbench.reading.plan;
 
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * The times of a plan, in milliseconds.
@@ -26,6 +27,15 @@ record Found(long[] started, long[] readAt, long total) {
             }
         }
         return new Found(started, readAt, total);
+    }
+
+    /** Returns this plan read from its end, beginning when the operator is free. */
+    Found backwards(long freeFrom) {
+        long end = freeFrom + total;
+        return new Found(
+                LongStream.of(readAt).map(at -> end - at).toArray(),
+                LongStream.of(started).map(at -> end - at).toArray(),
+                end);
     }
 
     /** Returns how long strips wait after they have developed, added up. */

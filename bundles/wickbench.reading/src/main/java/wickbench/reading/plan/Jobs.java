@@ -2,6 +2,7 @@ package wickbench.reading.plan;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,20 +32,14 @@ final class Jobs {
 
     final long freeFrom;
 
-    private Jobs(List<StartedStrip> kept, PlanRequest request) {
-        List<PlanStrip> strips = new ArrayList<>();
-        kept.forEach(strip -> strips.add(strip.strip()));
-        strips.addAll(request.toStart());
-        count = strips.size();
-        hands = millis(strips, PlanStrip::handsOn);
-        develop = millis(strips, PlanStrip::develop);
-        look = millis(strips, PlanStrip::look);
-        slack = millis(strips, request.rule()::slack);
-        started = new long[count];
-        for (int job = 0; job < count; job++) {
-            started[job] = job < kept.size() ? kept.get(job).startedAt().toMillis() : NOT_STARTED;
-        }
-        freeFrom = request.freeFrom().toMillis();
+    private Jobs(long[] hands, long[] develop, long[] look, long[] slack, long[] started, long freeFrom) {
+        this.count = hands.length;
+        this.hands = hands;
+        this.develop = develop;
+        this.look = look;
+        this.slack = slack;
+        this.started = started;
+        this.freeFrom = freeFrom;
         classes = classes();
         running = new int[classes.length];
         for (int c = 0; c < classes.length; c++) {
@@ -56,7 +51,26 @@ final class Jobs {
 
     /** Takes the running strips that are kept and all that wait. */
     static Jobs of(List<StartedStrip> kept, PlanRequest request) {
-        return new Jobs(kept, request);
+        List<PlanStrip> strips = new ArrayList<>();
+        kept.forEach(strip -> strips.add(strip.strip()));
+        strips.addAll(request.toStart());
+        long[] started = new long[strips.size()];
+        Arrays.fill(started, NOT_STARTED);
+        for (int job = 0; job < kept.size(); job++) {
+            started[job] = kept.get(job).startedAt().toMillis();
+        }
+        return new Jobs(
+                millis(strips, PlanStrip::handsOn),
+                millis(strips, PlanStrip::develop),
+                millis(strips, PlanStrip::look),
+                millis(strips, request.rule()::slack),
+                started,
+                request.freeFrom().toMillis());
+    }
+
+    /** Returns the jobs as they are seen by one who reads a plan from its end: looks come first, hands-on work last. */
+    Jobs backwards() {
+        return new Jobs(look, develop, hands, slack, started, 0);
     }
 
     /** Returns how many blocks of work there are: a look for each strip, and hands-on work for each that waits. */
@@ -70,6 +84,10 @@ final class Jobs {
 
     boolean isRunning(int job) {
         return started[job] != NOT_STARTED;
+    }
+
+    boolean anyRunning() {
+        return Arrays.stream(running).anyMatch(count -> count > 0);
     }
 
     /** Returns the time from the end of hands-on work to the end of the earliest look. */

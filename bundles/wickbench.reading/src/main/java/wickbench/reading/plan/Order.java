@@ -23,7 +23,10 @@ final class Order {
     /** What the strips read among the first {@code d} blocks wait at least, whatever the times. */
     private final long[] lateness;
 
-    private final long[] path;
+    /** How much work the first {@code d} blocks are. */
+    private final long[] work;
+
+    private final Waits waits;
     private int size;
 
     /**
@@ -42,7 +45,8 @@ final class Order {
         at = new long[2 * jobs.count + 1][];
         at[0] = new long[0];
         lateness = new long[2 * jobs.count + 1];
-        path = new long[2 * jobs.count];
+        work = new long[2 * jobs.count + 1];
+        waits = new Waits(jobs, this);
     }
 
     int size() {
@@ -76,6 +80,11 @@ final class Order {
         return Math.max(end(), started(strip) + jobs.develop[strip]);
     }
 
+    /** Returns how long after a strip's start the operator is free at the soonest, however far the start is put off. */
+    long workSince(int strip) {
+        return jobs.isRunning(strip) ? end() - jobs.started[strip] : work[size] - work[dipAt[strip] + 1];
+    }
+
     /** Lets a block follow; tells whether all can still be done before the cap. It stays until {@link #undo}. */
     boolean append(int strip, boolean look) {
         long begin = look ? readable(strip) : end();
@@ -85,7 +94,8 @@ final class Order {
         if (!look) {
             dipAt[strip] = block;
         }
-        lateness[size] = lateness[block] + (look && countsWaits ? waits(strip, block, begin) : 0);
+        lateness[size] = lateness[block] + (look && countsWaits ? waits.of(strip, block, begin) : 0);
+        work[size] = work[block] + length(block);
         long[] times = times(size);
         System.arraycopy(at[block], 0, times, 0, block);
         times[block] = begin;
@@ -149,29 +159,17 @@ final class Order {
         return first;
     }
 
-    /** Returns what the order alone makes a strip wait: the longest path from its start to its look, less what is allowed. */
-    private long waits(int strip, int look, long begin) {
-        if (jobs.isRunning(strip)) {
-            return begin - jobs.started[strip] - jobs.develop[strip];
-        }
-        int dip = dipAt[strip];
-        path[dip] = 0;
-        for (int block = dip + 1; block <= look; block++) {
-            path[block] = path[block - 1] + length(block - 1);
-            int other = job[block];
-            if (isLook[block] && !jobs.isRunning(other) && dipAt[other] >= dip) {
-                path[block] = Math.max(path[block], path[dipAt[other]] + jobs.hands[other] + jobs.develop[other]);
-            }
-        }
-        return path[look] - jobs.hands[strip] - jobs.develop[strip];
-    }
-
     /** Returns what the strips that are read wait at least in all. */
     long lateness() {
         return lateness[size];
     }
 
-    private long length(int block) {
+    /** Returns the block in which a strip of this order is started. */
+    int dipAt(int strip) {
+        return dipAt[strip];
+    }
+
+    long length(int block) {
         return isLook[block] ? jobs.look[job[block]] : jobs.hands[job[block]];
     }
 

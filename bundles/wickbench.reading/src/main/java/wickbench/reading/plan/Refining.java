@@ -22,12 +22,8 @@ record Refining(Jobs jobs, int part, Found best, long bound, boolean proven) {
 
     /** Returns the shortest plan, with waits and slack as they fell. */
     static Refining shortest(Jobs jobs, int part) {
-        long least = new Bound(jobs)
-                .of(new Order(jobs, jobs.slack, Long.MAX_VALUE, false), jobs.running, new int[jobs.classes.length]);
-        LeastTotal total = new LeastTotal(jobs, OneByOne.of(jobs), least);
-        Search search = new Search(jobs, total, effort(jobs, FOR_TOTAL / part));
-        Found found = search.run().orElseThrow();
-        return new Refining(jobs, part, found, search.exhausted() ? found.total() : least, search.exhausted());
+        BothWays total = BothWays.search(jobs, effort(jobs, FOR_TOTAL / part));
+        return new Refining(jobs, part, total.best(), total.bound(), total.proven());
     }
 
     /** Returns the plan that is best by all three aims, as far as the effort goes. */

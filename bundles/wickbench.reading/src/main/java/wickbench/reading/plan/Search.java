@@ -120,7 +120,8 @@ final class Search {
         count(move, 1);
         if (!possible
                 || !goal.worth(bound.lastTail(order, dipped), order)
-                || !goal.worth(bound.looks(order, dipped, read), order)) {
+                || !goal.worth(bound.looks(order, dipped, read), order)
+                || !goal.worth(bound.looksBefore(order, dipped, read), order)) {
             back();
         } else if (order.size() == blocks) {
             goal.keep(order);
