@@ -54,11 +54,30 @@ public final class AttachmentService implements Attachments {
         if (journal.entry(about).isEmpty()) {
             throw bad(about.toString(), "attachment.no-entry");
         }
+        return aside(content, name, (storage, aside) -> keep(storage, aside, proper, about, by));
+    }
+
+    @Override
+    public Looked look(InputStream content, String name) {
+        FileName proper = FileName.of(name);
+        return aside(content, name, (storage, aside) -> {
+            Look.Known known = known(aside, proper);
+            return new Looked(aside.content(), known.type(), known.picture());
+        });
+    }
+
+    /** Does something with the bytes of a file, written aside for so long. */
+    @FunctionalInterface
+    private interface Work<T> {
+        T with(Storage storage, Storage.Aside aside) throws IOException;
+    }
+
+    private <T> T aside(InputStream content, String name, Work<T> work) {
         Storage storage = storage();
         try {
             Storage.Aside aside = storage.aside(content, MOST_BYTES);
             try {
-                return keep(storage, aside, proper, about, by);
+                return work.with(storage, aside);
             } finally {
                 storage.drop(aside);
             }
@@ -69,13 +88,17 @@ public final class AttachmentService implements Attachments {
         }
     }
 
-    private Kept keep(Storage storage, Storage.Aside aside, FileName name, EntryRef about, PersonId by)
-            throws IOException {
+    private Look.Known known(Storage.Aside aside, FileName name) throws IOException {
         Look look = FileLook.at(aside.path(), name);
         if (look instanceof Look.Unreadable why) {
             throw bad(name.value(), "unreadable." + why.reason());
         }
-        Look.Known known = (Look.Known) look;
+        return (Look.Known) look;
+    }
+
+    private Kept keep(Storage storage, Storage.Aside aside, FileName name, EntryRef about, PersonId by)
+            throws IOException {
+        Look.Known known = known(aside, name);
         storage.keep(aside);
         Added added = new Added(aside.content(), aside.size(), known.type(), name, about);
         UUID id = Draft.contentId(Added.KIND, added.body());

@@ -64,7 +64,7 @@ final class Acts {
     }
 
     Draft next() {
-        return switch (chance.nextInt(13)) {
+        return switch (chance.nextInt(14)) {
             case 0, 1 -> issue();
             case 2 -> withdraw();
             case 3, 4 -> record();
@@ -75,6 +75,7 @@ final class Acts {
             case 9 -> doubt();
             case 10 -> trust();
             case 11 -> decide();
+            case 12 -> plant();
             default -> settle();
         };
     }
@@ -140,6 +141,16 @@ final class Acts {
         return readings.isEmpty()
                 ? doubt()
                 : draft(Settled.KIND, new Settled(known(), Owed.DECIDE, "agreed", doubts).body());
+    }
+
+    /** States one of two lines in one of three ways, or changes one. */
+    private Draft plant() {
+        Json.Obj line = Json.object().with("line", "L" + chance.nextInt(2));
+        return chance.nextBoolean()
+                ? draft("line.stated", line.with("name", "Line " + chance.nextInt(3)))
+                : draft(
+                        "changeover.made",
+                        line.with("from", "a").with("to", "b").with("at", START.toString()));
     }
 
     private Draft attach() {

@@ -26,6 +26,7 @@ import wickbench.ledger.services.LedgerView;
 import wickbench.people.PeopleView;
 import wickbench.people.RecoveryView;
 import wickbench.people.profile.ProfileView;
+import wickbench.plant.book.PlantView;
 import wickbench.stock.room.StockView;
 
 /** A station with journal, index and the views of the house, and a clock that may be wrong. */
@@ -35,6 +36,7 @@ final class House implements AutoCloseable {
             new OwedView(),
             new LedgerView(),
             new StockView(),
+            new PlantView(),
             new PeopleView(),
             new RecoveryView(),
             new ProfileView(),

@@ -34,6 +34,23 @@ public interface Attachments {
      */
     Kept add(InputStream content, String name, EntryRef about, PersonId by);
 
+    /**
+     * Says what a file is before it is added; nothing is kept and nothing decoded.
+     *
+     * @param content read once and not closed
+     * @param name what the file was called
+     * @throws wickbench.api.check.BadInput as {@link #add} does
+     */
+    Looked look(InputStream content, String name);
+
+    /**
+     * What a file turned out to be.
+     *
+     * @param content SHA-256 of its bytes
+     * @param picture what its header says; empty for what is no picture
+     */
+    record Looked(Hash content, MediaType type, Optional<Picture> picture) {}
+
     /** Returns what was added to an entry, in the order of adding. */
     List<Attachment> of(EntryRef about);
 

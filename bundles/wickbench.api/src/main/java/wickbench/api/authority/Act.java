@@ -50,6 +50,12 @@ public enum Act implements Coded {
     PLAN_RELEASE(true, Role.REVIEWER),
     /** Let held product, a batch or a line go. */
     RELEASE(true, Role.RELEASER),
+    /** State lines, points, products, cleans, rules and the floor picture; open a series that shows that a clean works. */
+    KEEP_PLANT(false, Role.REVIEWER),
+    /** Stand behind a clean that was shown to work. */
+    VALIDATE_CLEAN(true, Role.REVIEWER),
+    /** Answer for a test of the programme that was missed. */
+    EXCUSE_DUE(true, Role.REVIEWER),
     /** Say by which of several decisions a subject stands that stations made without knowing of one another. */
     SETTLE_CLASH(true, Role.REVIEWER, Role.RELEASER, Role.ADMINISTRATOR);
 

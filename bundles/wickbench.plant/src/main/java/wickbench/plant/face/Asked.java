@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
+import wickbench.plant.book.PlantWords;
 import wickbench.plant.order.ChangeTable;
 import wickbench.plant.order.DayRequest;
 import wickbench.plant.order.DayRequest.Before;

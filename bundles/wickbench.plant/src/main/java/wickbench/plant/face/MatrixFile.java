@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.figures.sums.TableText;
+import wickbench.plant.book.PlantWords;
 import wickbench.plant.order.ChangeTable;
 
 /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
+import wickbench.plant.book.PlantWords;
 import wickbench.plant.order.ChangeTable;
 import wickbench.plant.order.DayOrder.Found;
 

@@ -1,59 +1,38 @@
 package wickbench.plant.face;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import wickbench.api.check.Refusal;
+import wickbench.api.authority.SignIn;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
-import wickbench.plant.order.ChangeTable;
-import wickbench.plant.order.DayOrder;
-import wickbench.plant.order.DayOrder.Found;
-import wickbench.plant.order.DayPlanner;
+import wickbench.plant.PlantBook;
+import wickbench.plant.PlantKeeping;
 
-/** {@code plant}: which products to make in which order. */
+/** {@code plant}: which tests, where and when, and in which order the products. */
 @Component(property = CommandSet.NAME + "=plant")
 public final class PlantCommand implements CommandSet {
+    private final PlantBook book;
+    private final PlantKeeping keeping;
+    private final SignIn signIn;
+
+    @Activate
+    public PlantCommand(@Reference PlantBook book, @Reference PlantKeeping keeping, @Reference SignIn signIn) {
+        this.book = book;
+        this.keeping = keeping;
+        this.signIn = signIn;
+    }
 
     @Override
     public Object commands(Terminal terminal) {
-        return new Plant(terminal);
+        return new Plant(new Doors(book, keeping, new Hands(terminal, signIn), terminal));
     }
 
-    @Command(name = "plant")
-    private static final class Plant {
-        private final Terminal terminal;
-
-        Plant(Terminal terminal) {
-            this.terminal = terminal;
-        }
-
-        @Command(name = "order")
-        int order(
-                @Option(names = "--matrix", required = true, paramLabel = "FILE.csv", descriptionKey = "matrix")
-                        Path matrix,
-                @Option(names = "--closed", descriptionKey = "closed") boolean closed,
-                @Option(names = "--at", paramLabel = "PRODUCT=PLACE", descriptionKey = "at") List<String> places,
-                @Option(names = "--before", paramLabel = "FIRST=THEN", descriptionKey = "before") List<String> before,
-                @Option(names = "--runs", paramLabel = "PRODUCT=MINUTES", descriptionKey = "runs") List<String> runs,
-                @Option(names = "--due", paramLabel = "PRODUCT=MINUTES", descriptionKey = "due") List<String> due) {
-            ChangeTable table = MatrixFile.read(matrix);
-            Asked.Typed typed = new Asked.Typed(some(places), some(runs), some(due), some(before));
-            DayOrder answer = DayPlanner.plan(new Asked(table, closed).of(typed));
-            if (answer instanceof Found found) {
-                new OrderPrint(table, closed, terminal).print(found);
-                return 0;
-            }
-            boolean proven = answer instanceof DayOrder.Impossible;
-            throw new Refusal(
-                    "plant.order", PlantWords.get(proven ? "order.impossible" : "order.none-found", DayPlanner.PROVEN));
-        }
-
-        private static List<String> some(List<String> typed) {
-            return typed == null ? List.of() : new ArrayList<>(typed);
+    @Command(name = "plant", synopsisSubcommandLabel = "COMMAND")
+    private static final class Plant extends CleanCommands {
+        Plant(Doors doors) {
+            super(doors);
         }
     }
 }

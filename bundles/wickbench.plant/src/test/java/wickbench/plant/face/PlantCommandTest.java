@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +23,7 @@ import picocli.CommandLine;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
 import wickbench.api.json.Json;
+import wickbench.plant.book.PlantHome;
 import wickbench.testing.HeardTerminal;
 import wickbench.testing.Schemas;
 
@@ -36,7 +39,22 @@ class PlantCommandTest {
             """;
 
     @TempDir
+    private static Path houses;
+
+    private static PlantHome home;
+
+    @TempDir
     Path folder;
+
+    @BeforeAll
+    static void open() {
+        home = new PlantHome(houses.resolve("home"));
+    }
+
+    @AfterAll
+    static void close() {
+        home.close();
+    }
 
     @Test
     void the_published_optimum_of_br17_is_found_and_proven() throws IOException {
@@ -179,7 +197,7 @@ class PlantCommandTest {
         String[] all =
                 Stream.concat(Stream.of("order"), Arrays.stream(arguments)).toArray(String[]::new);
         List<RuntimeException> failures = new ArrayList<>();
-        CommandLine line = new CommandLine(new PlantCommand().commands(heard));
+        CommandLine line = new CommandLine(new PlantCommand(home.book, home.keeping, new OpenHouse()).commands(heard));
         line.setExecutionExceptionHandler((failure, command, parsed) -> {
             failures.add((RuntimeException) failure);
             return 2;
