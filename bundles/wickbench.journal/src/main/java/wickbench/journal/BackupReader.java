@@ -12,6 +12,7 @@ import wickbench.api.backup.Restored;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.Verification;
 import wickbench.api.progress.Progress;
+import wickbench.api.report.WholeFolder;
 
 /**
  * Makes a home of a back-up: copies and proves every file beside the home, verifies the whole journal there, and renames last.
@@ -47,8 +48,7 @@ final class BackupReader {
 
     Restored restore(Path home, Progress progress) throws IOException {
         Folders.needEmptyHome(home);
-        Path beside = Folders.beside(home);
-        try {
+        return new WholeFolder(home).write(beside -> {
             long total =
                     manifest.files().stream().mapToLong(Manifest.Item::bytes).sum();
             FileCopy copy = new FileCopy(total, progress);
@@ -56,12 +56,9 @@ final class BackupReader {
             Verification shown = verify(beside, copy.second());
             Files.write(
                     beside.resolve(RestoredMark.FILE), RestoredMark.of(manifest).bytes());
-            Folders.settle(beside, home);
             Backup from = new Backup(folder, manifest.made(), manifest.checkpoint());
             return new Restored(home, from, shown, Optional.empty());
-        } finally {
-            Folders.remove(beside);
-        }
+        });
     }
 
     private void copy(FileCopy copy, Path beside) throws IOException {

@@ -14,6 +14,7 @@ import wickbench.api.backup.Backup;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.Verification;
 import wickbench.api.progress.Progress;
+import wickbench.api.report.WholeFolder;
 
 /**
  * Copies a home while it may be recorded in.
@@ -38,17 +39,14 @@ final class BackupWriter {
     }
 
     Backup write(Path folder, Instant now) throws IOException {
-        Path beside = Folders.ownersOnly(Folders.beside(folder));
-        try {
+        new WholeFolder(folder).write(beside -> {
+            Folders.ownersOnly(beside);
             List<Path> files = files();
             FileCopy copy = new FileCopy(files.stream().mapToLong(cut::length).sum(), progress);
             List<Manifest.Item> items = copy(files, copy, Files.createDirectory(beside.resolve(HOME)));
             verify(beside.resolve(HOME), copy.second());
-            Files.write(beside.resolve(Manifest.FILE), new Manifest(now, cut.checkpoint(), items).bytes());
-            Folders.settle(beside, folder);
-        } finally {
-            Folders.remove(beside);
-        }
+            return Files.write(beside.resolve(Manifest.FILE), new Manifest(now, cut.checkpoint(), items).bytes());
+        });
         return new Backup(folder, now, cut.checkpoint());
     }
 

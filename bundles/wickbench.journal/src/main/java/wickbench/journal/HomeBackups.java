@@ -24,6 +24,7 @@ import wickbench.api.home.Home;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.StationId;
 import wickbench.api.progress.Progress;
+import wickbench.api.report.WholeFolder;
 
 /** The back-ups of a home, for a program with or without a framework. */
 public final class HomeBackups implements Backups {
@@ -98,7 +99,7 @@ public final class HomeBackups implements Backups {
         for (Backup old : mine.subList(Math.min(plan.keep(), mine.size()), mine.size())) {
             // without its list first, so that what a crash leaves does not look like a back-up
             Files.delete(old.folder().resolve(Manifest.FILE));
-            Folders.remove(old.folder());
+            WholeFolder.remove(old.folder());
         }
     }
 

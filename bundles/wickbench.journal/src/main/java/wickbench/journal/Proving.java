@@ -20,6 +20,7 @@ import wickbench.api.journal.Hash;
 import wickbench.api.journal.Proofs;
 import wickbench.api.journal.StationId;
 import wickbench.api.progress.Progress;
+import wickbench.api.report.WholeFolder;
 import wickbench.proof.Digest;
 
 /** Proves what the stations of a home hold. */
@@ -149,7 +150,7 @@ final class Proving implements Proofs, Closeable {
         for (StationTree tree : trees.values()) {
             tree.close();
             if (!writable) {
-                Folders.remove(tree.folder());
+                WholeFolder.remove(tree.folder());
             }
         }
         trees.clear();

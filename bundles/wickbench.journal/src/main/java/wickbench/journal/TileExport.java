@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import wickbench.api.check.Refusal;
 import wickbench.api.progress.Progress;
+import wickbench.api.report.WholeFolder;
 
 /**
  * Writes a station's journal as C2SP tlog-tiles: {@code checkpoint}, {@code tile/LEVEL/…} with 256 hashes each and
@@ -36,15 +37,11 @@ final class TileExport {
 
     void write(Path folder) throws IOException {
         Folders.needEmpty(folder, "export.folder");
-        Path beside = Folders.beside(folder);
-        try {
+        new WholeFolder(folder).write(beside -> {
             tree.under(seal, progress, files -> tiles(files, beside.resolve("tile")));
             entries(beside.resolve("tile").resolve("entries"));
-            Files.writeString(beside.resolve("checkpoint"), seal.note(), StandardCharsets.UTF_8);
-            Folders.settle(beside, folder);
-        } finally {
-            Folders.remove(beside);
-        }
+            return Files.writeString(beside.resolve("checkpoint"), seal.note(), StandardCharsets.UTF_8);
+        });
     }
 
     private void tiles(TreeFiles files, Path tiles) throws IOException {

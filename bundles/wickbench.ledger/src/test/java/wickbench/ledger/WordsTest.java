@@ -4,7 +4,7 @@ import org.junit.jupiter.api.Test;
 import wickbench.testing.WordsCheck;
 
 class WordsTest {
-    private final WordsCheck words = new WordsCheck("ledger", "ledger-acts");
+    private final WordsCheck words = new WordsCheck("ledger", "ledger-acts", "ledger-pack", "ledger-papers");
 
     @Test
     void every_word_asked_for_is_there_and_no_other() {

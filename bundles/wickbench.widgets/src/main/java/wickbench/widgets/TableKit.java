@@ -56,6 +56,11 @@ public final class TableKit<T> {
         rows.restart(ask());
     }
 
+    /** Returns the words in the filter box. */
+    public String filter() {
+        return bar.filter();
+    }
+
     /** Puts words into the filter box and reads anew. */
     public void filter(String words) {
         bar.filter(words);

@@ -1,6 +1,7 @@
 package wickbench.api.journal;
 
 import java.util.List;
+import wickbench.api.json.Json;
 
 /**
  * All that is needed to prove an entry without this program.
@@ -27,5 +28,24 @@ public record EntryProof(
     public EntryProof {
         inclusion = List.copyOf(inclusion);
         consistency = List.copyOf(consistency);
+    }
+
+    /** Returns it as people are given it, in the form {@code proof-1}. */
+    public Json.Obj json() {
+        return Json.object()
+                .with("entry", entry.toString())
+                .with("line", line)
+                .with("index", entry.seq())
+                .with("leaf", leaf.hex())
+                .with("size", size)
+                .with("root", root.hex())
+                .with("inclusion", hashes(inclusion))
+                .with("consistency", hashes(consistency))
+                .with("checkpoint", checkpoint.json())
+                .with("public_key", publicKey);
+    }
+
+    private static Json hashes(List<Hash> hashes) {
+        return Json.texts(hashes.stream().map(Hash::hex).toList());
     }
 }

@@ -36,13 +36,7 @@ final class JournalJson {
     }
 
     static Json checkpoint(Optional<Checkpoint> checkpoint) {
-        return checkpoint
-                .<Json>map(made -> Json.object()
-                        .with("station", made.station().value())
-                        .with("size", made.size())
-                        .with("root", made.root().hex())
-                        .with("note", made.note()))
-                .orElse(Json.Null.NULL);
+        return checkpoint.<Json>map(Checkpoint::json).orElse(Json.Null.NULL);
     }
 
     static Json comparison(Comparison comparison) {

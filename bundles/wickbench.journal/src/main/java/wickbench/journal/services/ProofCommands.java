@@ -10,7 +10,6 @@ import wickbench.api.command.Terminal;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Comparison;
 import wickbench.api.journal.EntryProof;
-import wickbench.api.journal.Hash;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.Proofs;
 import wickbench.api.journal.StationId;
@@ -36,29 +35,11 @@ final class ProofCommands {
                 new EntryName(journal, words).find(name),
                 against.map(OptionalLong::of).orElse(OptionalLong.empty()));
         if (terminal.json()) {
-            terminal.json(json(proof));
+            terminal.json(proof.json());
         } else {
             print(proof);
         }
         return 0;
-    }
-
-    static Json.Obj json(EntryProof proof) {
-        return Json.object()
-                .with("entry", proof.entry().toString())
-                .with("line", proof.line())
-                .with("index", proof.entry().seq())
-                .with("leaf", proof.leaf().hex())
-                .with("size", proof.size())
-                .with("root", proof.root().hex())
-                .with("inclusion", hashes(proof.inclusion()))
-                .with("consistency", hashes(proof.consistency()))
-                .with("checkpoint", JournalJson.checkpoint(Optional.of(proof.checkpoint())))
-                .with("public_key", proof.publicKey());
-    }
-
-    private static Json hashes(List<Hash> hashes) {
-        return Json.texts(hashes.stream().map(Hash::hex).toList());
     }
 
     private void print(EntryProof proof) {

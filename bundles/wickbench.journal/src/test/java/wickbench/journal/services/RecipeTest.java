@@ -3,16 +3,12 @@ package wickbench.journal.services;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.UUID;
-import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,19 +24,15 @@ import wickbench.api.person.PersonId;
 import wickbench.api.progress.Progress;
 import wickbench.journal.JournalFolder;
 import wickbench.testing.Meets;
+import wickbench.testing.Recipe;
+import wickbench.testing.Recipe.Said;
 
 /** The page for auditors, run as it is printed: its scripts are taken out of it, saved and executed in its order. */
 class RecipeTest {
-    private static final Path PAGE = Path.of("..", "..", "docs", "verify-without-wickbench.md");
-    private static final Pattern BLOCK = Pattern.compile("```(sh|python)\n(.*?)```", Pattern.DOTALL);
     private static final int ENTRIES = 700;
-    private static final long PATIENCE_SECONDS = 60;
 
     @TempDir
     Path folder;
-
-    /** What came of a run: its exit code and everything it printed. */
-    private record Said(int code, String text) {}
 
     @BeforeEach
     void exportTiles() {
@@ -63,7 +55,7 @@ class RecipeTest {
         try (JournalFolder journal = open()) {
             EntryProof proof =
                     journal.proofs().prove(new EntryRef(new StationId("station-1"), place), OptionalLong.of(against));
-            save(ProofCommands.json(proof).canonical());
+            save(proof.json().canonical());
             return proof;
         }
     }
@@ -72,37 +64,8 @@ class RecipeTest {
         Files.writeString(folder.resolve("proof.json"), proof);
     }
 
-    /** Runs the page from its top to its end, or to the first step that fails. */
     private Said run() throws IOException, InterruptedException {
-        StringBuilder text = new StringBuilder();
-        Matcher blocks = BLOCK.matcher(Files.readString(PAGE));
-        int scripts = 0;
-        while (blocks.find()) {
-            if (blocks.group(1).equals("python")) {
-                String name = blocks.group(2).lines().findFirst().orElseThrow().substring(2);
-                Files.writeString(folder.resolve(name), blocks.group(2));
-                continue;
-            }
-            scripts++;
-            Said said = sh(blocks.group(2));
-            text.append(said.text());
-            if (said.code() != 0) {
-                return new Said(said.code(), text.toString());
-            }
-        }
-        assertThat(scripts).isEqualTo(4);
-        return new Said(0, text.toString());
-    }
-
-    private Said sh(String script) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder("sh", "-e", "-c", script)
-                .directory(folder.toFile())
-                .redirectErrorStream(true)
-                .start();
-        process.getOutputStream().close();
-        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS)).isTrue();
-        return new Said(process.exitValue(), text);
+        return Recipe.run(folder, "One entry", "The whole journal");
     }
 
     @ParameterizedTest
@@ -112,7 +75,7 @@ class RecipeTest {
         EntryProof proof = prove(place, against);
         Said said = run();
         assertThat(said.code()).as(said.text()).isZero();
-        List<String> lines = said.text().lines().toList();
+        List<String> lines = said.lines();
         assertThat(lines.get(0)).isEqualTo(proof.leaf() + "  -");
         assertThat(lines.get(1)).isEqualTo(proof.leaf().hex());
         assertThat(lines)
@@ -131,14 +94,14 @@ class RecipeTest {
     @Test
     void an_altered_entry_is_found() throws Exception {
         EntryProof proof = prove(17, 256);
-        save(ProofCommands.json(proof).canonical().replace("\\\"n\\\":16", "\\\"n\\\":61"));
+        save(proof.json().canonical().replace("\\\"n\\\":16", "\\\"n\\\":61"));
         assertThat(run().text()).contains("the entry is not under the root");
     }
 
     @Test
     void another_root_or_an_altered_step_is_found() throws Exception {
         EntryProof proof = prove(17, 256);
-        String right = ProofCommands.json(proof).canonical();
+        String right = proof.json().canonical();
         save(right.replace(proof.root().hex(), "0".repeat(64)));
         assertThat(run().text()).contains("the entry is not under the root");
         save(right.replace(proof.inclusion().get(3).hex(), "0".repeat(64)));
@@ -150,7 +113,7 @@ class RecipeTest {
     @Test
     void a_checkpoint_that_the_key_did_not_sign_is_found() throws Exception {
         EntryProof proof = prove(17, 256);
-        save(ProofCommands.json(proof).canonical().replace("station-1\\n701\\n", "station-1\\n702\\n"));
+        save(proof.json().canonical().replace("station-1\\n701\\n", "station-1\\n702\\n"));
         Said said = run();
         assertThat(said.code()).isNotZero();
         assertThat(said.text()).contains("Signature Verification Failure");

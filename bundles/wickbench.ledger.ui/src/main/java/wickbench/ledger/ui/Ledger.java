@@ -16,6 +16,8 @@ import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.Filter;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.Results;
+import wickbench.ledger.papers.Packing;
+import wickbench.ledger.papers.Papers;
 
 /**
  * What the page reads from; none of it on the UI thread.
@@ -23,7 +25,14 @@ import wickbench.ledger.Results;
  * @param people one, or none where people are not kept
  * @param painters one, or none where charts cannot be drawn
  */
-record Ledger(Results results, Journal journal, SiteFacts facts, List<People> people, List<ChartPainter> painters) {
+record Ledger(
+        Results results,
+        Journal journal,
+        SiteFacts facts,
+        List<People> people,
+        List<ChartPainter> painters,
+        Papers papers,
+        Packing packing) {
     /**
      * What holds for every result that is shown.
      *

@@ -17,6 +17,8 @@ import wickbench.ledger.Results;
 import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
+import wickbench.ledger.papers.Packing;
+import wickbench.ledger.papers.Papers;
 import wickbench.shell.Page;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -36,13 +38,15 @@ public final class LedgerPage implements Page {
             @Reference Reviewing reviewing,
             @Reference Deciding deciding,
             @Reference Releasing releasing,
+            @Reference Papers papers,
+            @Reference Packing packing,
             @Reference Permissions permissions,
             @Reference SignIn signIn,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<ChartPainter> painters) {
-        ledger = new Ledger(results, journal, site, people, painters);
+        ledger = new Ledger(results, journal, site, people, painters, papers, packing);
         doors = new ActDoors(reviewing, deciding, releasing, site, people, permissions, signIn);
     }
 

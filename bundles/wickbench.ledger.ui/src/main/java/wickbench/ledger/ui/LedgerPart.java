@@ -2,14 +2,12 @@ package wickbench.ledger.ui;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import wickbench.api.authority.Act;
-import wickbench.api.authority.Permission.Denied;
+import wickbench.ledger.Filter;
 import wickbench.ledger.ResultRow;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
@@ -27,8 +25,7 @@ final class LedgerPart implements PagePart {
 
     private final PageContext context;
     private final Ledger ledger;
-    private final ActDoors doors;
-    private final ActSheets sheets;
+    private final PaperButtons papers;
     private final Composite page;
     private final Composite body;
     private Optional<Open> open = Optional.empty();
@@ -49,14 +46,20 @@ final class LedgerPart implements PagePart {
     LedgerPart(Composite parent, PageContext context, Ledger ledger, ActDoors doors) {
         this.context = context;
         this.ledger = ledger;
-        this.doors = doors;
-        sheets = new ActSheets(context, doors, parent.getShell());
         page = context.theme().controls().box(parent, 1);
         Heading heading = new Heading(
                 page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
-        ((GridLayout) heading.actions().getLayout()).numColumns = 2;
-        context.theme().controls().button(heading.actions(), LedgerUiWords.get("review.open"), this::review);
-        context.theme().controls().button(heading.actions(), LedgerUiWords.get("decide.open"), this::decide);
+        ((GridLayout) heading.actions().getLayout()).numColumns = 4;
+        papers = new PaperButtons(context, ledger.papers(), ledger.packing(), this::filter);
+        papers.into(heading.actions());
+        new ResultButtons(
+                        context,
+                        doors,
+                        new ActSheets(context, doors, parent.getShell()),
+                        this::chosen,
+                        () -> open.orElseThrow().known().people(),
+                        this::newsCame)
+                .into(heading.actions());
         body = Fit.grow(context.theme().controls().box(page, 1));
         load();
     }
@@ -114,36 +117,16 @@ final class LedgerPart implements PagePart {
         }
     }
 
-    /** Signs for the chosen results that nobody has reviewed as they stand. */
-    private void review() {
-        List<UUID> chosen = chosen().stream()
-                .filter(row -> row.reviewed().isEmpty())
-                .map(ResultRow::id)
-                .toList();
-        if (chosen.isEmpty()) {
-            context.say(LedgerUiWords.get("review.choose"));
-            return;
-        }
-        var actor = context.actor();
-        context.jobs().run(LedgerUiWords.get("result.reading"), progress -> doors.rights(actor), rights -> {
-            if (rights.to(Act.REVIEW_READING) instanceof Denied denied) {
-                context.say(denied.text());
-            } else {
-                sheets.review(chosen, rights, open.orElseThrow().known().people(), this::newsCame);
-            }
-        });
-    }
-
-    private void decide() {
-        chosen().stream()
-                .findFirst()
-                .ifPresentOrElse(
-                        row -> context.show("release", row.id().toString()),
-                        () -> context.say(LedgerUiWords.get("review.choose")));
-    }
-
     private List<ResultRow> chosen() {
         return open.map(now -> now.table().selected()).orElse(List.of());
+    }
+
+    /** Returns what is shown: the filter, and the words that are looked for in the table. */
+    private Filter filter() {
+        return open.map(now -> now.filters()
+                        .filter()
+                        .withText(Optional.of(now.table().filter().strip()).filter(text -> !text.isEmpty())))
+                .orElse(Filter.ALL);
     }
 
     private void reload() {
@@ -239,6 +222,10 @@ final class LedgerPart implements PagePart {
                     now.table().reload();
                 },
                 this::load);
+    }
+
+    PaperButtons papers() {
+        return papers;
     }
 
     Optional<TableKit<ResultRow>> table() {

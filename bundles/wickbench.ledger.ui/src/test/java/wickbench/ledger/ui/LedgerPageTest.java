@@ -18,11 +18,13 @@ import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.LineRole;
 import wickbench.api.method.Seen;
+import wickbench.api.person.PersonId;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.ledger.ResultRow;
 import wickbench.testing.Meets;
+import wickbench.testing.Recipe;
 import wickbench.testing.ui.TestDesk;
 import wickbench.widgets.Badge;
 import wickbench.widgets.StripDrawing;
@@ -228,5 +230,29 @@ class LedgerPageTest {
                 ? Stream.concat(
                         Stream.of(control), Stream.of(parent.getChildren()).flatMap(LedgerPageTest::all))
                 : Stream.of(control);
+    }
+
+    @Test
+    void prints_and_packs_what_is_shown(@TempDir Path outside) throws Exception {
+        house.recordSheet();
+        LedgerPart page = page();
+        page.filters().orElseThrow().put(FilterItem.OUTCOME, "invalid");
+        desk.await(() -> page.table().orElseThrow().rows().size() == 4);
+        page.table().orElseThrow().filter("L1");
+        desk.await(() -> page.table().orElseThrow().rows().size() == 1);
+
+        page.papers().print(outside.resolve("shown.pdf"));
+        desk.await(() -> desk.said().stream().anyMatch(text -> text.startsWith("Printed to ")));
+        assertThat(outside.resolve("shown.pdf")).isNotEmptyFile();
+
+        page.papers().pack(outside.resolve("pack"));
+        assertThat(outside.resolve("pack")).doesNotExist();
+        desk.signIn(new PersonId("op-05"));
+        page.papers().pack(outside.resolve("pack"));
+        desk.await(() -> Files.exists(outside.resolve("pack")));
+        assertThat(Files.readString(outside.resolve("pack/pack.json")))
+                .contains("\"of\":\"outcome Invalid, with \\\"L1\\\"\"");
+        Recipe.Said said = Recipe.run(outside.resolve("pack"), "An audit pack");
+        assertThat(said.code()).as(said.text()).isZero();
     }
 }

@@ -37,8 +37,10 @@ import wickbench.ledger.desk.ActsView;
 import wickbench.ledger.desk.CaseDesk;
 import wickbench.ledger.desk.ReleaseDesk;
 import wickbench.ledger.desk.ReviewDesk;
+import wickbench.ledger.pack.PackDesk;
 import wickbench.ledger.services.LedgerResults;
 import wickbench.ledger.services.LedgerView;
+import wickbench.ledger.services.PapersDesk;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseCredentials;
 import wickbench.people.HouseSignIn;
@@ -106,7 +108,11 @@ final class ReleaseHouse implements AutoCloseable {
                 List.of(people),
                 authority,
                 signIn);
-        ledger = new Ledger(results, journal, site, List.of(people), List.of());
+        PapersDesk papers =
+                new PapersDesk(results, doors.deciding(), doors.releasing(), site, List.of(people), List.of());
+        PackDesk packing =
+                new PackDesk(home, journal, journal.proofs(), results, papers, site, List.of(), List.of(), List.of());
+        ledger = new Ledger(results, journal, site, List.of(people), List.of(), papers, packing);
         people.enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR), ADA);
         people.enrol(LEA, "Lea Vogt", Set.of(Role.RELEASER, Role.ADMINISTRATOR), ADA);
         people.enrol(RUI, "Rui Paz", Set.of(Role.REVIEWER), ADA);

@@ -23,6 +23,7 @@ import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor.Kept;
+import wickbench.api.report.ReportPrinter;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
@@ -36,8 +37,10 @@ import wickbench.ledger.desk.ActsView;
 import wickbench.ledger.desk.CaseDesk;
 import wickbench.ledger.desk.ReleaseDesk;
 import wickbench.ledger.desk.ReviewDesk;
+import wickbench.ledger.pack.PackDesk;
 import wickbench.ledger.services.LedgerResults;
 import wickbench.ledger.services.LedgerView;
+import wickbench.ledger.services.PapersDesk;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseSignIn;
 import wickbench.people.Keeping;
@@ -46,6 +49,7 @@ import wickbench.people.PeopleView;
 import wickbench.people.Roster;
 import wickbench.reading.MethodJson;
 import wickbench.report.chart.ScreenPainter;
+import wickbench.report.pdf.PdfPrinter;
 
 /** A real home with journal, index, bench and ledger. */
 final class TestHouse implements AutoCloseable {
@@ -86,15 +90,22 @@ final class TestHouse implements AutoCloseable {
         SiteFacts site = () -> Site.of(Optional.empty(), journal.founding());
         sheets = new SheetDesk(shelf, site);
         LedgerResults results = new LedgerResults(index, journal, site);
-        ledger = new Ledger(results, journal, site, List.of(people), List.of(new ScreenPainter()));
         Authority everyoneMay = (act, draft, passphrase) -> draft;
         Optional<OwedWork> owed = Optional.of(new OwedDesk(journal, index, everyoneMay));
         Roster roster = new Roster(home, journal, index);
         HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        CaseDesk cases = new CaseDesk(journal, index, everyoneMay, results, journal.others(), owed);
+        ReleaseDesk releases =
+                new ReleaseDesk(home, journal, index, everyoneMay, results, site, journal.others(), owed);
+        List<ReportPrinter> printers = List.of(new PdfPrinter(home, journal, site));
+        PapersDesk papers = new PapersDesk(results, cases, releases, site, List.of(people), printers);
+        PackDesk packing =
+                new PackDesk(home, journal, journal.proofs(), results, papers, site, List.of(), List.of(), printers);
+        ledger = new Ledger(results, journal, site, List.of(people), List.of(new ScreenPainter()), papers, packing);
         acts = new ActDoors(
                 new ReviewDesk(home, journal, results, site, everyoneMay),
-                new CaseDesk(journal, index, everyoneMay, results, journal.others(), owed),
-                new ReleaseDesk(home, journal, index, everyoneMay, results, site, journal.others(), owed),
+                cases,
+                releases,
                 site,
                 List.of(people),
                 new HouseAuthority(home, roster, signIn, at -> Optional.empty()),

@@ -4,6 +4,7 @@ import java.util.Optional;
 import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
+import wickbench.ledger.papers.Packing;
 
 /** The doors behind the commands that act on results; the first two are there where the bench is. */
 record Doors(
@@ -11,4 +12,5 @@ record Doors(
         Optional<DoubtDecision> doubts,
         Reviewing reviewing,
         Deciding deciding,
-        Releasing releasing) {}
+        Releasing releasing,
+        Packing packing) {}

@@ -20,6 +20,7 @@ import wickbench.ledger.ResultPage;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.Results;
 import wickbench.ledger.Sort;
+import wickbench.ledger.papers.Packing.Wanted;
 
 /** Looking through results, showing one in full, correcting it; and acting on what they say. */
 @Command(name = "ledger", synopsisSubcommandLabel = "COMMAND")
@@ -33,6 +34,7 @@ final class LedgerCommand extends ActCommands {
     private final ResultExport export;
     private final Terminal terminal;
     private final Print print;
+    private final PackCommands packs;
 
     LedgerCommand(Results results, Doors doors, ResultExport export, Terminal terminal, Print print, ActsPrint acts) {
         super(doors, results, terminal, acts);
@@ -41,6 +43,7 @@ final class LedgerCommand extends ActCommands {
         this.export = export;
         this.terminal = terminal;
         this.print = print;
+        packs = new PackCommands(doors.packing(), terminal, () -> print.cells().clock());
     }
 
     @Command(name = "list")
@@ -63,6 +66,19 @@ final class LedgerCommand extends ActCommands {
         terminal.note(LedgerWords.get("export.done", results.count(filter), out));
         print.unread(results.unread());
         return 0;
+    }
+
+    @Command(name = "pack")
+    int pack(
+            @Mixin FilterOptions options,
+            @Option(names = "--everything") boolean everything,
+            @Option(names = "--out", required = true, paramLabel = "DIR") Path out) {
+        return packs.pack(new Wanted(options.filter(), everything, out));
+    }
+
+    @Command(name = "kept")
+    int kept() {
+        return packs.kept();
     }
 
     @Command(name = "show")

@@ -21,6 +21,7 @@ import wickbench.ledger.Results;
 import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
+import wickbench.ledger.papers.Packing;
 
 /** Brings {@code wickbench ledger …}; correcting and deciding need the bench, everything else does not. */
 @Component(property = CommandSet.NAME + "=ledger")
@@ -42,6 +43,7 @@ public final class LedgerCommands implements CommandSet {
             @Reference Reviewing reviewing,
             @Reference Deciding deciding,
             @Reference Releasing releasing,
+            @Reference Packing packing,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
@@ -63,7 +65,8 @@ public final class LedgerCommands implements CommandSet {
                 owed.map(work -> new DoubtDecision(work, results, journal)),
                 reviewing,
                 deciding,
-                releasing);
+                releasing,
+                packing);
     }
 
     @Override
@@ -73,7 +76,7 @@ public final class LedgerCommands implements CommandSet {
                 doors,
                 export,
                 terminal,
-                new Print(terminal, journal, site, people),
+                new Print(terminal, journal, site, new PersonNames(people)),
                 new ActsPrint(terminal, site, home.clock()));
     }
 }

@@ -5,8 +5,6 @@ import wickbench.api.command.Terminal;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
-import wickbench.api.person.People;
-import wickbench.api.person.PersonId;
 import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
@@ -17,10 +15,9 @@ final class Print {
     private final Terminal terminal;
     private final Journal journal;
     private final SiteFacts site;
-    private final List<People> people;
+    private final PersonNames people;
 
-    /** @param people one, or none where people are not kept */
-    Print(Terminal terminal, Journal journal, SiteFacts site, List<People> people) {
+    Print(Terminal terminal, Journal journal, SiteFacts site, PersonNames people) {
         this.terminal = terminal;
         this.journal = journal;
         this.site = site;
@@ -42,7 +39,7 @@ final class Print {
     }
 
     ResultCells cells() {
-        return new ResultCells(new SiteClock(site.now().zone()), this::name);
+        return new ResultCells(new SiteClock(site.now().zone()), people::of);
     }
 
     void detail(ResultDetail detail) {
@@ -50,20 +47,10 @@ final class Print {
             terminal.json(ResultJson.detail(detail));
             return;
         }
-        new DetailText(site.now(), journal.status().checkpoint(), this::name)
+        new DetailText(site.now(), journal.status().checkpoint(), people::of)
                 .lines(detail)
                 .forEach(terminal::line);
         cautions();
-    }
-
-    /** Returns name and id, as a signature shows them. */
-    private String name(PersonId id) {
-        return people.stream()
-                .flatMap(port -> port.find(id).stream())
-                .flatMap(person -> person.name().stream())
-                .findFirst()
-                .map(name -> LedgerWords.get("person", name, id))
-                .orElse(id.value());
     }
 
     /** Says what a newer program wrote, so that nobody takes the list for whole. */

@@ -202,7 +202,7 @@ class InDoubtTest {
                 site.doors(Optional.of(owed)),
                 new ResultExport(site.results, List.of()),
                 printed,
-                new Print(printed, site.journal, site.site, List.of()),
+                new Print(printed, site.journal, site.site, new PersonNames(List.of())),
                 new ActsPrint(printed, site.site, site.home.clock()));
         return new CommandLine(command)
                 .setExecutionExceptionHandler((e, called, result) -> {

@@ -196,6 +196,7 @@ class LedgerCommandTest {
                         doors.reviewing(),
                         doors.deciding(),
                         doors.releasing(),
+                        doors.packing(),
                         List.of(),
                         List.of(),
                         Optional.empty(),
@@ -253,7 +254,7 @@ class LedgerCommandTest {
                 site.doors(Optional.empty()),
                 new ResultExport(site.results, List.of()),
                 printed,
-                new Print(printed, site.journal, site.site, List.of()),
+                new Print(printed, site.journal, site.site, new PersonNames(List.of())),
                 new ActsPrint(printed, site.site, site.home.clock()));
         return execute(command, printed, arguments);
     }

@@ -28,6 +28,7 @@ import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.RunControl;
 import wickbench.api.reading.Sample;
 import wickbench.api.reading.Strip;
+import wickbench.attachments.AttachmentView;
 import wickbench.bench.BenchView;
 import wickbench.bench.owed.OwedDesk;
 import wickbench.bench.owed.OwedView;
@@ -77,7 +78,8 @@ final class Quality implements AutoCloseable {
                 new BenchView(),
                 new OwedView(),
                 new PeopleView(),
-                new RecoveryView());
+                new RecoveryView(),
+                new AttachmentView());
         Roster roster = new Roster(site.home, site.journal, site.index);
         HouseSignIn signIn = new HouseSignIn(site.home, site.journal, site.index, roster);
         HouseAuthority authority = new HouseAuthority(site.home, roster, signIn, at -> Optional.empty());

@@ -28,6 +28,8 @@ import wickbench.api.profile.SiteFacts;
 import wickbench.api.reading.CorrectedReading;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.RecordedReading;
+import wickbench.api.report.ReportPrinter;
+import wickbench.attachments.AttachmentService;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
@@ -38,8 +40,13 @@ import wickbench.journal.JournalFolder;
 import wickbench.ledger.desk.CaseDesk;
 import wickbench.ledger.desk.ReleaseDesk;
 import wickbench.ledger.desk.ReviewDesk;
+import wickbench.ledger.pack.PackDesk;
 import wickbench.reading.CorrectedReadingJson;
 import wickbench.reading.RecordedReadingJson;
+import wickbench.report.pdf.PdfPrinter;
+import wickbench.report.sheet.CsvPrinter;
+import wickbench.report.sheet.JsonLinesPrinter;
+import wickbench.report.sheet.XlsxPrinter;
 
 /** A home on the disk with journal, index, bench and ledger. */
 final class TestSite implements AutoCloseable {
@@ -55,6 +62,7 @@ final class TestSite implements AutoCloseable {
     final Correcting correcting;
     final MethodShelf shelf;
     private final Path folder;
+    PapersDesk papers;
     private List<Outcome> order = List.of(Outcome.values());
 
     TestSite(Path folder, IndexView... views) {
@@ -137,12 +145,30 @@ final class TestSite implements AutoCloseable {
 
     Doors doors(Optional<OwedWork> owed, Authority authority) {
         Stations stations = journal.others();
+        CaseDesk cases = new CaseDesk(journal, index, authority, results, stations, owed);
+        ReleaseDesk releases = new ReleaseDesk(home, journal, index, authority, results, site, stations, owed);
+        papers = new PapersDesk(results, cases, releases, site, List.of(), printers());
         return new Doors(
                 Optional.of(correcting),
                 owed.map(work -> new DoubtDecision(work, results, journal)),
                 new ReviewDesk(home, journal, results, site, authority),
-                new CaseDesk(journal, index, authority, results, stations, owed),
-                new ReleaseDesk(home, journal, index, authority, results, site, stations, owed));
+                cases,
+                releases,
+                new PackDesk(
+                        home,
+                        journal,
+                        journal.proofs(),
+                        results,
+                        papers,
+                        site,
+                        List.of(new AttachmentService(home, journal, index)),
+                        List.of(),
+                        printers()));
+    }
+
+    private List<ReportPrinter> printers() {
+        return List.of(
+                new PdfPrinter(home, journal, site), new XlsxPrinter(), new JsonLinesPrinter(), new CsvPrinter());
     }
 
     @Override

@@ -1,10 +1,9 @@
 package wickbench.report.result;
 
-import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -13,8 +12,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import wickbench.api.check.BadInput;
-import wickbench.api.check.Complaint;
+import wickbench.api.check.Refusal;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
 import wickbench.api.journal.Journal;
@@ -23,27 +21,34 @@ import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.report.Report;
 import wickbench.api.report.ReportPrinter;
-import wickbench.api.report.WholeFile;
+import wickbench.api.report.ReportSource;
+import wickbench.api.report.ReportSource.Of;
+import wickbench.api.report.ReportSource.Wanted;
 import wickbench.report.ReportWords;
 
-/** {@code report}: prints a single result. */
+/** {@code report}: prints a single result, or what the ledger makes of many. */
 @Component(property = CommandSet.NAME + "=report")
 public final class ReportCommand implements CommandSet {
     private final Journal journal;
     private final SiteFacts site;
-    private final ReportPrinter pdf;
+    private final List<ReportPrinter> printers;
     private final Names names;
+    private final Optional<ReportSource> source;
 
     @Activate
     public ReportCommand(
             @Reference Journal journal,
             @Reference SiteFacts site,
-            @Reference(target = "(" + ReportPrinter.MEDIA_TYPE + "=" + ReportPrinter.PDF + ")") ReportPrinter pdf,
+            @Reference(cardinality = ReferenceCardinality.AT_LEAST_ONE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<ReportPrinter> printers,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<People> people) {
+                    List<People> people,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<ReportSource> source) {
         this.journal = journal;
         this.site = site;
-        this.pdf = pdf;
+        this.printers = List.copyOf(printers);
+        this.source = source;
         this.names = new Names(List.copyOf(people));
     }
 
@@ -66,7 +71,7 @@ public final class ReportCommand implements CommandSet {
                 @Option(names = "--out", required = true, paramLabel = "FILE.pdf") Path out) {
             ResultFile file = new ResultSearch(journal).find(id);
             Report report = new ResultReport(file, site.now(), names).report();
-            write(report, out);
+            new ReportFile(printers).write(report, out);
             if (terminal.json()) {
                 terminal.json(Json.object()
                         .with("entry", file.first().entry().ref().toString())
@@ -77,26 +82,53 @@ public final class ReportCommand implements CommandSet {
             }
             return 0;
         }
-    }
 
-    private void write(Report report, Path file) {
-        try {
-            new WholeFile(file).write(bytes -> {
-                pdf.print(report, bytes);
-                return true;
-            });
-        } catch (IOException e) {
-            throw new BadInput(Complaint.of(file.toString(), ReportWords.get("file.unwritable", reason(e))));
+        @Command(name = "day")
+        int day(
+                @Parameters(paramLabel = "DATE") String day,
+                @Option(names = "--out", required = true, paramLabel = "FILE") Path out) {
+            return many(Of.DAY, day, Optional.empty(), Optional.empty(), out);
         }
-    }
 
-    /** Java's own message of an absent folder only repeats the file's name. */
-    private static String reason(IOException failure) {
-        if (failure instanceof NoSuchFileException) {
-            return ReportWords.get("file.no-folder");
+        @Command(name = "month")
+        int month(
+                @Parameters(paramLabel = "MONTH") String month,
+                @Option(names = "--out", required = true, paramLabel = "FILE") Path out) {
+            return many(Of.MONTH, month, Optional.empty(), Optional.empty(), out);
         }
-        return failure instanceof AccessDeniedException
-                ? ReportWords.get("file.denied")
-                : String.valueOf(failure.getMessage());
+
+        @Command(name = "line")
+        int line(
+                @Parameters(paramLabel = "LINE") String line,
+                @Option(names = "--from", paramLabel = "DATE") Optional<LocalDate> from,
+                @Option(names = "--to", paramLabel = "DATE") Optional<LocalDate> to,
+                @Option(names = "--out", required = true, paramLabel = "FILE") Path out) {
+            return many(Of.LINE, line, from, to, out);
+        }
+
+        @Command(name = "batch")
+        int batch(
+                @Parameters(paramLabel = "BATCH") String batch,
+                @Option(names = "--out", required = true, paramLabel = "FILE") Path out) {
+            return many(Of.BATCH, batch, Optional.empty(), Optional.empty(), out);
+        }
+
+        private int many(Of of, String name, Optional<LocalDate> from, Optional<LocalDate> to, Path out) {
+            ReportSource maker =
+                    source.orElseThrow(() -> new Refusal("report.no-ledger", ReportWords.get("many.no-ledger")));
+            Report report = maker.report(new Wanted(of, name, from, to));
+            new ReportFile(printers).write(report, out);
+            if (terminal.json()) {
+                terminal.json(Json.object()
+                        .with("of", of.code())
+                        .with("name", name)
+                        .with("entries", report.drawnFrom().size())
+                        .with("file", out.toString()));
+            } else {
+                terminal.line(ReportWords.get(
+                        "many.printed", report.title(), report.drawnFrom().size(), out));
+            }
+            return 0;
+        }
     }
 }

@@ -3,12 +3,16 @@ package wickbench.report.result;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
@@ -18,10 +22,17 @@ import wickbench.api.json.Json;
 import wickbench.api.method.Seen;
 import wickbench.api.progress.Progress;
 import wickbench.api.reading.RecordedReading;
+import wickbench.api.report.Report;
+import wickbench.api.report.ReportPrinter;
+import wickbench.api.report.ReportSource;
+import wickbench.api.report.Section;
 import wickbench.reading.RecordedReadingJson;
 import wickbench.report.Plant;
 import wickbench.report.Poppler;
 import wickbench.report.pdf.PdfPrinter;
+import wickbench.report.sheet.CsvPrinter;
+import wickbench.report.sheet.JsonLinesPrinter;
+import wickbench.report.sheet.XlsxPrinter;
 import wickbench.testing.HeardTerminal;
 import wickbench.testing.Meets;
 
@@ -208,7 +219,8 @@ class ReportCommandTest {
         PdfPrinter pdf = new PdfPrinter(plant.home, plant.journal, plant::site);
         Exception[] thrown = new Exception[1];
         CommandLine line = new CommandLine(
-                        new ReportCommand(plant.journal, plant::site, pdf, List.of()).commands(heard))
+                        new ReportCommand(plant.journal, plant::site, List.of(pdf), List.of(), Optional.empty())
+                                .commands(heard))
                 .setExecutionExceptionHandler((failure, command, parsed) -> {
                     thrown[0] = failure;
                     return 2;
@@ -218,5 +230,72 @@ class ReportCommandTest {
             throw thrown[0];
         }
         assertThat(code).isZero();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "day, 2026-03-05, month.pdf, %PDF",
+        "month, 2026-03, month.xlsx, PK",
+        "line, L1, line.jsonl, '{\"row\"'",
+        "batch, B-7, batch.csv, \uFEFFwhat"
+    })
+    void what_others_make_of_many_results_is_printed_in_the_form_that_the_file_names(
+            String of, String name, String file, String begins) throws Exception {
+        try (Plant plant = new Plant(folder.resolve("home"), false)) {
+            Entry entry = plant.record(Plant.reading("W-0117", Seen.NOT_SEEN, Seen.SEEN, 6));
+            HeardTerminal heard = HeardTerminal.ofNobody(true);
+            ReportSource source = wanted -> new Report(
+                    wanted.of() + " " + wanted.name(),
+                    List.of(Section.Table.of(List.of("what"), List.of(List.of(wanted.name())))),
+                    List.of(entry.ref()));
+            assertThat(execute(
+                            plant,
+                            heard,
+                            Optional.of(source),
+                            of,
+                            name,
+                            "--out",
+                            folder.resolve(file).toString()))
+                    .isZero();
+            assertThat(Files.readString(folder.resolve(file), StandardCharsets.ISO_8859_1))
+                    .startsWith(new String(begins.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1));
+            assertThat(heard.values()).singleElement().asString().contains(of).contains(name);
+        }
+    }
+
+    @Test
+    void without_the_ledger_it_says_which_feature_makes_them() throws Exception {
+        try (Plant plant = new Plant(folder.resolve("home"), false)) {
+            HeardTerminal heard = HeardTerminal.ofNobody(false);
+            assertThat(execute(
+                            plant,
+                            heard,
+                            Optional.empty(),
+                            "month",
+                            "2026-03",
+                            "--out",
+                            folder.resolve("m.pdf").toString()))
+                    .isEqualTo(3);
+            assertThat(heard.notes())
+                    .singleElement()
+                    .asString()
+                    .contains("Start the program with the feature 'ledger'.");
+            assertThat(folder.resolve("m.pdf")).doesNotExist();
+        }
+    }
+
+    private static int execute(Plant plant, HeardTerminal heard, Optional<ReportSource> source, String... arguments) {
+        List<ReportPrinter> printers = List.of(
+                new PdfPrinter(plant.home, plant.journal, plant::site),
+                new XlsxPrinter(),
+                new JsonLinesPrinter(),
+                new CsvPrinter());
+        return new CommandLine(
+                        new ReportCommand(plant.journal, plant::site, printers, List.of(), source).commands(heard))
+                .setExecutionExceptionHandler((e, called, result) -> {
+                    heard.note(e.getMessage());
+                    return e instanceof BadInput ? 2 : 3;
+                })
+                .execute(arguments);
     }
 }
