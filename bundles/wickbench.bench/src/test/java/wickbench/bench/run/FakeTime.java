@@ -44,6 +44,11 @@ public final class FakeTime implements Clocks, Later {
         waiting.add(new Waiting(since.plus(wait).plus(wakesLate.get()), order++, act));
     }
 
+    /** Returns how many wait to be woken. */
+    int waiting() {
+        return waiting.size();
+    }
+
     /** Lets time pass, waking everyone in turn. */
     public void pass(Duration span) {
         Duration end = since.plus(span);
