@@ -35,6 +35,7 @@ final class FilterBar {
     private final Map<FilterItem, Supplier<String>> fields = new EnumMap<>(FilterItem.class);
     private final Map<FilterItem, Consumer<String>> writers = new EnumMap<>(FilterItem.class);
     private final Button held;
+    private final Button inDoubt;
     private final Button unreviewed;
     private final Label wrong;
     private final Runnable changed;
@@ -58,6 +59,8 @@ final class FilterBar {
                 .forEach(item -> text(item, item == FilterItem.LINE ? 56 : 120));
         held = theme.controls().check(row, LedgerUiWords.get("filter.held"));
         held.addListener(SWT.Selection, event -> read());
+        inDoubt = theme.controls().check(row, LedgerUiWords.get("filter.in-doubt"));
+        inDoubt.addListener(SWT.Selection, event -> read());
         unreviewed = theme.controls().check(row, LedgerUiWords.get("filter.unreviewed"));
         unreviewed.addListener(SWT.Selection, event -> read());
         theme.controls().button(row, LedgerUiWords.get("filter.clear"), this::clear);
@@ -122,6 +125,12 @@ final class FilterBar {
         read();
     }
 
+    /** Narrows down to Negatives in doubt that nobody has decided on, or not. */
+    void onlyInDoubt(boolean only) {
+        inDoubt.setSelection(only);
+        read();
+    }
+
     /** Narrows down to what nobody has reviewed as it stands, or not. */
     void onlyUnreviewed(boolean only) {
         unreviewed.setSelection(only);
@@ -131,6 +140,7 @@ final class FilterBar {
     private void clear() {
         writers.values().forEach(writer -> writer.accept(""));
         held.setSelection(false);
+        inDoubt.setSelection(false);
         unreviewed.setSelection(false);
         read();
     }
@@ -144,7 +154,8 @@ final class FilterBar {
     private void read() {
         Map<FilterItem, String> typed = new EnumMap<>(FilterItem.class);
         fields.forEach((item, text) -> typed.put(item, text.get()));
-        FilterForm.Read read = FilterForm.read(typed, held.getSelection(), unreviewed.getSelection());
+        FilterForm.Read read =
+                FilterForm.read(typed, held.getSelection(), inDoubt.getSelection(), unreviewed.getSelection());
         say(read.wrong().entrySet().stream()
                 .map(one -> one.getKey().words() + ": " + one.getValue())
                 .reduce((one, other) -> one + "  " + other)

@@ -27,7 +27,7 @@ final class FilterForm {
         this.typed = typed;
     }
 
-    static Read read(Map<FilterItem, String> typed, boolean held, boolean unreviewed) {
+    static Read read(Map<FilterItem, String> typed, boolean held, boolean inDoubt, boolean unreviewed) {
         FilterForm form = new FilterForm(typed);
         Filter filter = Filter.ALL
                 .days(form.take(FilterItem.FROM, FilterForm::day), form.take(FilterItem.TO, FilterForm::day))
@@ -37,6 +37,7 @@ final class FilterForm {
                 .withLine(form.take(FilterItem.LINE, text -> text))
                 .withBatch(form.take(FilterItem.BATCH, text -> text))
                 .onlyHeld(held)
+                .onlyInDoubt(inDoubt)
                 .onlyUnreviewed(unreviewed);
         return new Read(filter, form.wrong);
     }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -15,6 +16,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.doubt.Doubt;
+import wickbench.api.journal.Draft;
+import wickbench.api.json.Json;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.LineRole;
 import wickbench.api.method.Seen;
@@ -98,6 +102,33 @@ class LedgerPageTest {
         desk.await(() -> table.rows().size() == 1);
         page.filters().orElseThrow().put(FilterItem.TO, "2026-11-19");
         desk.await(() -> table.rows().isEmpty());
+    }
+
+    @Test
+    void only_negatives_in_doubt_are_left_when_asked_for() throws IOException {
+        LotId lot = house.recordSheet().stream()
+                .map(Kept::reading)
+                .filter(reading -> reading.verdict().outcome() == Outcome.NEGATIVE)
+                .findFirst()
+                .orElseThrow()
+                .reading()
+                .lot();
+        house.journal()
+                .append(List.of(new Draft(
+                        new UUID(7, 7),
+                        new PersonId("lead"),
+                        "lot.rejected",
+                        1,
+                        Doubt.into(
+                                Json.object().with("lot", lot.value()),
+                                List.of(Doubt.ofLot("lot.rejected", lot, Optional.empty()))))));
+        LedgerPart page = page();
+        TableKit<ResultRow> table = page.table().orElseThrow();
+        page.filters().orElseThrow().onlyInDoubt(true);
+        desk.await(() -> !table.rows().isEmpty() && table.rows().size() < STRIPS);
+        assertThat(table.rows()).allMatch(row -> row.inDoubt() && row.lot().equals(lot));
+        page.filters().orElseThrow().onlyInDoubt(false);
+        desk.await(() -> table.rows().size() == STRIPS);
     }
 
     @Test
