@@ -14,6 +14,8 @@ public record Due(What what, LocalDate day, String subject, String about, long f
 
     /** What is due; the more urgent first. */
     public enum What implements Coded {
+        /** A fridge was outside its range at its last reading. */
+        OUTSIDE,
         DECIDE,
         SETTLE,
         EXPIRED,

@@ -39,6 +39,17 @@ public final class StockTerms {
         return get("due." + due.what().code(), due.about(), due.fact());
     }
 
+    /** Returns what an entry claims of a lot, and what stands against it. */
+    public static String clash(Clash clash) {
+        return switch (clash.code()) {
+            case "move" ->
+                get("clash.move", clash.entry(), get("move." + clash.claimed()), get("state." + clash.stands()));
+            case "not-received" -> get("clash.not-received", clash.entry(), act(clash.claimed()));
+            case "strips" -> get("clash.strips", clash.entry(), clash.claimed());
+            default -> get("clash.kit", clash.entry(), clash.claimed(), clash.stands());
+        };
+    }
+
     /** Returns why a scanned text cannot be taken as it stands. */
     public static String doubt(Doubt doubt) {
         return get("scan." + doubt.code(), doubt.at() + 1, doubt.fact());

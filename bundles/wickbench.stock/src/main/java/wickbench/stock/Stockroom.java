@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.lot.LotId;
 
 /**
@@ -38,6 +39,9 @@ public interface Stockroom {
 
     /** What was used without having been received. */
     record Unreceived(LotId lot, String kit, long strips, Instant first, Instant last) {}
+
+    /** Returns decisions on a lot that stations made without knowing of one another, until somebody settles them; empty as a rule. */
+    List<EntryRef> clashing(LotId id);
 
     /** Returns everything that was done with a lot, in the order in which it was done. */
     List<Happening> history(LotId id);

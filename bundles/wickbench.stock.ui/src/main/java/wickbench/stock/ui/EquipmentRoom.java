@@ -26,6 +26,7 @@ final class EquipmentRoom implements Room {
     private volatile List<Device> devices = List.of();
     private Optional<Open> open = Optional.empty();
     private Optional<Known> known = Optional.empty();
+    private Optional<String> wanted = Optional.empty();
     private boolean typing;
 
     private record Known(List<Device> devices, Rights rights, LocalDate today) {}
@@ -83,11 +84,26 @@ final class EquipmentRoom implements Room {
         table.onLoaded(() -> {
             if (table.rows().isEmpty()) {
                 ask(Optional.empty());
-            } else if (table.selected().isEmpty() && !typing) {
-                table.select(table.rows().get(0));
+            } else if (wanted.isPresent() || table.selected().isEmpty() && !typing) {
+                table.select(first(table.rows()));
+                wanted = Optional.empty();
             }
             context.ready();
         });
+    }
+
+    private Device first(List<Device> rows) {
+        return rows.stream()
+                .filter(row -> wanted.filter(row.id()::equals).isPresent())
+                .findFirst()
+                .orElse(rows.get(0));
+    }
+
+    /** Shows the device with this number. */
+    @Override
+    public void show(String argument) {
+        wanted = Optional.of(argument);
+        reload();
     }
 
     /** Asks for a calibration: of a device that is known, or of a new one. */

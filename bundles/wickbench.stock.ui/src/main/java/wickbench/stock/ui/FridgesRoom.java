@@ -22,8 +22,6 @@ import wickbench.widgets.TableKit;
 
 /** The fridges: what one of them did as a chart, its excursions below, its lots and the forms beside it. */
 final class FridgesRoom implements Room {
-    private static final List<Integer> SPANS = List.of(7, 30, 90, 365);
-
     private final PageContext context;
     private final StockDoors doors;
     private final FridgeDesk desk;
@@ -32,12 +30,12 @@ final class FridgesRoom implements Room {
     private Optional<FridgeDesk.Known> known = Optional.empty();
     private Optional<Open> open = Optional.empty();
     private Optional<String> chosen = Optional.empty();
-    private int days = SPANS.get(1);
+    private Optional<Integer> days = Optional.empty();
     private boolean form;
     private volatile List<Excursion> found = List.of();
 
     /** What there is once it was read. */
-    private record Open(Combo fridge, ChartView chart, TableKit<Excursion> excursions, Side side) {}
+    private record Open(Combo fridge, Combo span, ChartView chart, TableKit<Excursion> excursions, Side side) {}
 
     /** @param lot goes to a lot by its number */
     FridgesRoom(Composite parent, PageContext context, StockDoors doors, Consumer<String> lot) {
@@ -58,7 +56,7 @@ final class FridgesRoom implements Room {
     public void reload() {
         var actor = context.actor();
         var which = chosen;
-        int back = days;
+        var back = days;
         context.jobs()
                 .run(
                         StockUiWords.get("fridge.reading"),
@@ -81,6 +79,7 @@ final class FridgesRoom implements Room {
                 .map(FridgeTrace::fridge)
                 .ifPresent(fridge -> shown.fridge()
                         .select(now.fridges().stream().map(Fridge::id).toList().indexOf(fridge.id())));
+        shown.span().select(FridgeDesk.SPANS.indexOf(now.days()));
         now.trace().ifPresent(trace -> {
             found = trace.excursions();
             shown.chart().chart(FridgeChart.of(trace, now.times().zone()));
@@ -114,13 +113,12 @@ final class FridgesRoom implements Room {
         Combo span = Names.give(
                 controls.choice(
                         bar,
-                        SPANS.stream()
+                        FridgeDesk.SPANS.stream()
                                 .map(back -> StockUiWords.get("fridge.days", back))
                                 .toList()),
                 () -> StockUiWords.get("fridge.span"));
-        span.select(SPANS.indexOf(days));
         span.addListener(SWT.Selection, event -> {
-            days = SPANS.get(span.getSelectionIndex());
+            days = Optional.of(FridgeDesk.SPANS.get(span.getSelectionIndex()));
             reload();
         });
         controls.mainButton(bar, StockUiWords.get("import.open"), () -> act(FridgeForms::choose));
@@ -133,7 +131,7 @@ final class FridgesRoom implements Room {
         left.setWeights(58, 42);
         Side side = new Side(sash, context.theme());
         sash.setWeights(64, 36);
-        open = Optional.of(new Open(fridge, chart, excursions, side));
+        open = Optional.of(new Open(fridge, span, chart, excursions, side));
     }
 
     private SashForm sash(Composite parent, int style) {
@@ -191,10 +189,10 @@ final class FridgesRoom implements Room {
         long back = java.time.Duration.between(done.from(), known.orElseThrow().now())
                         .toDays()
                 + 1;
-        days = SPANS.stream().filter(span -> span >= back).findFirst().orElse(SPANS.get(SPANS.size() - 1));
+        days = Optional.of(FridgeDesk.span(back));
         var actor = context.actor();
         var which = chosen;
-        int span = days;
+        var span = days;
         context.jobs()
                 .run(
                         StockUiWords.get("fridge.reading"),

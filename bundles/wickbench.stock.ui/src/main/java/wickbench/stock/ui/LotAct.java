@@ -10,6 +10,7 @@ import wickbench.stock.LotState;
 
 /** What can be done with a lot, in the order in which it is offered. */
 enum LotAct implements Coded {
+    SETTLE(Act.SETTLE_CLASH, Optional.empty()),
     CHECK(Act.CHECK_LOT, Optional.of(LotMove.PASS)),
     WAIVE(Act.CHECK_LOT, Optional.of(LotMove.WAIVE)),
     OPEN(Act.USE_STOCK, Optional.empty()),
@@ -34,9 +35,14 @@ enum LotAct implements Coded {
         return act;
     }
 
-    /** Tells whether the state of the lot allows it. */
-    boolean fits(Lot lot) {
+    /**
+     * Tells whether the state of the lot allows it.
+     *
+     * @param clashing whether stations decided on it differently
+     */
+    boolean fits(Lot lot, boolean clashing) {
         return switch (this) {
+            case SETTLE -> clashing;
             case OPEN -> lot.state().kept() && lot.sealedPouches() > 0;
             case TAKE -> lot.state().kept();
             case COUNT, PLACE -> lot.state().kept() || lot.state() == LotState.USED_UP;
@@ -51,7 +57,10 @@ enum LotAct implements Coded {
     }
 
     /** Returns what is most likely to be done next; empty when nothing more is. */
-    static Optional<LotAct> next(Lot lot, LocalDate today) {
+    static Optional<LotAct> next(Lot lot, LocalDate today, boolean clashing) {
+        if (clashing) {
+            return Optional.of(SETTLE);
+        }
         if (lot.state() == LotState.REJECTED || lot.state().kept() && lot.expired(today)) {
             return Optional.of(DESTROY);
         }

@@ -14,7 +14,7 @@ import wickbench.widgets.Controls;
 import wickbench.widgets.Theme;
 
 /** The buttons of a lot: what is likely next, and a menu with everything else. */
-record LotActBar(Theme theme, Lot lot, Optional<LotAct> next, Consumer<LotAct> chosen) {
+record LotActBar(Theme theme, Lot lot, boolean clashing, Optional<LotAct> next, Consumer<LotAct> chosen) {
     private static final List<LotAct> OFTEN = List.of(LotAct.OPEN, LotAct.TAKE, LotAct.COUNT);
 
     void fill(Composite parent) {
@@ -22,7 +22,7 @@ record LotActBar(Theme theme, Lot lot, Optional<LotAct> next, Consumer<LotAct> c
         Composite row = controls.row(parent);
         next.ifPresent(act -> controls.button(row, verb(act), () -> chosen.accept(act)));
         OFTEN.stream()
-                .filter(act -> next.filter(act::equals).isEmpty() && act.fits(lot))
+                .filter(act -> next.filter(act::equals).isEmpty() && act.fits(lot, clashing))
                 .forEach(act -> controls.button(row, verb(act), () -> chosen.accept(act)));
         Button more = controls.button(row, StockUiWords.get("act.more"), () -> {});
         more.addListener(SWT.Selection, event -> open(more));
@@ -34,7 +34,7 @@ record LotActBar(Theme theme, Lot lot, Optional<LotAct> next, Consumer<LotAct> c
         for (LotAct act : LotAct.values()) {
             MenuItem item = new MenuItem(menu, SWT.PUSH);
             item.setText(verb(act));
-            item.setEnabled(act.fits(lot));
+            item.setEnabled(act.fits(lot, clashing));
             item.addListener(SWT.Selection, event -> chosen.accept(act));
         }
         Rectangle at = more.getBounds();

@@ -43,9 +43,10 @@ record LotCard(Composite parent, Theme theme, LotDesk.Shown shown) {
     }
 
     private void minded(Lot lot) {
-        lot.clashes()
-                .forEach(clash -> note(
-                        Meaning.ALARM, StockUiWords.get("card.clash", clash.entry(), clash.claimed(), clash.stands())));
+        lot.clashes().forEach(clash -> note(Meaning.ALARM, StockUiWords.get("card.clash", StockTerms.clash(clash))));
+        if (shown.differs()) {
+            note(Meaning.ALARM, StockUiWords.get("card.clashing"));
+        }
         lot.quarantines()
                 .forEach(held -> note(
                         Meaning.CAUTION,

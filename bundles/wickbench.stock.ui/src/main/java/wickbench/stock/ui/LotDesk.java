@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.lot.LotId;
 import wickbench.api.person.PersonId;
 import wickbench.stock.Due;
@@ -34,8 +35,16 @@ record LotDesk(StockDoors doors) {
             SiteTimes times,
             boolean any) {}
 
-    /** One lot in full. */
-    record Shown(Lot lot, List<Happening> history, List<Due> due, int results, Known known) {}
+    /**
+     * One lot in full.
+     *
+     * @param clashing what stations decided differently and nobody has settled
+     */
+    record Shown(Lot lot, List<Happening> history, List<EntryRef> clashing, List<Due> due, int results, Known known) {
+        boolean differs() {
+            return !clashing.isEmpty();
+        }
+    }
 
     Known known(Optional<PersonId> actor) {
         SiteTimes times = new SiteTimes(doors.room().zone());
@@ -66,6 +75,7 @@ record LotDesk(StockDoors doors) {
                 .map(lot -> new Shown(
                         lot,
                         doors.room().history(id),
+                        doors.room().clashing(id),
                         known.due().stream()
                                 .filter(due -> due.subject().equals(id.value()))
                                 .toList(),

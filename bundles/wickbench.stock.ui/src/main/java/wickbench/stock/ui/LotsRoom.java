@@ -181,7 +181,8 @@ final class LotsRoom implements Room {
                 .fill(below -> new LotActBar(
                                 context.theme(),
                                 shown.lot(),
-                                LotAct.next(shown.lot(), shown.known().today()),
+                                shown.differs(),
+                                LotAct.next(shown.lot(), shown.known().today(), shown.differs()),
                                 act -> act(act, shown))
                         .fill(below)));
         context.ready();
@@ -198,11 +199,11 @@ final class LotsRoom implements Room {
         side.fill(content -> new LotForms(
                         context,
                         doors,
-                        shown.known(),
+                        shown,
                         side::measure,
                         () -> choose(shown.lot().id()),
                         done)
-                .open(content, act, shown.lot()));
+                .open(content, act));
     }
 
     /** Begins to take a delivery in. */

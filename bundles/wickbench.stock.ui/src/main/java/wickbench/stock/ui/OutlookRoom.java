@@ -107,6 +107,13 @@ final class OutlookRoom implements Room {
                 context::ready);
     }
 
+    /** Shows the kit with this name. */
+    @Override
+    public void show(String argument) {
+        chosen = Optional.of(argument);
+        open.ifPresent(now -> loaded());
+    }
+
     private void choose(Outlook outlook) {
         chosen = Optional.of(outlook.kit());
         Open now = open.orElseThrow();

@@ -11,6 +11,7 @@ import wickbench.api.authority.Permissions;
 import wickbench.api.authority.SignIn;
 import wickbench.api.authority.SignIn.Secret;
 import wickbench.api.chart.ChartPainter;
+import wickbench.api.clash.Settling;
 import wickbench.api.person.People;
 import wickbench.api.person.PersonId;
 import wickbench.stock.Fridges;
@@ -28,6 +29,7 @@ record StockDoors(
         People people,
         Permissions permissions,
         SignIn signIn,
+        Settling settling,
         List<ChartPainter> painters) {
 
     /** Returns the first that can draw; empty where none is installed. */
@@ -40,7 +42,7 @@ record StockDoors(
         boolean keyed =
                 actor.filter(who -> signIn.secretOf(who) == Secret.PASSPHRASE).isPresent();
         Map<Act, Permission> may = new HashMap<>();
-        for (Act act : List.of(Act.KEEP_STOCK, Act.USE_STOCK, Act.CHECK_LOT, Act.DECIDE_STORAGE)) {
+        for (Act act : List.of(Act.KEEP_STOCK, Act.USE_STOCK, Act.CHECK_LOT, Act.DECIDE_STORAGE, Act.SETTLE_CLASH)) {
             may.put(act, may(actor, act, keyed));
         }
         Map<PersonId, String> names = new HashMap<>();

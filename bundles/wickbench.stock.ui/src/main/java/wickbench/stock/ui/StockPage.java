@@ -10,6 +10,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.authority.Permissions;
 import wickbench.api.authority.SignIn;
 import wickbench.api.chart.ChartPainter;
+import wickbench.api.clash.Settling;
 import wickbench.api.home.Home;
 import wickbench.api.person.People;
 import wickbench.shell.Page;
@@ -36,10 +37,20 @@ public final class StockPage implements Page {
             @Reference People people,
             @Reference Permissions permissions,
             @Reference SignIn signIn,
+            @Reference Settling settling,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<ChartPainter> painters) {
         doors = new StockDoors(
-                room, keeping, fridges, papers, home.clock(), people, permissions, signIn, List.copyOf(painters));
+                room,
+                keeping,
+                fridges,
+                papers,
+                home.clock(),
+                people,
+                permissions,
+                signIn,
+                settling,
+                List.copyOf(painters));
     }
 
     @Override

@@ -16,6 +16,7 @@ import wickbench.widgets.Field;
 final class Typed {
     private static final int LONGEST = 500;
     private static final int DIGITS = 9;
+    private static final int DAY = "2026-03-01".length();
 
     private Typed() {}
 
@@ -66,12 +67,13 @@ final class Typed {
         }
     }
 
-    /** Returns a time by the site's clocks; one that they do not show exactly once is asked for again. */
+    /** Returns a time by the site's clocks, of a day alone its beginning; one that they do not show exactly once is asked for again. */
     static Optional<Instant> time(Field<Text> field, ZoneId zone) {
         field.clear();
         try {
+            String typed = field.control().getText().strip().replace(' ', 'T');
             LocalDateTime local =
-                    LocalDateTime.parse(field.control().getText().strip().replace(' ', 'T'));
+                    typed.length() == DAY ? LocalDate.parse(typed).atStartOfDay() : LocalDateTime.parse(typed);
             List<ZoneOffset> offsets = zone.getRules().getValidOffsets(local);
             if (offsets.size() == 1) {
                 return Optional.of(local.toInstant(offsets.get(0)));

@@ -2,9 +2,14 @@ package wickbench.stock.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
@@ -12,6 +17,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.lot.LotId;
 import wickbench.api.person.PersonId;
 import wickbench.stock.LotState;
 import wickbench.testing.ui.Keyboard;
@@ -19,12 +25,15 @@ import wickbench.testing.ui.TestDesk;
 
 /** The lots in a real window: receive, refuse, quarantine, decide. */
 class LotsRoomTest {
+    private static final LotId LOT = new LotId("HZ-1");
+
     @TempDir
     private Path folder;
 
     private StockHouse house;
     private TestDesk desk;
     private Seen seen;
+    private StockPart page;
 
     @BeforeEach
     void found() {
@@ -147,7 +156,7 @@ class LotsRoomTest {
     @Test
     void a_held_lot_is_released_by_a_signature_that_shortens_its_date() {
         house.furnished().receive("HZ-1", "2027-03-31", StockHouse.START);
-        house.doors().keeping().quarantine(new wickbench.api.lot.LotId("HZ-1"), "the box was wet", house.keeper());
+        house.doors().keeping().quarantine(LOT, "the box was wet", house.keeper());
         open(StockHouse.LEAD);
         desk.await(() -> seen.says("the box was wet"));
 
@@ -168,7 +177,7 @@ class LotsRoomTest {
     @Test
     void a_decision_that_lengthens_is_refused_in_the_sheet() {
         house.furnished().receive("HZ-1", "2027-03-31", StockHouse.START);
-        house.doors().keeping().quarantine(new wickbench.api.lot.LotId("HZ-1"), "the box was wet", house.keeper());
+        house.doors().keeping().quarantine(LOT, "the box was wet", house.keeper());
         open(StockHouse.LEAD);
         desk.await(() -> seen.says("the box was wet"));
         seen.press("Decide \u2026");
@@ -184,6 +193,54 @@ class LotsRoomTest {
         sheet.close();
     }
 
+    @Test
+    void a_lot_is_rejected_from_a_day_on_and_what_is_no_day_is_asked_again() {
+        house.furnished().receive("HZ-1", "2027-03-31", StockHouse.START.minus(Duration.ofDays(9)));
+        open(StockHouse.LEAD);
+        desk.await(() -> seen.says("What was done"));
+        begin(LotAct.REJECT);
+        seen.field("Not trusted since").setText("last week");
+        seen.field("Reason").setText("recalled");
+        seen.press("Reject \u2026");
+        assertThat(seen.says("Expected a time, such as 2026-03-01 08:00.")).isTrue();
+
+        seen.field("Not trusted since").setText("2026-07-15");
+        seen.press("Reject \u2026");
+        Shell sheet = sheet();
+        new Seen(sheet).field("Passphrase").setText(StockHouse.LEADS);
+        new Seen(sheet).press("Sign and reject");
+        desk.await(() -> desk.said().contains("Lot HZ-1 is rejected."));
+
+        assertThat(house.doors().room().history(LOT).get(1).facts()).containsEntry("since", "2026-07-15T00:00:00.000Z");
+    }
+
+    /** Does what the menu of the lot does. */
+    private void begin(LotAct act) {
+        LotsRoom room = (LotsRoom) page.front();
+        LotDesk lots = new LotDesk(house.doors());
+        LotDesk.Known known = lots.known(Optional.of(StockHouse.LEAD));
+        Side side = room.side().orElseThrow();
+        side.fill(content -> new LotForms(
+                        desk, house.doors(), lots.find(LOT, known).orElseThrow(), side::measure, () -> {}, desk::say)
+                .open(content, act));
+    }
+
+    @Test
+    void the_room_is_printed_and_the_paper_is_read_back() throws IOException {
+        house.furnished().receive("HZ-1", "2027-03-31", StockHouse.START);
+        open(StockHouse.KEEPER);
+        assertThat(seen.button("Print \u2026").isEnabled()).isTrue();
+        Path file = folder.resolve("stockroom.pdf");
+        new ReportButton(desk, house.doors()).print(file);
+        desk.await(() -> desk.said().contains("Written: " + file));
+        try (PDDocument paper = Loader.loadPDF(file.toFile())) {
+            assertThat(new PDFTextStripper().getText(paper))
+                    .contains("Stock room on 2026-07-20", "HZ-1", "awaiting its check", "Laboratory fridge");
+        }
+        new ReportButton(desk, house.doors()).print(folder.resolve("stockroom.doc"));
+        desk.await(() -> desk.said().stream().anyMatch(said -> said.contains("ends in .pdf")));
+    }
+
     private Shell sheet() {
         return Arrays.stream(desk.shell().getShells()).findFirst().orElseThrow();
     }
@@ -195,7 +252,7 @@ class LotsRoomTest {
 
     private void open(PersonId who) {
         desk = new TestDesk(false, 100, 1180, 720, Optional.of(who));
-        StockPart page = desk.open(parent -> new StockPart(parent, desk, house.doors()));
+        page = desk.open(parent -> new StockPart(parent, desk, house.doors()));
         page.shown();
         desk.settle();
         seen = new Seen(desk.shell());

@@ -48,23 +48,25 @@ class PageModelsTest {
 
     @Test
     void what_is_likely_next_follows_from_the_state() {
-        assertThat(LotAct.next(lot, TODAY)).contains(LotAct.CHECK);
+        assertThat(LotAct.next(lot, TODAY, false)).contains(LotAct.CHECK);
         house.doors().keeping().waive(new LotId("HZ-1"), "as before", house.keeper());
-        assertThat(LotAct.next(house.lot("HZ-1"), TODAY)).contains(LotAct.OPEN);
+        assertThat(LotAct.next(house.lot("HZ-1"), TODAY, false)).contains(LotAct.OPEN);
         house.doors().keeping().quarantine(new LotId("HZ-1"), "wet", house.keeper());
-        assertThat(LotAct.next(house.lot("HZ-1"), TODAY)).contains(LotAct.RELEASE);
-        assertThat(LotAct.next(house.lot("HZ-1"), LocalDate.parse("2027-01-01")))
+        assertThat(LotAct.next(house.lot("HZ-1"), TODAY, false)).contains(LotAct.RELEASE);
+        assertThat(LotAct.next(house.lot("HZ-1"), LocalDate.parse("2027-01-01"), false))
                 .contains(LotAct.DESTROY);
         house.doors().keeping().destroy(new LotId("HZ-1"), "wet", house.keeper());
-        assertThat(LotAct.next(house.lot("HZ-1"), TODAY)).isEmpty();
+        assertThat(LotAct.next(house.lot("HZ-1"), TODAY, false)).isEmpty();
     }
 
     @Test
     void what_the_table_of_moves_forbids_is_not_offered() {
-        assertThat(LotAct.values()).filteredOn(act -> act.fits(lot)).doesNotContain(LotAct.RELEASE, LotAct.USED_UP);
+        assertThat(LotAct.values())
+                .filteredOn(act -> act.fits(lot, false))
+                .doesNotContain(LotAct.RELEASE, LotAct.USED_UP);
         house.doors().keeping().destroy(new LotId("HZ-1"), "wet", house.keeper());
         assertThat(LotAct.values())
-                .filteredOn(act -> act.fits(house.lot("HZ-1")))
+                .filteredOn(act -> act.fits(house.lot("HZ-1"), false))
                 .containsExactly(LotAct.REJECT);
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import wickbench.api.authority.Credentials.Signing;
 import wickbench.api.authority.Passphrase;
+import wickbench.api.home.Home;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.home.SimulatedClock;
 import wickbench.api.lot.LotId;
@@ -27,6 +28,8 @@ import wickbench.people.PeopleView;
 import wickbench.people.Roster;
 import wickbench.people.SecretFiles;
 import wickbench.report.chart.ScreenPainter;
+import wickbench.report.pdf.PdfPrinter;
+import wickbench.stations.ClashDesk;
 import wickbench.stock.Actor;
 import wickbench.stock.Delivery;
 import wickbench.stock.Fridge;
@@ -50,15 +53,21 @@ final class StockHouse implements AutoCloseable {
     static final Path DEMO = Path.of("..", "..", "demo");
     static final String GTIN = "09520123451011";
 
+    private final HomeFolder home;
     private final JournalFolder journal;
     private final H2Index index;
     private final HouseSignIn signIn;
-    private final SimulatedClock clock;
+    private final Optional<SimulatedClock> clock;
     private final StockDoors doors;
 
     StockHouse(Path folder) {
-        HomeFolder home = new HomeFolder(folder);
-        clock = home.simulate(1, START);
+        this(folder, true);
+    }
+
+    /** @param still whether its clock stands still; a home whose clock does shares nothing with others */
+    StockHouse(Path folder, boolean still) {
+        home = new HomeFolder(folder);
+        clock = still ? Optional.of(home.simulate(1, START)) : Optional.empty();
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new StockView(), new PeopleView()));
         Roster roster = new Roster(home, journal, index);
@@ -85,16 +94,25 @@ final class StockHouse implements AutoCloseable {
                 room,
                 new Keeping(shelves, pen),
                 fridges,
-                new HousePapers(room, fridges, List.of()),
-                clock,
+                new HousePapers(room, fridges, List.of(new PdfPrinter(home, journal, site))),
+                home.clock(),
                 people,
                 authority,
                 signIn,
+                new ClashDesk(home, journal, index, authority),
                 List.of(new ScreenPainter()));
     }
 
     static Passphrase typed(String text) {
         return Passphrase.of(text.toCharArray());
+    }
+
+    JournalFolder journal() {
+        return journal;
+    }
+
+    Home home() {
+        return home;
     }
 
     StockDoors doors() {
@@ -142,11 +160,12 @@ final class StockHouse implements AutoCloseable {
     }
 
     Lot lot(String lot) {
-        return doors.room().lot(new LotId(lot), clock.instant()).orElseThrow();
+        return doors.room().lot(new LotId(lot), home.clock().instant()).orElseThrow();
     }
 
     void after(Duration time) {
-        clock.moveTo(clock.instant().plus(time));
+        SimulatedClock still = clock.orElseThrow();
+        still.moveTo(still.instant().plus(time));
     }
 
     /** Lets somebody leave the desk. */

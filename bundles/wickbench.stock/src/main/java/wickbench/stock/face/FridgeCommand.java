@@ -14,6 +14,7 @@ import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
 import wickbench.api.report.ReportPrinter;
 import wickbench.api.words.Coded;
+import wickbench.stock.Excursion;
 import wickbench.stock.Fridge;
 import wickbench.stock.FridgeTrace;
 import wickbench.stock.Fridges;
@@ -25,6 +26,9 @@ import wickbench.stock.room.StockWords;
 /** {@code fridge}: register, take logger files in, report. */
 @Command(name = "fridge", synopsisSubcommandLabel = "COMMAND")
 final class FridgeCommand {
+    /** So many excursions of a file are told; the report tells all. */
+    private static final int TOLD = 5;
+
     private static final int DAYS = 30;
 
     private final Fridges fridges;
@@ -152,9 +156,20 @@ final class FridgeCommand {
                 done.rows(),
                 lines().minute(done.from()),
                 lines().minute(done.to())));
-        lines().excursions(done.found());
+        outside(done.found());
         done.quarantined().forEach(lot -> terminal.line(StockWords.get("fridge.quarantined", lot)));
         return 0;
+    }
+
+    /** A file of a year has hundreds: how many, and what came last. */
+    private void outside(List<Excursion> found) {
+        if (found.isEmpty()) {
+            terminal.line(StockWords.get("fridge.calm"));
+            return;
+        }
+        List<Excursion> last = found.subList(Math.max(0, found.size() - TOLD), found.size());
+        terminal.line(StockWords.get("fridge.outside", found.size(), last.size()));
+        lines().excursions(last);
     }
 
     private void show(List<Fridge> shown) {

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import wickbench.api.command.Terminal;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.json.Json;
+import wickbench.stock.Clash;
 import wickbench.stock.Device;
 import wickbench.stock.Due;
 import wickbench.stock.Excursion;
@@ -57,9 +59,12 @@ final class Print {
                 lot.place().orElse(""));
     }
 
-    void lot(Lot lot, List<Happening> history) {
+    void lot(Lot lot, List<Happening> history, List<EntryRef> clashing) {
         if (terminal.json()) {
             terminal.json(LotJson.lot(lot, today)
+                    .with(
+                            "clashing",
+                            Json.texts(clashing.stream().map(EntryRef::toString).toList()))
                     .with(
                             "history",
                             Json.array(history.stream().map(LotJson::happening).toList())));
@@ -76,9 +81,13 @@ final class Print {
         lot.quarantines()
                 .forEach(each -> terminal.line(StockWords.get(
                         "show.quarantine", minute(each.at()), StockTerms.cause(each.cause()), each.reason())));
-        lot.clashes()
-                .forEach(each ->
-                        terminal.line(StockWords.get("show.clash", each.entry(), each.claimed(), each.stands())));
+        if (!clashing.isEmpty()) {
+            terminal.line(StockWords.get(
+                    "show.clashing",
+                    clashing.stream().map(EntryRef::toString).collect(Collectors.joining(", ")),
+                    Clash.subject(lot.id())));
+        }
+        lot.clashes().forEach(each -> terminal.line(StockWords.get("show.clash", StockTerms.clash(each))));
         table(
                 List.of("when", "what", "who", "facts", "entry"),
                 history.stream().map(this::row).toList());

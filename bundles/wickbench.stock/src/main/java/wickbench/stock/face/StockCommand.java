@@ -317,7 +317,7 @@ final class StockCommand {
     }
 
     private int shown(Lot lot) {
-        print().lot(lot, doors.room().history(lot.id()));
+        print().lot(lot, doors.room().history(lot.id()), doors.room().clashing(lot.id()));
         return 0;
     }
 

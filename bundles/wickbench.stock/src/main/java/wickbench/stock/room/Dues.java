@@ -5,6 +5,8 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import wickbench.api.lot.LotId;
 import wickbench.stock.Device;
 import wickbench.stock.Due;
 import wickbench.stock.Due.What;
@@ -13,17 +15,20 @@ import wickbench.stock.Lot;
 import wickbench.stock.LotState;
 import wickbench.stock.Outlook;
 import wickbench.stock.Stockroom.Unreceived;
+import wickbench.stock.room.FridgeRows.Heard;
 
 /** What somebody must see to. */
 final class Dues {
     /** A fridge of which nothing was heard for longer is named. */
     private static final int SILENT_DAYS = 7;
 
+    private final ZoneId zone;
     private final LocalDate today;
     private final LocalDate last;
     private final List<Due> found = new ArrayList<>();
 
-    Dues(LocalDate today, int days) {
+    Dues(ZoneId zone, LocalDate today, int days) {
+        this.zone = zone;
         this.today = today;
         this.last = today.plusDays(days);
     }
@@ -32,12 +37,14 @@ final class Dues {
             List<Lot> lots,
             List<Outlook> outlooks,
             List<Device> devices,
-            List<Fridge> fridges,
-            List<Unreceived> unreceived) {
-        lots.forEach(this::lot);
+            List<Heard> fridges,
+            List<Unreceived> unreceived,
+            Set<LotId> clashing) {
+        lots.forEach(lot -> lot(lot, clashing.contains(lot.id())));
         outlooks.forEach(this::outlook);
         devices.forEach(this::device);
-        fridges.forEach(this::fridge);
+        fridges.forEach(fridge ->
+                fridge(fridge, FridgeRows.inside(fridge.fridge().id(), lots).size()));
         unreceived.forEach(lot -> add(What.COUNT, today, lot.lot().value(), lot.kit(), lot.strips()));
         found.sort(Comparator.comparing((Due due) -> due.what().ordinal())
                 .thenComparing(Due::day)
@@ -45,11 +52,11 @@ final class Dues {
         return List.copyOf(found);
     }
 
-    private void lot(Lot lot) {
+    private void lot(Lot lot, boolean decidedDifferently) {
         String id = lot.id().value();
         String kit = lot.kit().name();
-        if (!lot.clashes().isEmpty()) {
-            add(What.SETTLE, today, id, kit, lot.clashes().size());
+        if (decidedDifferently || !lot.clashes().isEmpty()) {
+            add(What.SETTLE, today, id, kit, Math.max(1, lot.clashes().size()));
         }
         if (lot.strips().missing().signum() > 0) {
             add(What.COUNT, today, id, kit, lot.strips().missing().longValue());
@@ -82,10 +89,18 @@ final class Dues {
         }
     }
 
-    private void fridge(Fridge fridge) {
+    /** An empty fridge may be as warm as it likes. */
+    private void fridge(Heard heard, int lots) {
+        Fridge fridge = heard.fridge();
+        if (lots == 0) {
+            return;
+        }
+        heard.outside()
+                .ifPresent(each ->
+                        add(What.OUTSIDE, LocalDate.ofInstant(each.from(), zone), fridge.id(), fridge.name(), lots));
         fridge.until()
-                .map(until -> LocalDate.ofInstant(until, ZoneId.of("UTC")).plusDays(SILENT_DAYS))
-                .filter(day -> !fridge.lots().isEmpty())
+                .map(until -> LocalDate.ofInstant(until, zone).plusDays(SILENT_DAYS))
+                .filter(day -> !day.isAfter(today))
                 .ifPresent(day -> add(What.LOGGER, day, fridge.id(), fridge.name(), 0));
     }
 

@@ -87,6 +87,45 @@ final class Events {
                 COLUMNS + topic.table() + " where subject = ? order by at, station, seq", Events::said, subject);
     }
 
+    /** Returns what was said of fridges themselves, logs left out. */
+    List<Said> fridges() {
+        return rows.read(
+                COLUMNS + Topic.FRIDGE.table() + " where kind = ? order by at, station, seq",
+                row -> parsed.of(ref(row), Said.class, () -> said(row)),
+                FridgeJson.REGISTERED);
+    }
+
+    /** Returns how each fridge stood at the end of its newest log; the bodies of logs that are known are not read again. */
+    Map<String, HeardFridge> heard() {
+        Map<String, HeardFridge> ends = new HashMap<>();
+        rows.read(
+                        "select station, seq, subject from fridge_event where kind in (?, ?)",
+                        Events::log,
+                        FridgeJson.LOGGED,
+                        FridgeJson.MEASURED)
+                .forEach(log -> ends.merge(
+                        log.fridge(),
+                        parsed.of(log.entry(), HeardFridge.class, () -> end(log.entry())),
+                        HeardFridge::later));
+        return ends;
+    }
+
+    private record LogOf(EntryRef entry, String fridge) {}
+
+    private static LogOf log(Row row) {
+        return new LogOf(ref(row), row.text("subject"));
+    }
+
+    private HeardFridge end(EntryRef log) {
+        return rows.first(
+                        COLUMNS + Topic.FRIDGE.table() + " where station = ? and seq = ?",
+                        Events::said,
+                        log.station().value(),
+                        log.seq())
+                .map(said -> HeardFridge.of(FridgeJson.log(said)))
+                .orElseThrow();
+    }
+
     boolean any(Topic topic, Instant at) {
         return rows.first(
                         "select seq from " + topic.table() + " where acted_at <= ? limit 1",

@@ -67,15 +67,7 @@ public final class FridgeService implements Fridges {
     public List<Fridge> all() {
         List<Lot> lots = shelves.lots(shelves.now());
         return shelves.read(List.<Fridge>of(), FridgeRows::all).stream()
-                .map(fridge -> FridgeRows.with(fridge, fridge.until(), inside(fridge.id(), lots)))
-                .toList();
-    }
-
-    private static List<String> inside(String fridge, List<Lot> lots) {
-        return lots.stream()
-                .filter(lot ->
-                        lot.state().kept() && lot.place().filter(fridge::equals).isPresent())
-                .map(lot -> lot.id().value())
+                .map(fridge -> FridgeRows.with(fridge, fridge.until(), FridgeRows.inside(fridge.id(), lots)))
                 .toList();
     }
 

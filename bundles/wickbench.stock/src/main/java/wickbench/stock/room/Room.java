@@ -18,6 +18,7 @@ import wickbench.api.authority.Signature;
 import wickbench.api.doubt.Doubt;
 import wickbench.api.doubt.Trust;
 import wickbench.api.journal.Entry;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
 import wickbench.api.lot.LotFacts;
@@ -121,6 +122,11 @@ public final class Room implements Stockroom, Lots {
     }
 
     @Override
+    public List<EntryRef> clashing(LotId id) {
+        return shelves.clashing(id);
+    }
+
+    @Override
     public List<Happening> history(LotId id) {
         List<Told> told = shelves.read(List.of(), events -> events.lot(id));
         return told.stream().sorted(Told.IN_ORDER).map(this::happening).toList();
@@ -152,8 +158,14 @@ public final class Room implements Stockroom, Lots {
 
     @Override
     public List<Due> due(Instant now, int days) {
-        return new Dues(LocalDate.ofInstant(now, zone()), days)
-                .of(lots(now), outlook(now), equipment(), shelves.read(List.of(), FridgeRows::all), unreceived());
+        return new Dues(zone(), LocalDate.ofInstant(now, zone()), days)
+                .of(
+                        lots(now),
+                        outlook(now),
+                        equipment(),
+                        shelves.read(List.of(), FridgeRows::heard),
+                        unreceived(),
+                        shelves.clashing());
     }
 
     @Override

@@ -6,15 +6,19 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.home.Home;
 import wickbench.api.index.Index;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.lot.LotId;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.profile.SiteProfile;
+import wickbench.stock.Clash;
 import wickbench.stock.Lot;
 
 /** Reads lots as they stood; what the services of this bundle stand on. */
@@ -72,6 +76,22 @@ public final class Shelves {
 
     private Terms terms(Events events, Instant at) {
         return new Terms(events.kits(), events.inserts(), waiving(at), zone());
+    }
+
+    /** Returns decisions on a lot that stand against one another. */
+    List<EntryRef> clashing(LotId id) {
+        return home.isBegun()
+                ? index.clash(Clash.subject(id)).map(clash -> clash.decisions()).orElse(List.of())
+                : List.of();
+    }
+
+    /** Returns the lots on which stations decided differently. */
+    Set<LotId> clashing() {
+        return home.isBegun()
+                ? index.clashes().stream()
+                        .flatMap(clash -> Clash.lot(clash.subject()).stream())
+                        .collect(Collectors.toSet())
+                : Set.of();
     }
 
     /** Returns the revisions of the insert by which the methods of a kit were written at an instant. */

@@ -16,8 +16,10 @@ import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
 import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
+import wickbench.api.lot.LotId;
 import wickbench.api.reading.CorrectedReading;
 import wickbench.api.reading.RecordedReading;
+import wickbench.stock.Clash;
 
 /**
  * What was told of kits, lots, fridges and devices, which strips were read, and which kit each method is written for.
@@ -34,9 +36,6 @@ public final class StockView implements IndexView {
             "create index by_result on strip (result)",
             "create index by_lot on strip (lot, taken, counts, route)",
             "create index by_kit on strip (kit, taken)");
-
-    /** Before a lot's number, the subject of decisions on it. */
-    private static final String DECIDED = "lot:";
 
     /** What decides how a lot stands. */
     private static final Set<String> DECIDING = Set.of(
@@ -108,7 +107,7 @@ public final class StockView implements IndexView {
     @Override
     public Optional<Decision> decision(Entry entry) {
         return DECIDING.contains(entry.kind()) && entry.v() == LotEventJson.VERSION
-                ? Optional.of(new Decision(DECIDED + subject(entry, Topic.LOT), claim(entry)))
+                ? Optional.of(new Decision(Clash.subject(new LotId(subject(entry, Topic.LOT))), claim(entry)))
                 : Optional.empty();
     }
 
@@ -137,9 +136,7 @@ public final class StockView implements IndexView {
     }
 
     private static void settled(Entry entry, Settlement settlement, Rows rows) {
-        if (settlement.subject().startsWith(DECIDED)) {
-            event(entry, Topic.LOT, settlement.subject().substring(DECIDED.length()), rows);
-        }
+        Clash.lot(settlement.subject()).ifPresent(lot -> event(entry, Topic.LOT, lot.value(), rows));
     }
 
     private static void event(Entry entry, Topic topic, Rows rows) {

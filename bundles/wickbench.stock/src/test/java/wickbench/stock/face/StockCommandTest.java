@@ -156,6 +156,35 @@ class StockCommandTest {
     }
 
     @Test
+    void a_file_with_many_excursions_is_summed_up_and_its_report_tells_all() throws Exception {
+        home.furnished();
+        StringBuilder text = new StringBuilder("time;°C\n");
+        for (int i = 0; i < 48; i++) {
+            text.append(StockHome.START.plus(Duration.ofMinutes(10L * i))).append(i % 4 == 1 ? ";9\n" : ";5\n");
+        }
+        Path log = Files.writeString(folder.resolve("log.csv"), text);
+        home.after(Duration.ofDays(1));
+        assertThat(fridge("import", log.toString(), "--fridge", "F1")).isZero();
+        assertThat(heard.lines())
+                .contains("Times outside the range or without a reading: 12. The last 5; all with: fridge report");
+        assertThat(heard.lines().stream().filter(line -> line.startsWith("too warm")))
+                .hasSize(5);
+        fridge("report");
+        assertThat(heard.lines().stream().filter(line -> line.startsWith("too warm")))
+                .hasSize(12);
+    }
+
+    @Test
+    void a_calm_file_says_so() throws Exception {
+        home.furnished();
+        Path log = Files.writeString(
+                folder.resolve("log.csv"), "time;°C\n2026-03-02T09:00:00Z;5\n2026-03-02T09:10:00Z;5.5\n");
+        home.after(Duration.ofDays(1));
+        assertThat(fridge("import", log.toString(), "--fridge", "F1")).isZero();
+        assertThat(heard.lines()).contains("All within the range of the fridge, and without a gap.");
+    }
+
+    @Test
     void an_unknown_lot_is_named() {
         assertThatThrownBy(() -> stock("open", "NOPE")).hasRootCauseMessage("LOT: no lot NOPE was received here");
     }
