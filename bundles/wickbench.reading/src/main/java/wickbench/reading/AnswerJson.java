@@ -41,7 +41,7 @@ final class AnswerJson {
                                     .map(AnswerJson::reason)
                                     .toList()));
         }
-        boolean required = answer instanceof NotChecked absent && absent.required();
+        boolean required = ((NotChecked) answer).required();
         Json.Obj unasked = object.with("says", "not-checked");
         return required ? unasked.with("required", true) : unasked;
     }

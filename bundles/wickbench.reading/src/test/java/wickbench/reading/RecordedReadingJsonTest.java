@@ -85,6 +85,26 @@ class RecordedReadingJsonTest {
     }
 
     @Test
+    void refusesAnAnswerThatSaysSomethingElse() {
+        RecordedReading recorded = recorded(Format.SANDWICH);
+        Json.Obj answer = Json.object().with("neighbour", "stock").with("says", "perhaps");
+        Json.Obj body = RecordedReadingJson.write(recorded).with("answers", Json.array(List.of(answer)));
+        assertThat(RecordedReadingJson.read("entry", body).complaints().stream().map(Complaint::oneLine))
+                .anyMatch(line -> line.contains("expected one of cleared, refused, not-checked, found 'perhaps'"));
+    }
+
+    @Test
+    void readsThatACheckWasNotRequiredWhetherSaidOrNot() {
+        Json.Obj said = Json.object()
+                .with("neighbour", "stock")
+                .with("says", "not-checked")
+                .with("required", false);
+        Json.Obj body = RecordedReadingJson.write(recorded(Format.SANDWICH)).with("answers", Json.array(List.of(said)));
+        assertThat(RecordedReadingJson.read("entry", body).orRefuse().answers())
+                .containsExactly(new Answer.NotChecked("stock", false));
+    }
+
+    @Test
     void readsAReadingAndAVerdictByThemselves() {
         RecordedReading recorded = withFaintControl();
         assertThat(ReadingJson.read("r", parsed(ReadingJson.write(recorded.reading())))

@@ -107,7 +107,8 @@ final class Facts {
             rules.put(rule.at(), rule);
         } else if (fact instanceof Doubted doubt) {
             doubts.add(doubt);
-        } else if (fact instanceof Trusted trust) {
+        } else {
+            Trusted trust = (Trusted) fact;
             // the later word is the more cautious one
             trust.doubts().forEach(doubt -> trusted.merge(doubt, trust.at(), (one, other) -> other));
         }

@@ -136,7 +136,7 @@ final class Lateness {
         for (int block = 0; block < blocks; block++) {
             if (has(set, block)) {
                 step = Math.min(step, room(block));
-                step = Math.min(step, has(set, block + 1) || block + 1 == blocks ? step : gap(block));
+                step = Math.min(step, block + 1 == blocks || has(set, block + 1) ? step : gap(block));
                 step = Math.min(step, partner[block] < 0 || has(set, partner[block]) ? step : partnerGap(block));
             }
         }
@@ -174,6 +174,6 @@ final class Lateness {
     }
 
     private static boolean has(long set, int block) {
-        return block < MOST_BLOCKS && (set & bit(block)) != 0;
+        return (set & bit(block)) != 0;
     }
 }

@@ -146,4 +146,44 @@ class InDoubtTest {
                 .map(OwedItem::owes)
                 .toList();
     }
+
+    @Test
+    void a_negative_that_holds_is_owed_its_hold_and_no_decision_besides() {
+        story.test("S1", "filler", 1, Outcome.NEGATIVE, false, Owed.HOLD);
+        story.doubt(Doubt.ofLot("lot.storage", LOT, Optional.empty()));
+
+        assertThat(touched()).isEmpty();
+    }
+
+    @Test
+    void of_two_doubts_of_one_entry_and_cause_one_decision_answers_both() {
+        Fact touched = story.negative("S1", "filler");
+        Fact cold = story.doubt(Doubt.ofLot("lot.storage", LOT, Optional.empty()));
+        story.told(new Fact.Doubted(cold.id(), cold.at(), Doubt.ofLot("lot.storage", LOT, Optional.empty())));
+        assertThat(story.item(touched, Step.DECIDE).doubts()).containsExactly(cold.id());
+        assertThat(story.item(touched, Step.DECIDE).missing()).containsExactly("lot.storage");
+
+        Fact decision = story.decide(touched, Owed.DECIDE, cold);
+        assertThat(story.item(touched, Step.DECIDE).answers()).containsExactly(decision.id());
+    }
+
+    @Test
+    void a_decision_of_another_kind_answers_no_doubt() {
+        Fact touched = story.negative("S1", "filler");
+        Fact warm = story.doubt(Doubt.ofLot("lot.storage", LOT, Optional.empty()));
+        story.decide(touched, Owed.RE_TEST, warm);
+
+        assertThat(story.open()).containsExactly(Step.DECIDE);
+    }
+
+    @Test
+    void whoever_is_trusted_again_twice_is_so_from_the_later_time_on() {
+        Fact warm = story.doubt(Doubt.ofLot("lot.storage", LOT, Optional.empty()));
+        story.trust(warm);
+        Fact between = story.negative("S1", "filler");
+        story.trust(warm);
+        story.negative("S2", "filler");
+
+        assertThat(touched()).containsExactly(between.id());
+    }
 }

@@ -2,6 +2,9 @@ package wickbench.reading.owed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
@@ -288,5 +291,48 @@ class OwedFoldTest {
 
         story.negative("S1", "filler");
         assertThat(story.item(sign, Step.HOLD).done()).isTrue();
+    }
+
+    @Test
+    void the_second_strip_of_a_new_sample_is_no_first_repeat() {
+        Fact first = story.invalid("S1", "filler");
+        story.invalid("S1", "filler");
+        Fact third = story.invalid("S1", "filler");
+
+        assertThat(story.open()).containsExactly(Step.STOP_AND_CALL_QUALITY);
+        assertThat(story.item(first, Step.STOP_AND_CALL_QUALITY).answers()).contains(third.id());
+    }
+
+    @Test
+    void where_no_place_is_stated_only_the_same_extract_repeats_after_a_failed_control() {
+        Fact negative = story.negative("S1", "");
+        story.control(RunControl.LOW_POSITIVE, Outcome.NEGATIVE);
+        story.negative("S2", "");
+        assertThat(story.item(negative, Step.REPEAT_AFTER_CONTROL).done()).isFalse();
+
+        story.negative("S1", "");
+        assertThat(story.item(negative, Step.REPEAT_AFTER_CONTROL).done()).isTrue();
+    }
+
+    @Test
+    void a_clean_that_names_no_place_cleans_nothing_and_one_of_the_line_cleans_its_places() {
+        story.positive("S1", "filler");
+        story.clean("");
+        assertThat(story.open()).contains(Step.RE_CLEAN);
+
+        story.clean("Line 2");
+        assertThat(story.open()).doesNotContain(Step.RE_CLEAN);
+
+        story.positive("S2", "");
+        story.clean("");
+        assertThat(story.open()).contains(Step.RE_CLEAN);
+    }
+
+    @Test
+    void a_run_that_names_a_strip_nobody_knows_says_nothing() {
+        story.told(new Fact.Ran(
+                new UUID(9, 9), story.next(), List.of(new Fact.RanStrip(new UUID(8, 8), Optional.of(story.next())))));
+
+        assertThat(story.items()).isEmpty();
     }
 }
