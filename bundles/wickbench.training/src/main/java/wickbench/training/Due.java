@@ -18,6 +18,8 @@ public record Due(What what, LocalDate day, String person, String about) {
         SETTLE,
         LAPSED,
         ACKNOWLEDGE,
+        /** Somebody has not called every strip of an open round. */
+        CALL,
         SCORE,
         SIGN,
         RENEW,

@@ -13,7 +13,6 @@ import wickbench.api.method.LineRole;
 import wickbench.api.method.Seen;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.Strip;
-import wickbench.training.round.Meaning;
 
 /** People who play a round: what they see follows from what a strip is. */
 public final class Played {
@@ -61,7 +60,7 @@ public final class Played {
 
     public static Call call(Round round, RoundKey.Sealed strip, boolean nearSeen, Instant started, Duration elapsed) {
         Strip seen = strip(round.plan().format(), strip.kind(), nearSeen);
-        return new Call(strip.code(), seen, Meaning.of(seen), Optional.of(started), Optional.of(started.plus(elapsed)));
+        return Call.ofLines(strip.code(), seen, Optional.of(started), Optional.of(started.plus(elapsed)));
     }
 
     public static Strip strip(Format format, StripClass kind, boolean nearSeen) {

@@ -15,6 +15,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,8 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
 class TrainingBookTest {
     private static final Path DEMO = BuiltProduct.folder().resolve("demo");
     private static final ZoneId ZONE = ZoneId.of("Europe/Vienna");
-    private static final String TRAINING_ONLY = "base,training";
-    private static final String COMPLETE = "complete";
     private static final String METHOD = "hazelnut-swab-dry";
     private static final List<String> READERS = List.of("op-1", "op-2", "op-3", "op-4");
     private static final List<String> EXPERTS = List.of("ex-1", "ex-2");
@@ -33,13 +34,42 @@ class TrainingBookTest {
     private static final int BAD_INPUT = 2;
     private static final int REFUSED = 3;
 
+    /** The home with its people as every test finds it, and the programs that are called. */
+    @TempDir
+    static Path shared;
+
+    private static StartedProgram trainingOnly;
+    private static StartedProgram complete;
+
     @TempDir
     Path temporary;
 
-    private String features = TRAINING_ONLY;
+    private StartedProgram program = trainingOnly;
+
+    @BeforeAll
+    static void found() throws Exception {
+        trainingOnly = StartedProgram.of(List.of("base", "training"), shared);
+        complete = StartedProgram.of(List.of("complete"), shared);
+        new TrainingBookTest().people(shared);
+    }
+
+    @AfterAll
+    static void end() throws IOException {
+        trainingOnly.close();
+        complete.close();
+    }
 
     @BeforeEach
-    void found() throws Exception {
+    void copy() throws IOException {
+        try (Stream<Path> files = Files.walk(shared.resolve("home"))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, temporary.resolve(shared.relativize(file).toString()));
+            }
+        }
+    }
+
+    private void people(Path folder) throws Exception {
+        temporary = folder;
         done("station", "found", "desk-1", "--zone", ZONE.getId());
         done("people", "add", "ada", "--name", "Ada Brook", "--role", "administrator", "--as", "ada");
         done("people", "add", "tess", "--name", "Tess Varga", "--role", "trainer", "--as", "ada");
@@ -99,21 +129,24 @@ class TrainingBookTest {
             done("training", "seen", "r-1", "--as", reader);
         }
         done("training", "authorise", "op-1", "--method", METHOD, "--reason", "round r-1 passed");
-        printed("training", "certificate", "op-1", "--out", "certificate.pdf");
-        printed("training", "matrix", "--out", "matrix.pdf");
-        printed("training", "person", "op-1", "--out", "person.pdf");
-        printed("round", "show", "r-1", "--out", "round.pdf");
-        assertThat(call("training", "certificate", "op-4", "--out", "no.pdf").code())
+        printed("training", "certificate", "op-1", "--out", file("certificate.pdf"));
+        printed("training", "matrix", "--out", file("matrix.pdf"));
+        printed("training", "person", "op-1", "--out", file("person.pdf"));
+        printed("round", "show", "r-1", "--out", file("round.pdf"));
+        assertThat(call("training", "certificate", "op-4", "--out", file("no.pdf"))
+                        .code())
                 .isEqualTo(REFUSED);
         assertThat(temporary.resolve("no.pdf")).doesNotExist();
-        assertThat(done("journal", "verify").code()).isZero();
         assertThat(done("index", "verify").code()).isZero();
+        // and so says a process of its own
+        Answer verified = new Program(temporary).call(line("journal", "verify"));
+        assertThat(verified.code()).as(verified.toString()).isZero();
     }
 
     @Test
     void a_lapsed_operator_starts_nothing_but_under_an_authorised_observer_and_a_suspension_reaches_the_ledger()
             throws Exception {
-        features = COMPLETE;
+        program = complete;
         done("method", "issue", DEMO.resolve("methods/" + METHOD + ".json").toString(), "--as", "ada");
         assertThat(may("op-1").code()).isZero();
 
@@ -221,9 +254,9 @@ class TrainingBookTest {
                 "--key-by",
                 "made by the laboratory, read blind by two experts",
                 "--sheet",
-                "blank.csv",
+                file("blank.csv"),
                 "--labels",
-                "labels.csv");
+                file("labels.csv"));
     }
 
     /** The codes as they stand on the sheet that readers get. */
@@ -236,6 +269,10 @@ class TrainingBookTest {
         Map<String, String> kinds = new HashMap<>();
         rows("labels.csv").forEach(row -> kinds.put(row[0], row[2]));
         return kinds;
+    }
+
+    private String file(String name) {
+        return temporary.resolve(name).toString();
     }
 
     private List<String[]> rows(String file) throws IOException {
@@ -299,7 +336,7 @@ class TrainingBookTest {
 
     private void printed(String... arguments) throws Exception {
         done(arguments);
-        byte[] pdf = Files.readAllBytes(temporary.resolve(arguments[arguments.length - 1]));
+        byte[] pdf = Files.readAllBytes(Path.of(arguments[arguments.length - 1]));
         assertThat(new String(pdf, 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
                 .isEqualTo("%PDF-");
     }
@@ -318,13 +355,18 @@ class TrainingBookTest {
     }
 
     private Answer call(String... arguments) throws Exception {
-        List<String> line = new ArrayList<>(List.of(
-                "--features", features, "--home", temporary.resolve("home").toString(), "--as", "tess"));
+        return program.call(line(arguments));
+    }
+
+    /** The whole line: at the home of this test, and by the trainer where nobody else is named. */
+    private String[] line(String... arguments) {
+        List<String> line =
+                new ArrayList<>(List.of("--home", temporary.resolve("home").toString()));
         List<String> own = List.of(arguments);
-        if (own.contains("--as")) {
-            line.subList(line.size() - 2, line.size()).clear();
+        if (!own.contains("--as")) {
+            line.addAll(List.of("--as", "tess"));
         }
         line.addAll(own);
-        return new Program(temporary).call(line.toArray(String[]::new));
+        return line.toArray(String[]::new);
     }
 }

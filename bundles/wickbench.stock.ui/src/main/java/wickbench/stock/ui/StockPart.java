@@ -1,5 +1,6 @@
 package wickbench.stock.ui;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Heading;
+import wickbench.widgets.TabBar;
 
 /** The open page: its tabs, each opened when it is first chosen. */
 final class StockPart implements PagePart {
@@ -27,7 +29,11 @@ final class StockPart implements PagePart {
         Heading heading =
                 new Heading(page, context.theme(), StockUiWords.get("page.heading"), StockUiWords.get("page.line"));
         new ReportButton(context, doors).into(heading.actions());
-        tabs = new TabBar(page, context.theme(), this::open);
+        tabs = new TabBar(
+                page,
+                context.theme(),
+                Arrays.stream(Tab.values()).map(Tab::words).toList(),
+                tab -> open(Tab.values()[tab]));
         body = Fit.grow(context.theme().controls().box(page, 1));
         body.setLayout(stack);
         context.onActor(actor -> rooms.values().forEach(Room::reload));
@@ -35,7 +41,7 @@ final class StockPart implements PagePart {
     }
 
     private void open(Tab tab) {
-        tabs.show(tab);
+        tabs.show(tab.ordinal());
         boolean old = rooms.containsKey(tab);
         Room room = rooms.computeIfAbsent(tab, this::make);
         stack.topControl = room.control();
@@ -91,7 +97,7 @@ final class StockPart implements PagePart {
     /** What is in front stays so in new looks. */
     @Override
     public Optional<Object> draft() {
-        return Optional.of(tabs.shown());
+        return Optional.of(tab());
     }
 
     @Override
@@ -101,7 +107,11 @@ final class StockPart implements PagePart {
         }
     }
 
+    private Tab tab() {
+        return Tab.values()[tabs.shown()];
+    }
+
     Room front() {
-        return rooms.get(tabs.shown());
+        return rooms.get(tab());
     }
 }

@@ -125,6 +125,11 @@ final class DrillView implements View {
     }
 
     @Override
+    public Composite control() {
+        return scroller.control();
+    }
+
+    @Override
     public void focus() {
         focus.run();
     }

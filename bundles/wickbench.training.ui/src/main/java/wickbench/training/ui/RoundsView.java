@@ -41,6 +41,11 @@ final class RoundsView implements View {
     }
 
     @Override
+    public Composite control() {
+        return scroller.control();
+    }
+
+    @Override
     public void refresh() {
         context.jobs()
                 .run(

@@ -39,6 +39,11 @@ final class SkillsView implements View {
     }
 
     @Override
+    public Composite control() {
+        return room;
+    }
+
+    @Override
     public void refresh() {
         Optional<wickbench.api.person.PersonId> actor = context.actor();
         context.jobs().run(TrainingUiWords.get("skills.reading"), progress -> doors.known(actor), this::take);
@@ -146,7 +151,8 @@ final class SkillsView implements View {
     }
 
     /** Shows the person with this id. */
-    void show(String person) {
+    @Override
+    public void show(String person) {
         wanted = Optional.of(person);
         table.ifPresent(kit -> kit.rows().stream()
                 .filter(row -> row.id().value().equals(person))

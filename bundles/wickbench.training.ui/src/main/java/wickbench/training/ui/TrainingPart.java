@@ -4,118 +4,123 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import wickbench.api.words.Coded;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Heading;
+import wickbench.widgets.TabBar;
 
-/** The open page: the skills matrix, blind rounds, or the faint-line drill. */
+/** The open page: its tabs, each opened when it is first chosen. */
 final class TrainingPart implements PagePart {
     private final PageContext context;
     private final TrainingDoors doors;
     private final Heading heading;
+    private final TabBar tabs;
     private final Composite body;
-    private final Map<Kind, Button> buttons = new EnumMap<>(Kind.class);
-    private Kind kind = Kind.SKILLS;
-    private View view;
+    private final StackLayout stack = new StackLayout();
+    private final Map<Tab, View> views = new EnumMap<>(Tab.class);
 
-    /** What can be looked at. */
-    enum Kind implements Coded {
-        SKILLS,
-        ROUNDS,
-        DRILL
-    }
-
-    /** What goes over to a new look. */
-    private record Draft(Kind kind, Optional<Object> of) {}
+    /** What goes over to a new look: what is in front, and what is half done in each view. */
+    private record Draft(Tab front, Map<Tab, Object> of) {}
 
     TrainingPart(Composite parent, PageContext context, TrainingDoors doors) {
         this.context = context;
         this.doors = doors;
         Composite page = context.theme().controls().box(parent, 1);
         heading = new Heading(page, context.theme(), TrainingUiWords.get("page.heading"), "");
-        // below the words, where a small window at a large text size has room for all three
-        Composite actions = context.theme().controls().row(page);
-        for (Kind each : Kind.values()) {
-            buttons.put(
-                    each,
-                    context.theme()
-                            .controls()
-                            .button(actions, TrainingUiWords.get("view." + each.code()), () -> open(each)));
-        }
+        tabs = new TabBar(
+                page,
+                context.theme(),
+                Arrays.stream(Tab.values()).map(Tab::words).toList(),
+                tab -> open(Tab.values()[tab]));
         body = Fit.grow(context.theme().controls().box(page, 1));
-        make(Kind.SKILLS);
-        context.onActor(actor -> view.actor());
+        body.setLayout(stack);
+        context.onActor(actor -> views.values().forEach(View::actor));
+        open(Tab.SKILLS);
     }
 
-    private void open(Kind next) {
-        if (next != kind) {
-            make(next);
+    private void open(Tab tab) {
+        tabs.show(tab.ordinal());
+        heading.line(TrainingUiWords.get("line." + tab.code()));
+        boolean old = views.containsKey(tab);
+        View view = views.computeIfAbsent(tab, this::make);
+        stack.topControl = view.control();
+        body.layout(true, true);
+        if (old) {
+            view.refresh();
         }
-        view.focus();
     }
 
-    private void make(Kind next) {
-        kind = next;
-        for (Control old : body.getChildren()) {
-            old.dispose();
-        }
-        heading.line(TrainingUiWords.get("line." + kind.code()));
-        // where one is already there is nowhere to go to
-        buttons.forEach((each, button) -> button.setEnabled(each != kind));
-        view = switch (kind) {
+    private View make(Tab tab) {
+        return switch (tab) {
             case SKILLS -> new SkillsView(body, context, doors);
             case ROUNDS -> new RoundsView(body, context, doors);
             case DRILL -> new DrillView(body, context, doors);
         };
-        body.layout(true, true);
     }
 
-    /** Shows a view by its code, or one person of the matrix by their id. */
+    /** Shows a tab by its code, a thing of it as {@code rounds:spring}, or one person of the matrix by their id. */
     @Override
     public void show(String argument) {
-        Optional<Kind> asked = Arrays.stream(Kind.values())
-                .filter(each -> each.code().equals(argument))
+        int colon = argument.indexOf(':');
+        String code = colon < 0 ? argument : argument.substring(0, colon);
+        Optional<Tab> tab = Arrays.stream(Tab.values())
+                .filter(each -> each.code().equals(code))
                 .findFirst();
-        open(asked.orElse(Kind.SKILLS));
-        if (asked.isEmpty() && view instanceof SkillsView skills) {
-            skills.show(argument);
+        open(tab.orElse(Tab.SKILLS));
+        if (tab.isEmpty()) {
+            view().show(argument);
+        } else if (colon > 0) {
+            view().show(argument.substring(colon + 1));
         }
+        view().focus();
     }
 
     @Override
     public void shown() {
-        view.focus();
+        view().focus();
     }
 
     @Override
     public void newsCame() {
-        view.refresh();
+        view().refresh();
     }
 
     @Override
     public Optional<Object> draft() {
-        return Optional.of(new Draft(kind, view.draft()));
+        Map<Tab, Object> half = new EnumMap<>(Tab.class);
+        views.forEach((tab, view) -> view.draft().ifPresent(draft -> half.put(tab, draft)));
+        return Optional.of(new Draft(front(), half));
     }
 
     @Override
     public void restore(Object draft) {
         if (draft instanceof Draft kept) {
-            make(kept.kind());
-            kept.of().ifPresent(view::restore);
+            kept.of().forEach((tab, half) -> {
+                open(tab);
+                view().restore(half);
+            });
+            open(kept.front());
         }
+    }
+
+    private Tab front() {
+        return Tab.values()[tabs.shown()];
     }
 
     /** Returns the view that is shown. */
     View view() {
-        return view;
+        return views.get(front());
     }
 
-    /** Returns what stands below the heading. */
+    /** Returns the tabs. */
+    TabBar tabs() {
+        return tabs;
+    }
+
+    /** Returns what stands below the tabs. */
     Composite body() {
         return body;
     }

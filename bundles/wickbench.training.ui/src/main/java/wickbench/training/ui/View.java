@@ -1,15 +1,22 @@
 package wickbench.training.ui;
 
 import java.util.Optional;
+import org.eclipse.swt.widgets.Composite;
 
-/** One of the views of the page; lives until its controls are disposed of. */
+/** One of the views of the page, in front when its tab is chosen. */
 interface View {
+
+    /** Returns what is shown. */
+    Composite control();
 
     /** Puts the focus where work goes on. */
     void focus();
 
     /** Loads anew what it shows, and leaves what is half done alone. */
     default void refresh() {}
+
+    /** Shows one thing of it. */
+    default void show(String argument) {}
 
     /** Hears that somebody else has the desk. */
     default void actor() {}

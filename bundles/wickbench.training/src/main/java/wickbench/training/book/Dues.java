@@ -78,6 +78,9 @@ final class Dues {
     }
 
     private void round(Round round) {
+        if (round.state() == Round.State.OPEN) {
+            round.missing().forEach(person -> add(What.CALL, day(round.opened()), person.value(), round.id()));
+        }
         if (round.state() == Round.State.CLOSED) {
             add(What.SCORE, day(round.key().orElseThrow().at()), "", round.id());
         }

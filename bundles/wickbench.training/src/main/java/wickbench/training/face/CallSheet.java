@@ -23,7 +23,6 @@ import wickbench.training.Call;
 import wickbench.training.Round;
 import wickbench.training.book.Said;
 import wickbench.training.book.TrainingWords;
-import wickbench.training.round.Meaning;
 
 /**
  * The sheet that a reader fills in: a row a strip, in the order of the round.
@@ -95,7 +94,7 @@ final class CallSheet {
         return Optional.of(new Call(
                 code(sheet.text(line, CODE).orElse("")),
                 strip,
-                outcome.orElseGet(() -> Meaning.of(strip)),
+                outcome.orElseGet(() -> Call.meaning(strip)),
                 started,
                 read));
     }

@@ -5,9 +5,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import wickbench.api.chart.Axis;
-import wickbench.api.chart.Chart;
-import wickbench.api.chart.Series;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.report.Report;
 import wickbench.api.report.Section;
@@ -49,7 +46,7 @@ final class Reports {
                 Print.competenceHeader(),
                 record.competences().stream().map(Print::competenceRow).toList()));
         if (!record.happenings().isEmpty()) {
-            sections.add(new Section.Figure(timeLine(record)));
+            sections.add(new Section.Figure(new TimeLine(zone).of(record)));
         }
         if (!record.scores().isEmpty()) {
             sections.add(new Section.Heading(TrainingWords.get("report.rounds")));
@@ -87,34 +84,6 @@ final class Reports {
         List<String> cells = RoundPrint.scoreRow(score.score());
         return List.of(
                 score.round().id(), print.time(score.round().opened()), cells.get(1), cells.get(2), cells.get(6));
-    }
-
-    /** What happened when, a row of marks for each kind. */
-    private Chart timeLine(PersonRecord record) {
-        List<String> kinds = record.happenings().stream()
-                .map(each -> print.happeningRow(each).get(1))
-                .distinct()
-                .toList();
-        List<Series> series = new ArrayList<>();
-        for (int place = 0; place < kinds.size(); place++) {
-            String kind = kinds.get(place);
-            List<Happening> of = record.happenings().stream()
-                    .filter(each -> print.happeningRow(each).get(1).equals(kind))
-                    .toList();
-            double[] y = new double[of.size()];
-            java.util.Arrays.fill(y, place);
-            series.add(new Series(
-                    kind,
-                    Series.Mark.POINTS,
-                    of.stream().mapToDouble(each -> each.at().toEpochMilli()).toArray(),
-                    y));
-        }
-        return new Chart(
-                TrainingWords.get("chart.time-line"),
-                Axis.time(TrainingWords.get("column.when"), zone),
-                new Axis(TrainingWords.get("column.what"), "", new Axis.Named(kinds)),
-                series,
-                List.of());
     }
 
     Report certificate(PersonRecord record, Names names, Instant at) {

@@ -1,6 +1,7 @@
-package wickbench.stock.ui;
+package wickbench.widgets;
 
-import java.util.function.Consumer;
+import java.util.List;
+import java.util.function.IntConsumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleControlAdapter;
@@ -10,22 +11,27 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
-import wickbench.widgets.Names;
-import wickbench.widgets.Theme;
-import wickbench.widgets.Type;
 
-/** The tabs of the page in a row; arrows, digits and the pointer choose. The chosen one is strong and underlined. */
-final class TabBar extends Canvas {
+/** The tabs of a page in a row; arrows, digits and the pointer choose. The chosen one is strong and underlined. */
+public final class TabBar extends Canvas {
     private static final int HEIGHT = 32;
     private static final int GAP = 28;
 
     private final Theme theme;
-    private final Consumer<Tab> chosen;
-    private Tab now = Tab.LOTS;
+    private final List<String> tabs;
+    private final IntConsumer chosen;
+    private int now;
 
-    TabBar(Composite parent, Theme theme, Consumer<Tab> chosen) {
+    /**
+     * Makes them; the first is the chosen one.
+     *
+     * @param tabs their words
+     * @param chosen hears which one a person has chosen, counted from 0
+     */
+    public TabBar(Composite parent, Theme theme, List<String> tabs, IntConsumer chosen) {
         super(parent, SWT.DOUBLE_BUFFERED);
         this.theme = theme;
+        this.tabs = List.copyOf(tabs);
         this.chosen = chosen;
         setBackground(parent.getBackground());
         addListener(SWT.Paint, event -> paint(event.gc));
@@ -34,7 +40,7 @@ final class TabBar extends Canvas {
         addListener(SWT.Traverse, event -> event.doit = leaves(event.detail));
         addListener(SWT.FocusIn, event -> redraw());
         addListener(SWT.FocusOut, event -> redraw());
-        Names.give(this, () -> StockUiWords.get("tab.name", now.words(), now.ordinal() + 1, Tab.values().length));
+        Names.give(this, () -> WidgetWords.get("tabs.name", tabs.get(now), now + 1, tabs.size()));
         getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
             @Override
             public void getRole(AccessibleControlEvent event) {
@@ -43,18 +49,19 @@ final class TabBar extends Canvas {
         });
     }
 
-    void show(Tab tab) {
+    /** Shows another one as chosen; nobody hears of it. */
+    public void show(int tab) {
         now = tab;
         redraw();
     }
 
-    Tab shown() {
+    public int shown() {
         return now;
     }
 
     @Override
     public Point computeSize(int widthHint, int heightHint, boolean changed) {
-        return new Point(right(Tab.EQUIPMENT) + theme.px(4), theme.px(HEIGHT));
+        return new Point(right(tabs.size() - 1) + theme.px(4), theme.px(HEIGHT));
     }
 
     private static boolean leaves(int detail) {
@@ -65,20 +72,19 @@ final class TabBar extends Canvas {
     }
 
     private void key(Event event) {
-        Tab[] all = Tab.values();
         int digit = event.character - '1';
         if (event.keyCode == SWT.ARROW_RIGHT) {
-            choose(all[(now.ordinal() + 1) % all.length]);
+            choose((now + 1) % tabs.size());
         } else if (event.keyCode == SWT.ARROW_LEFT) {
-            choose(all[(now.ordinal() + all.length - 1) % all.length]);
-        } else if (digit >= 0 && digit < all.length) {
-            choose(all[digit]);
+            choose((now + tabs.size() - 1) % tabs.size());
+        } else if (digit >= 0 && digit < tabs.size()) {
+            choose(digit);
         }
     }
 
     private void at(int x) {
         setFocus();
-        for (Tab tab : Tab.values()) {
+        for (int tab = 0; tab < tabs.size(); tab++) {
             if (x < right(tab) + theme.px(GAP) / 2) {
                 choose(tab);
                 return;
@@ -86,7 +92,7 @@ final class TabBar extends Canvas {
         }
     }
 
-    private void choose(Tab tab) {
+    private void choose(int tab) {
         if (tab != now) {
             show(tab);
             chosen.accept(tab);
@@ -94,12 +100,12 @@ final class TabBar extends Canvas {
     }
 
     /** Each tab is as wide as its strong words, so that nothing moves when another is chosen. */
-    private int right(Tab last) {
+    private int right(int last) {
         GC gc = new GC(this);
         gc.setFont(theme.font(Type.STRONG));
         int x = theme.px(2);
-        for (Tab tab : Tab.values()) {
-            x += gc.textExtent(tab.words()).x;
+        for (int tab = 0; tab < tabs.size(); tab++) {
+            x += gc.textExtent(tabs.get(tab)).x;
             if (tab == last) {
                 break;
             }
@@ -111,15 +117,15 @@ final class TabBar extends Canvas {
 
     private void paint(GC gc) {
         gc.setAntialias(SWT.ON);
-        for (Tab tab : Tab.values()) {
+        for (int tab = 0; tab < tabs.size(); tab++) {
             boolean here = tab == now;
             gc.setFont(theme.font(Type.STRONG));
-            int width = gc.textExtent(tab.words()).x;
+            int width = gc.textExtent(tabs.get(tab)).x;
             int x = right(tab) - width;
             gc.setFont(theme.font(here ? Type.STRONG : Type.BODY));
             gc.setForeground(
                     theme.color(here ? theme.palette().ink() : theme.palette().quiet()));
-            gc.drawText(tab.words(), x, theme.px(4), true);
+            gc.drawText(tabs.get(tab), x, theme.px(4), true);
             if (here) {
                 gc.setBackground(theme.color(theme.palette().accent()));
                 gc.fillRectangle(x, theme.px(HEIGHT - 4), width, theme.px(3));

@@ -1,0 +1,63 @@
+package wickbench.tests;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.reflect.Constructor;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+import wickbench.launcher.CannotStart;
+
+/**
+ * The built program, started once and called again and again: the same jars and the same front door as in a process for each call,
+ * without the second and a half that a process takes to start.
+ *
+ * <p>Each call takes the home and lets it go, as a process does; relative paths start where the tests run.
+ */
+record StartedProgram(StartedSet set) implements AutoCloseable {
+    private static final String CONSOLE = "wickbench.console";
+
+    static StartedProgram of(List<String> features, Path temporary) throws CannotStart, IOException {
+        return new StartedProgram(StartedSet.of(features, temporary));
+    }
+
+    @SuppressWarnings("unchecked") // the front door says so
+    Answer call(String... arguments) throws ReflectiveOperationException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Object streams = maker("Streams", PrintStream.class, PrintStream.class).newInstance(utf8(out), utf8(err));
+        Supplier<Object> to = () -> streams;
+        var door = (ToIntFunction<String[]>) maker("FrontDoor", BundleContext.class, Supplier.class)
+                .newInstance(console().getBundleContext(), to);
+        int code = door.applyAsInt(arguments);
+        return new Answer(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private Constructor<?> maker(String type, Class<?>... arguments) throws ReflectiveOperationException {
+        Constructor<?> maker = console().loadClass(CONSOLE + "." + type).getDeclaredConstructor(arguments);
+        maker.setAccessible(true);
+        return maker;
+    }
+
+    private Bundle console() {
+        return Stream.of(set.host().bundles())
+                .filter(bundle -> CONSOLE.equals(bundle.getSymbolicName()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static PrintStream utf8(ByteArrayOutputStream to) {
+        return new PrintStream(to, true, StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void close() throws IOException {
+        set.close();
+    }
+}
