@@ -1,6 +1,7 @@
 package wickbench.training;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
 import wickbench.api.person.PersonId;
@@ -21,7 +22,7 @@ public interface Rounds {
      * Returns the rule that lets through as many mistakes on near-limit strips as keep a poor reader at most at 5 %, and no other
      * mistakes but one strip outside the window.
      */
-    PassRule suggested(java.util.Map<StripClass, Integer> strips, Skill poor);
+    PassRule suggested(Map<StripClass, Integer> strips, Skill poor);
 
     /** Returns all rounds, newest first. */
     List<Round> all();
@@ -57,6 +58,13 @@ public interface Rounds {
 
     /** Returns how the readers agree; empty before the key is opened. */
     Optional<Agreement> agreement(String round);
+
+    /**
+     * Returns what is right to call of each strip, by its code; empty before the key is opened.
+     *
+     * <p>Near-limit strips whose experts did not agree are not among them: nobody can be right or wrong about those.
+     */
+    Map<String, Truth> truth(String round);
 
     /** Compares a reader in two scored rounds on the strips that both hold. */
     Compared compare(PersonId reader, String first, String second);

@@ -1,5 +1,7 @@
 package wickbench.training;
 
+import java.time.LocalDate;
+
 /**
  * How long a competence holds at this site; common practice, no published source.
  *
@@ -17,6 +19,11 @@ public record Terms(int months, int untestedWeeks, int remindDays) {
         check("months", months);
         check("weeks", untestedWeeks);
         check("days", remindDays);
+    }
+
+    /** Returns the last day of a usual term that begins on a day. */
+    public LocalDate lastDay(LocalDate from) {
+        return from.plusMonths(months).minusDays(1);
     }
 
     private static void check(String what, int value) {

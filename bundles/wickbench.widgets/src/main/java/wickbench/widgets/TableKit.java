@@ -3,6 +3,7 @@ package wickbench.widgets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
@@ -30,6 +31,7 @@ public final class TableKit<T> {
     private final List<Consumer<List<T>>> selectListeners = new ArrayList<>();
     private final List<Consumer<T>> openListeners = new ArrayList<>();
     private final List<Runnable> loadListeners = new ArrayList<>();
+    private Optional<CellCursor<T>> cells = Optional.empty();
 
     /** Makes the table and starts to load its first rows. */
     public TableKit(Composite parent, Desk desk, TableSpec<T> spec) {
@@ -105,6 +107,19 @@ public final class TableKit<T> {
     /** Hears of a double click or Enter on a row. */
     public void onOpen(Consumer<T> listener) {
         openListeners.add(listener);
+    }
+
+    /** Lets one go from cell to cell of the selected row, and hears the id of the column gone to. */
+    public void onCell(Consumer<String> listener) {
+        if (cells.isEmpty()) {
+            cells = Optional.of(new CellCursor<>(table, desk.theme(), columns));
+        }
+        cells.get().onChange(listener);
+    }
+
+    /** Goes to the cell of a column; nobody hears of it. */
+    public void cell(String column) {
+        cells.ifPresent(cursor -> cursor.show(column));
     }
 
     /** Hears when rows have been read. */

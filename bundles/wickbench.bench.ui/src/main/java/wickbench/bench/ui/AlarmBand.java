@@ -14,6 +14,7 @@ import wickbench.bench.run.Phase;
 import wickbench.bench.run.RunState;
 import wickbench.bench.run.StripState;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.MinSec;
 import wickbench.widgets.Names;
 import wickbench.widgets.Pen;
 import wickbench.widgets.Theme;

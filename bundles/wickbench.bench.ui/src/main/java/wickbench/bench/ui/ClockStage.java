@@ -18,6 +18,7 @@ import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.PageKeys;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 

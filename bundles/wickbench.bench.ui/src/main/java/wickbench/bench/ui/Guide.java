@@ -13,6 +13,7 @@ import wickbench.api.method.Method.Step;
 import wickbench.bench.run.Moment;
 import wickbench.bench.run.StripState;
 import wickbench.widgets.Fit;
+import wickbench.widgets.MinSec;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;

@@ -18,10 +18,13 @@ import wickbench.bench.run.RunEvent;
 import wickbench.bench.run.RunStrip;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
+import wickbench.widgets.Enter;
 import wickbench.widgets.Fit;
+import wickbench.widgets.PageKeys;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
+import wickbench.widgets.Wide;
 
 /** Who, by which method, with which lot, and the samples of a run; or one more sample of a run under way. */
 final class NewRunStage implements RunStage {

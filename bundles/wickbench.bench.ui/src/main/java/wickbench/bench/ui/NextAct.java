@@ -10,6 +10,7 @@ import wickbench.bench.run.RunState;
 import wickbench.bench.run.StripState;
 import wickbench.reading.plan.PlannedStrip;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.MinSec;
 
 /**
  * What a pair of hands does next, in words.

@@ -20,14 +20,17 @@ import wickbench.reading.OutcomeWords;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Badge;
 import wickbench.widgets.Controls;
+import wickbench.widgets.Enter;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
 import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.PageKeys;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.Shape;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
+import wickbench.widgets.Wide;
 
 /** What came of the run and what is owed because of it; repeats and dilutions are one key away while the extract is there. */
 final class NextStage implements RunStage {

@@ -15,14 +15,18 @@ import wickbench.bench.run.RunStrip;
 import wickbench.reading.plan.WindowRule;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
+import wickbench.widgets.Enter;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
 import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.MinSec;
+import wickbench.widgets.PageKeys;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.Shape;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
+import wickbench.widgets.Wide;
 
 /** The plan of the run, what speaks against its start, and whether its alarms will be heard. */
 final class PlanStage implements RunStage {

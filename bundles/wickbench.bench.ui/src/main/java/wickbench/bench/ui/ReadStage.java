@@ -18,15 +18,18 @@ import wickbench.bench.run.StripState;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Badge;
 import wickbench.widgets.Controls;
+import wickbench.widgets.Enter;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.PageKeys;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.Shape;
 import wickbench.widgets.StripDrawing;
 import wickbench.widgets.StripSize;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
+import wickbench.widgets.Wide;
 
 /** One strip before one reader: the lines are answered, kept by Enter, and said what they mean. */
 final class ReadStage implements RunStage {

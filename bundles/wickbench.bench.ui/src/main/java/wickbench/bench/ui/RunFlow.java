@@ -23,6 +23,7 @@ import wickbench.bench.run.RunState;
 import wickbench.bench.run.RunStrip;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Fit;
+import wickbench.widgets.PageKeys;
 
 /** A run on the page, from its first sample to what is owed in the end. */
 final class RunFlow implements RunActs {

@@ -14,6 +14,7 @@ import wickbench.bench.run.Moment;
 import wickbench.bench.run.RunPlanning.Planned;
 import wickbench.reading.plan.PlannedStrip;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.MinSec;
 import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;

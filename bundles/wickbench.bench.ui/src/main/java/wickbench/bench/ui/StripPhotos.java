@@ -24,6 +24,7 @@ import wickbench.api.journal.EntryRef;
 import wickbench.api.person.PersonId;
 import wickbench.bench.run.RunState;
 import wickbench.shell.PageContext;
+import wickbench.widgets.Wide;
 
 /** Photographs of a strip, by file or drop; they are added to its entry once that stands in the journal. */
 final class StripPhotos {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
@@ -25,9 +26,9 @@ import wickbench.widgets.Form;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
-/** How many strips of which kind, and what such a round would tell apart. */
+/** How many strips of which kind, by which rule it is passed, and what such a round would tell apart. */
 final class DesignPanel {
-    private static final int FORM = 300;
+    private static final int FORM = 320;
     private static final int CHART = 260;
     private static final List<String> USUAL = List.of("8", "20", "4", "2", "2");
 
@@ -35,8 +36,9 @@ final class DesignPanel {
     private final TrainingDoors doors;
     private final Runnable grown;
     private final Map<StripClass, Field<Text>> fields = new EnumMap<>(StripClass.class);
+    private final RuleFields rule;
     private final Label answer;
-    private final Label rule;
+    private final Label by;
     private final ChartView chart;
     private int asked;
 
@@ -45,13 +47,13 @@ final class DesignPanel {
         this.doors = doors;
         this.grown = grown;
         Theme theme = context.theme();
-        theme.controls().label(room, Type.HEADING, TrainingUiWords.get("design.heading"));
         theme.controls().text(room, Type.BODY, TrainingUiWords.get("design.what"));
         Composite halves = Fit.wide(theme.controls().box(room, 2));
         Composite left = theme.controls().box(halves, 1);
         GridData data = new GridData(SWT.FILL, SWT.BEGINNING, false, false);
         data.widthHint = theme.px(FORM);
         left.setLayoutData(data);
+        theme.controls().label(left, Type.STRONG, TrainingUiWords.get("design.strips"));
         Form form = new Form(left, theme);
         for (StripClass kind : StripClass.values()) {
             Field<Text> field = form.text(TrainingUiWords.get("class." + kind.code()));
@@ -60,9 +62,12 @@ final class DesignPanel {
             field.control().addListener(SWT.Modify, event -> reckon());
             fields.put(kind, field);
         }
-        answer = theme.controls().text(left, Type.STRONG, "");
-        rule = theme.controls().text(left, Type.SMALL, "");
-        chart = new ChartView(halves, context, doors.painter());
+        theme.controls().label(left, Type.STRONG, TrainingUiWords.get("design.allowed"));
+        rule = new RuleFields(left, theme, this::reckon);
+        Composite right = Fit.grow(theme.controls().box(halves, 1));
+        answer = theme.controls().text(right, Type.STRONG, "");
+        by = theme.controls().text(right, Type.SMALL, "");
+        chart = new ChartView(right, context, doors.painter());
         GridData wide = new GridData(SWT.FILL, SWT.FILL, true, false);
         wide.heightHint = theme.px(CHART);
         chart.setLayoutData(wide);
@@ -76,60 +81,93 @@ final class DesignPanel {
     List<String> typed() {
         List<String> typed = new ArrayList<>();
         fields.values().forEach(field -> typed.add(field.control().getText()));
+        typed.addAll(rule.typed());
         return typed;
     }
 
     void type(List<String> typed) {
         fields.forEach((kind, field) -> field.control().setText(typed.get(kind.ordinal())));
+        rule.type(typed.subList(fields.size(), typed.size()));
     }
 
-    private void reckon() {
-        Map<StripClass, Integer> strips = new EnumMap<>(StripClass.class);
-        fields.forEach((kind, field) -> count(field).ifPresent(count -> strips.put(kind, count)));
-        int mine = ++asked;
-        if (strips.size() < StripClass.values().length) {
-            say("", "");
-            return;
-        }
-        context.jobs().run(TrainingUiWords.get("design.reckoning"), progress -> operating(strips), found -> {
-            if (mine == asked && !answer.isDisposed()) {
-                show(found);
-            }
+    /** Takes the numbers of a panel, which says how many strips there are. */
+    void panel(Optional<Map<StripClass, Integer>> counts) {
+        fields.forEach((kind, field) -> {
+            field.control().setEnabled(counts.isEmpty());
+            counts.ifPresent(all -> field.control().setText(String.valueOf(all.getOrDefault(kind, 0))));
         });
     }
 
-    private Operating operating(Map<StripClass, Integer> strips) {
-        PassRule suggested = doors.rounds().suggested(strips, Skill.POOR);
-        return doors.rounds().operating(new Design(strips, suggested), Skill.POOR, Skill.GOOD);
+    /** Returns the strips as typed, and what is allowed where something else than suggested is; empty when a field is wrong. */
+    Optional<Wanted> wanted() {
+        Map<StripClass, Integer> strips = new EnumMap<>(StripClass.class);
+        fields.forEach(
+                (kind, field) -> RuleFields.count(field, Design.MOST).ifPresent(count -> strips.put(kind, count)));
+        Optional<List<Optional<Integer>>> allowed = rule.allowed();
+        return strips.size() < StripClass.values().length
+                ? Optional.empty()
+                : allowed.map(own -> new Wanted(strips, own));
     }
 
-    /** A complaint stands at the field; the rest of the form is left alone. */
-    private static java.util.Optional<Integer> count(Field<Text> field) {
-        String text = field.control().getText().strip();
-        if (text.matches("[0-9]{1,3}") && Integer.parseInt(text) <= Design.MOST) {
-            field.clear();
-            return java.util.Optional.of(Integer.parseInt(text));
+    /**
+     * A design as it is wanted.
+     *
+     * @param allowed mistakes of each kind that pass, in the order of {@link PassRule}; empty where the suggested number holds
+     */
+    record Wanted(Map<StripClass, Integer> strips, List<Optional<Integer>> allowed) {
+        Design design(TrainingDoors doors) {
+            PassRule suggested = doors.blind().rounds().suggested(strips, Skill.POOR);
+            return new Design(
+                    strips,
+                    new PassRule(
+                            allowed.get(0).orElse(suggested.nearMissed()),
+                            allowed.get(1).orElse(suggested.clearMissed()),
+                            allowed.get(2).orElse(suggested.falseAlarms()),
+                            allowed.get(3).orElse(suggested.invalidMissed()),
+                            allowed.get(4).orElse(suggested.outsideWindow())));
         }
-        field.complain(TrainingUiWords.get("design.count", Design.MOST));
-        return java.util.Optional.empty();
+    }
+
+    private void reckon() {
+        int mine = ++asked;
+        Optional<Wanted> wanted = wanted();
+        if (wanted.isEmpty()) {
+            say("", "");
+            return;
+        }
+        context.jobs()
+                .run(
+                        TrainingUiWords.get("design.reckoning"),
+                        progress ->
+                                doors.blind().rounds().operating(wanted.get().design(doors), Skill.POOR, Skill.GOOD),
+                        found -> {
+                            if (mine == asked && !answer.isDisposed()) {
+                                show(found);
+                            }
+                        },
+                        failure -> {
+                            if (mine == asked && !answer.isDisposed()) {
+                                say(String.valueOf(failure.getMessage()), "");
+                            }
+                        });
     }
 
     private void show(Operating found) {
-        PassRule by = found.design().rule();
         say(
                 TrainingUiWords.get(
                         "design.answer",
                         found.design().total(),
                         Percent.of(found.poorPasses()),
                         Percent.of(found.goodFails())),
-                TrainingUiWords.get(
-                        "design.rule",
-                        by.nearMissed(),
-                        by.clearMissed(),
-                        by.falseAlarms(),
-                        by.invalidMissed(),
-                        by.outsideWindow()));
+                TrainingUiWords.get("design.rule", words(found.design().rule())));
+        rule.hint(found.design().rule());
         chart.chart(chart(found));
+    }
+
+    /** Returns a rule in words. */
+    static String words(PassRule by) {
+        return TrainingUiWords.get(
+                "rule", by.nearMissed(), by.clearMissed(), by.falseAlarms(), by.invalidMissed(), by.outsideWindow());
     }
 
     private static Chart chart(Operating found) {
@@ -148,9 +186,9 @@ final class DesignPanel {
                 List.of());
     }
 
-    private void say(String found, String by) {
+    private void say(String found, String rule) {
         answer.setText(found);
-        rule.setText(by);
+        by.setText(rule);
         answer.requestLayout();
         grown.run();
     }

@@ -2,6 +2,8 @@ package wickbench.training.ui;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Locale;
+import java.util.Optional;
 
 /** Writes parts of a whole as people read them. */
 final class Percent {
@@ -16,6 +18,11 @@ final class Percent {
 
     static String range(double low, double high) {
         return TrainingUiWords.get("percent.range", digits(low), digits(high));
+    }
+
+    /** Returns a figure between 0 and 1 as it is, or a dash. */
+    static String plain(Optional<Double> value) {
+        return value.map(each -> String.format(Locale.ROOT, "%.3f", each)).orElse("–");
     }
 
     private static String digits(double part) {

@@ -1,132 +1,165 @@
 package wickbench.training.ui;
 
-import java.time.ZoneId;
-import java.util.List;
 import java.util.Optional;
-import org.eclipse.swt.layout.GridData;
+import java.util.function.Consumer;
+import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
+import wickbench.api.person.PersonId;
 import wickbench.shell.PageContext;
 import wickbench.training.Round;
-import wickbench.widgets.Column;
 import wickbench.widgets.Fit;
-import wickbench.widgets.RowSource;
-import wickbench.widgets.Scroller;
-import wickbench.widgets.Sort;
-import wickbench.widgets.TableKit;
-import wickbench.widgets.TableSpec;
-import wickbench.widgets.Type;
 
-/** Blind rounds: what a design tells apart before it is fixed, and the rounds that were held. */
+/** Blind rounds: those that were held, a new one, or the strips of one before a reader; one at a time is in front. */
 final class RoundsView implements View {
-    private static final int TABLE = 240;
-
     private final PageContext context;
     private final TrainingDoors doors;
-    private final Scroller scroller;
-    private final DesignPanel design;
-    private final Composite list;
+    private final Composite room;
+    private final StackLayout stack = new StackLayout();
+    private final RoundList list;
+    private Optional<NewRound> design = Optional.empty();
+    private Optional<CallStage> call = Optional.empty();
 
-    /** What is shown of rounds. */
-    private record Known(List<Round> rounds, ZoneId zone) {}
+    /** What goes over to a new look. */
+    private record Draft(Optional<String> chosen, Optional<NewRound.Draft> design, Optional<CallDraft> call) {}
 
-    RoundsView(Composite parent, PageContext context, TrainingDoors doors) {
+    /**
+     * @param person shows somebody in the skills matrix
+     */
+    RoundsView(Composite parent, PageContext context, TrainingDoors doors, Consumer<PersonId> person) {
         this.context = context;
         this.doors = doors;
-        scroller = new Scroller(parent, context.theme());
-        Fit.grow(scroller.control());
-        design = new DesignPanel(scroller.content(), context, doors, scroller::measure);
-        list = Fit.wide(context.theme().controls().box(scroller.content(), 1));
-        refresh();
+        room = Fit.grow(context.theme().controls().box(parent, 1));
+        room.setLayout(stack);
+        list = new RoundList(room, context, doors, new Going(person));
+        front(list.control());
+    }
+
+    /** Where one may go from the list. */
+    final class Going {
+        private final Consumer<PersonId> person;
+
+        private Going(Consumer<PersonId> person) {
+            this.person = person;
+        }
+
+        void person(PersonId id) {
+            person.accept(id);
+        }
+
+        void design() {
+            leave();
+            design = Optional.of(new NewRound(room, context, doors, RoundsView.this::opened, RoundsView.this::back));
+            front(design.get().control());
+            design.get().focus();
+        }
+
+        void call(Round round, PersonId reader) {
+            leave();
+            CallRun run = new CallRun(round, reader, doors.blind().starts());
+            call = Optional.of(new CallStage(room, context, doors, run, RoundsView.this::back));
+            front(call.get().control());
+            call.get().focus();
+        }
+    }
+
+    private void front(Composite next) {
+        stack.topControl = next;
+        room.layout(true, true);
+    }
+
+    private void leave() {
+        design.ifPresent(stage -> stage.control().dispose());
+        call.ifPresent(stage -> stage.control().dispose());
+        design = Optional.empty();
+        call = Optional.empty();
+    }
+
+    private void opened(String round) {
+        list.show(round);
+        back();
+    }
+
+    private void back() {
+        leave();
+        front(list.control());
+        list.refresh();
+        list.focus();
     }
 
     @Override
     public Composite control() {
-        return scroller.control();
+        return room;
     }
 
     @Override
     public void refresh() {
-        context.jobs()
-                .run(
-                        TrainingUiWords.get("rounds.reading"),
-                        progress -> new Known(
-                                doors.rounds().all(), doors.competences().zone()),
-                        this::take);
-    }
-
-    private void take(Known known) {
-        if (list.isDisposed()) {
-            return;
+        if (design.isEmpty() && call.isEmpty()) {
+            list.refresh();
         }
-        for (Control old : list.getChildren()) {
-            old.dispose();
-        }
-        context.theme().controls().label(list, Type.HEADING, TrainingUiWords.get("rounds.held"));
-        if (known.rounds().isEmpty()) {
-            context.theme().controls().text(list, Type.BODY, TrainingUiWords.get("rounds.none"));
-        } else {
-            Control table = new TableKit<>(list, context, spec(known)).control();
-            GridData data = new GridData(GridData.FILL_HORIZONTAL);
-            data.heightHint = context.theme().px(TABLE);
-            table.setLayoutData(data);
-        }
-        context.theme().controls().text(list, Type.SMALL, TrainingUiWords.get("rounds.command"));
-        scroller.measure();
-        context.ready();
     }
 
-    private static TableSpec<Round> spec(Known known) {
-        List<Column<Round>> columns = List.of(
-                column("id", 130, Round::id),
-                column("method", 170, round -> round.plan().method().value()),
-                column(
-                        "state",
-                        110,
-                        round -> TrainingUiWords.get("round." + round.state().code())),
-                column("opened", 140, round -> Times.minute(round.opened(), known.zone())),
-                column("strips", 80, round -> String.valueOf(round.codes().size()))
-                        .rightAligned(),
-                column(
-                        "missing",
-                        170,
-                        round -> round.missing().stream()
-                                .map(Object::toString)
-                                .collect(java.util.stream.Collectors.joining(", "))),
-                column("passed", 120, RoundsView::passed));
-        return new TableSpec<>(
-                "training.rounds",
-                TrainingUiWords.get("rounds.held"),
-                columns,
-                RowSource.of(known.rounds(), columns),
-                Optional.of(new Sort("opened", false)),
-                TrainingUiWords.get("rounds.none"));
-    }
-
-    private static String passed(Round round) {
-        long passed = round.scores().stream().filter(score -> score.passed()).count();
-        return round.state() == Round.State.SCORED
-                ? TrainingUiWords.get("of", passed, round.scores().size())
-                : "";
-    }
-
-    private static Column<Round> column(String id, int width, java.util.function.Function<Round, String> text) {
-        return Column.of(id, TrainingUiWords.get("rounds.column." + id), width, text);
+    @Override
+    public void show(String round) {
+        list.show(round);
+        back();
     }
 
     @Override
     public void focus() {
-        design.focus();
+        design.ifPresentOrElse(NewRound::focus, () -> call.ifPresentOrElse(CallStage::focus, list::focus));
+    }
+
+    /** Calls are one person's: whoever else comes to the desk sees none of them. */
+    @Override
+    public void actor() {
+        if (call.isPresent()) {
+            back();
+        } else {
+            design.ifPresent(NewRound::actor);
+            list.refresh();
+        }
     }
 
     @Override
     public Optional<Object> draft() {
-        return Optional.of(design.typed());
+        return Optional.of(new Draft(list.chosen(), design.map(NewRound::draft), call.map(CallStage::draft)));
     }
 
     @Override
-    @SuppressWarnings("unchecked")
     public void restore(Object draft) {
-        design.type((List<String>) draft);
+        if (draft instanceof Draft kept) {
+            kept.chosen().ifPresent(list::show);
+            kept.design().ifPresent(half -> {
+                list.going().design();
+                design.orElseThrow().restore(half);
+            });
+            kept.call().ifPresent(this::goOn);
+        }
+    }
+
+    private void goOn(CallDraft half) {
+        context.actor()
+                .ifPresent(reader -> context.jobs()
+                        .run(
+                                TrainingUiWords.get("rounds.reading"),
+                                progress -> doors.blind().rounds().find(half.round()),
+                                found -> found.filter(round -> !room.isDisposed())
+                                        .ifPresent(round -> {
+                                            list.going().call(round, reader);
+                                            call.orElseThrow().restore(half);
+                                        })));
+    }
+
+    /** Returns the strips before the reader, where somebody calls. */
+    Optional<CallStage> call() {
+        return call;
+    }
+
+    RoundList list() {
+        return list;
+    }
+
+    Optional<NewRound> design() {
+        return design;
     }
 }

@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.Person;
+import wickbench.api.person.PersonId;
 import wickbench.shell.PageContext;
 import wickbench.training.Matrix;
 import wickbench.training.PersonRecord;
@@ -23,6 +24,8 @@ import wickbench.widgets.TableSpec;
 
 /** The skills matrix, people by methods, and one person's file beside it. */
 final class SkillsView implements View {
+    private static final String METHOD = "method.";
+
     private final PageContext context;
     private final TrainingDoors doors;
     private final Composite room;
@@ -30,6 +33,8 @@ final class SkillsView implements View {
     private Optional<Scroller> side = Optional.empty();
     private Optional<TrainingDoors.Known> known = Optional.empty();
     private Optional<String> wanted = Optional.empty();
+    private Optional<MethodId> method = Optional.empty();
+    private Optional<PersonFile> file = Optional.empty();
 
     SkillsView(Composite parent, PageContext context, TrainingDoors doors) {
         this.context = context;
@@ -45,7 +50,7 @@ final class SkillsView implements View {
 
     @Override
     public void refresh() {
-        Optional<wickbench.api.person.PersonId> actor = context.actor();
+        Optional<PersonId> actor = context.actor();
         context.jobs().run(TrainingUiWords.get("skills.reading"), progress -> doors.known(actor), this::take);
     }
 
@@ -56,6 +61,7 @@ final class SkillsView implements View {
         known = Optional.of(now);
         clear(room);
         table = Optional.empty();
+        file = Optional.empty();
         Matrix matrix = now.matrix();
         if (matrix.people().isEmpty() || matrix.methods().isEmpty()) {
             empty(matrix);
@@ -90,6 +96,18 @@ final class SkillsView implements View {
         table = Optional.of(kit);
         kit.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
         kit.onLoaded(() -> selectWanted(kit));
+        kit.onCell(this::cell);
+        method.ifPresent(each -> kit.cell(METHOD + each.value()));
+    }
+
+    /** Goes to another cell: the same person, another method. */
+    private void cell(String column) {
+        method = Optional.of(column)
+                .filter(id -> id.startsWith(METHOD))
+                .map(id -> new MethodId(id.substring(METHOD.length())));
+        method.ifPresent(of -> file.filter(
+                        shown -> wanted.filter(shown.person().value()::equals).isPresent())
+                .ifPresent(shown -> shown.show(of)));
     }
 
     private static TableSpec<Person> spec(TrainingDoors.Known now) {
@@ -98,7 +116,7 @@ final class SkillsView implements View {
         columns.add(Column.of("person", TrainingUiWords.get("skills.person"), 140, person -> now.name(person.id())));
         for (MethodId method : matrix.methods()) {
             columns.add(Column.<Person>marked(
-                    "method." + method.value(),
+                    METHOD + method.value(),
                     method.value(),
                     190,
                     person -> States.of(matrix, matrix.cell(person.id(), method))));
@@ -127,19 +145,25 @@ final class SkillsView implements View {
         context.jobs()
                 .run(
                         TrainingUiWords.get("skills.reading"),
-                        progress -> doors.competences().person(person.id(), doors.now()),
+                        progress -> {
+                            PersonRecord record = doors.competences().person(person.id(), doors.now());
+                            return new PersonFile.Known(record, doors.papers().timeLine(record));
+                        },
                         this::aside);
     }
 
-    private void aside(PersonRecord record) {
+    private void aside(PersonFile.Known found) {
         Scroller scroller = side.orElseThrow();
-        boolean current = wanted.filter(record.person().value()::equals).isPresent();
+        PersonId person = found.record().person();
+        boolean current = wanted.filter(person.value()::equals).isPresent();
         if (scroller.control().isDisposed() || !current) {
             return;
         }
         clear(scroller.content());
-        new PersonFile(context, doors, known.orElseThrow(), scroller::measure, this::refresh)
-                .fill(scroller.content(), record);
+        PersonFile shown =
+                new PersonFile(context, doors, known.orElseThrow(), person, scroller::measure, this::refresh);
+        shown.fill(scroller.content(), found, method);
+        file = Optional.of(shown);
         scroller.measure();
         context.ready();
     }

@@ -2,8 +2,7 @@ package wickbench.training.ui;
 
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import wickbench.api.authority.Act;
 import wickbench.api.authority.Permission;
@@ -13,19 +12,21 @@ import wickbench.api.authority.SignIn.Secret;
 import wickbench.api.chart.ChartPainter;
 import wickbench.api.home.Home;
 import wickbench.api.person.People;
+import wickbench.api.person.Person;
 import wickbench.api.person.PersonId;
 import wickbench.training.Competences;
 import wickbench.training.Drills;
 import wickbench.training.Matrix;
-import wickbench.training.Rounds;
 import wickbench.training.Training;
+import wickbench.training.TrainingPapers;
 
 /** The ports through which the page works; none of them is asked on the UI thread. */
 record TrainingDoors(
         Home home,
         Competences competences,
         Training training,
-        Rounds rounds,
+        BlindDoors blind,
+        TrainingPapers papers,
         Drills drills,
         People people,
         Permissions permissions,
@@ -33,9 +34,13 @@ record TrainingDoors(
         Optional<ChartPainter> painter) {
 
     /** What the page shows, and who may change it. */
-    record Known(Matrix matrix, ZoneId zone, Map<PersonId, String> names, Rights rights) {
+    record Known(Matrix matrix, ZoneId zone, List<Person> people, Rights rights) {
         String name(PersonId id) {
-            return names.getOrDefault(id, id.value());
+            return people.stream()
+                    .filter(person -> person.id().equals(id))
+                    .findFirst()
+                    .map(Person::display)
+                    .orElse(id.value());
         }
 
         /** Returns name and id, or the id alone where no name is known. */
@@ -49,25 +54,36 @@ record TrainingDoors(
      * What the person at the desk may do.
      *
      * @param actor empty when nobody has the desk
+     * @param keep whether they may hold rounds
      * @param keyed whether they have a passphrase to sign with
      */
-    record Rights(Optional<PersonId> actor, Permission authorise, Permission suspend, boolean keyed) {}
+    record Rights(
+            Optional<PersonId> actor,
+            Permission authorise,
+            Permission suspend,
+            Permission keep,
+            Permission score,
+            boolean keyed) {}
 
     Instant now() {
         return home.clock().instant();
     }
 
     Known known(Optional<PersonId> actor) {
-        Map<PersonId, String> names = new HashMap<>();
-        people.all().forEach(person -> names.put(person.id(), person.display()));
-        return new Known(competences.matrix(now()), competences.zone(), names, rights(actor));
+        return new Known(competences.matrix(now()), competences.zone(), people.all(), rights(actor));
     }
 
     private Rights rights(Optional<PersonId> actor) {
         boolean keyed =
                 actor.filter(who -> signIn.secretOf(who) == Secret.PASSPHRASE).isPresent();
         return new Rights(
-                actor, may(actor, Act.AUTHORISE_OPERATOR, keyed), may(actor, Act.SUSPEND_OPERATOR, keyed), keyed);
+                actor,
+                may(actor, Act.AUTHORISE_OPERATOR, keyed),
+                may(actor, Act.SUSPEND_OPERATOR, keyed),
+                // this is not signed, so one has to have signed in for it
+                may(actor, Act.KEEP_TRAINING, false),
+                may(actor, Act.SCORE_ROUND, keyed),
+                keyed);
     }
 
     /** Who has not signed in yet does so with the signature. */

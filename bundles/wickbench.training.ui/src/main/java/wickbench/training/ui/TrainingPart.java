@@ -56,7 +56,7 @@ final class TrainingPart implements PagePart {
     private View make(Tab tab) {
         return switch (tab) {
             case SKILLS -> new SkillsView(body, context, doors);
-            case ROUNDS -> new RoundsView(body, context, doors);
+            case ROUNDS -> new RoundsView(body, context, doors, person -> show(person.value()));
             case DRILL -> new DrillView(body, context, doors);
         };
     }

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
@@ -43,16 +46,27 @@ class SkillsViewTest {
         house.peopled().keyed();
         window = new TrainingWindow(house, false, 100, Optional.of(TestHouse.TRAINER));
         window.awaitWords("Ode Penn (op-01)");
-        sign("Authorise …", "Authorise", "round R-1 passed");
+        TrainingWindow.press(window.button("Authorise …"));
+        Text until = window.field("Last day");
+        LocalDate usual = LocalDate.parse(until.getText());
+        until.setText("next year");
+        TrainingWindow.press(window.button("Sign …"));
+        window.awaitWords("expected a day such as");
+        LocalDate chosen = usual.minusMonths(6);
+        until.setText(chosen.toString());
+        signed(window.button("Sign …"), "Authorise", "round R-1 passed");
         window.desk.await(() -> state() == CompetenceState.AUTHORISED);
         window.awaitWords("round R-1 passed");
+        assertThat(competence().until()).contains(chosen);
         window.desk.picture("matrix-light");
         sign("Suspend …", "Suspend", "missed faint lines");
         window.desk.await(() -> state() == CompetenceState.SUSPENDED);
         window.awaitWords("missed faint lines");
         assertThat(window.button("Authorise …").isEnabled()).isFalse();
-        sign("Restore …", "Restore", "drilled, next round passed");
+        TrainingWindow.press(window.button("Restore …"));
+        signed(window.button("Sign …"), "Restore", "drilled, next round passed");
         window.desk.await(() -> state() == CompetenceState.AUTHORISED);
+        assertThat(competence().until()).contains(usual);
         assertThat(house.doors()
                         .competences()
                         .person(TestHouse.OP, house.doors().now())
@@ -67,6 +81,7 @@ class SkillsViewTest {
         window = new TrainingWindow(house, false, 100, Optional.of(TestHouse.TRAINER));
         window.awaitWords("Ode Penn (op-01)");
         TrainingWindow.press(window.button("Authorise …"));
+        TrainingWindow.press(window.button("Sign …"));
         Shell sheet = window.sheet();
         TrainingWindow.fields(sheet).get(0).setText("round passed");
         TrainingWindow.fields(sheet).get(1).setText("not the phrase at all");
@@ -89,6 +104,26 @@ class SkillsViewTest {
     }
 
     @Test
+    void keys_and_tabs_go_from_cell_to_cell_and_from_part_to_part() {
+        house.peopled().alsoMilk();
+        window = new TrainingWindow(house, false, 100, Optional.of(TestHouse.TRAINER));
+        window.awaitWords("Ode Penn (op-01)");
+        window.part.shown();
+        Combo method = window.all(Combo.class).get(0);
+        assertThat(method.getText()).isEqualTo(METHOD.value());
+        window.keys.key(SWT.ARROW_RIGHT);
+        window.keys.key(SWT.ARROW_RIGHT);
+        window.desk.await(() -> window.all(Combo.class).get(0).getText().equals("milk-rinse"));
+        window.keys.key(SWT.ARROW_LEFT);
+        window.desk.await(() -> window.all(Combo.class).get(0).getText().equals(METHOD.value()));
+        window.part.tabs().setFocus();
+        window.keys.type("3");
+        window.awaitWords("Strips come one after the other");
+        window.keys.key(SWT.ARROW_LEFT);
+        window.awaitWords("No blind round has been held yet");
+    }
+
+    @Test
     void without_people_it_says_what_to_do_first() throws IOException {
         window = new TrainingWindow(house, false, 100, Optional.empty());
         window.awaitWords("Nobody is enrolled as an operator");
@@ -97,26 +132,12 @@ class SkillsViewTest {
         window.desk.picture("matrix-empty");
     }
 
-    @Test
-    void a_design_is_reckoned_before_a_round_is_fixed() throws IOException {
-        house.peopled();
-        window = new TrainingWindow(house, false, 100, Optional.of(TestHouse.TRAINER));
-        window.part.show("rounds");
-        window.awaitWords("Of 36 strips in all");
-        Text near = TrainingWindow.fields(window.part.body()).get(1);
-        near.setText("3");
-        window.awaitWords("Of 19 strips in all");
-        near.setText("many");
-        window.awaitWords("expected a whole number from 0 to 200");
-        assertThat(window.words()).noneMatch(text -> text.startsWith("Of 19"));
-        near.setText("20");
-        window.awaitWords("Of 36 strips in all");
-        window.desk.settle();
-        window.desk.picture("rounds-light");
+    private void sign(String button, String verb, String reason) {
+        signed(window.button(button), verb, reason);
     }
 
-    private void sign(String button, String verb, String reason) {
-        TrainingWindow.press(window.button(button));
+    private void signed(Button button, String verb, String reason) {
+        TrainingWindow.press(button);
         Shell sheet = window.sheet();
         TrainingWindow.fields(sheet).get(0).setText(reason);
         TrainingWindow.fields(sheet).get(1).setText(TestHouse.PHRASE);
@@ -127,9 +148,12 @@ class SkillsViewTest {
     }
 
     private CompetenceState state() {
-        Competence now = house.doors()
+        return competence().state();
+    }
+
+    private Competence competence() {
+        return house.doors()
                 .competences()
                 .of(TestHouse.OP, METHOD, house.doors().now());
-        return now.state();
     }
 }

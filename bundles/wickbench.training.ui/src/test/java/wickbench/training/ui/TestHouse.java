@@ -16,6 +16,8 @@ import wickbench.api.journal.StationId;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 import wickbench.api.profile.Site;
+import wickbench.attachments.AttachmentService;
+import wickbench.attachments.AttachmentView;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.index.H2Index;
@@ -37,6 +39,8 @@ import wickbench.training.book.IndexedBook;
 import wickbench.training.book.JournalPen;
 import wickbench.training.book.Records;
 import wickbench.training.book.TrainingView;
+import wickbench.training.face.PrintedTraining;
+import wickbench.training.face.SheetFiles;
 import wickbench.training.round.RoundBook;
 
 /** A real home with its people, methods and training book. */
@@ -52,6 +56,7 @@ final class TestHouse implements AutoCloseable {
     private final HouseCredentials credentials;
     private final HouseSignIn signIn;
     private final MethodShelf methods;
+    private final AttachmentService attachments;
     private final TrainingDoors doors;
 
     TestHouse(Path folder) {
@@ -61,7 +66,12 @@ final class TestHouse implements AutoCloseable {
         index = H2Index.open(
                 folder.resolve("index"),
                 journal,
-                () -> List.of(new PeopleView(), new RecoveryView(), new TrainingView(), new BenchView()));
+                () -> List.of(
+                        new PeopleView(),
+                        new RecoveryView(),
+                        new TrainingView(),
+                        new BenchView(),
+                        new AttachmentView()));
         Roster roster = new Roster(home, journal, index);
         signIn = new HouseSignIn(home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
@@ -72,12 +82,15 @@ final class TestHouse implements AutoCloseable {
         methods = new MethodShelf(journal, index, authority);
         IndexedBook book = new IndexedBook(home, index, () -> Site.of(Optional.empty(), journal.founding()));
         JournalPen pen = new JournalPen(home, journal, authority);
+        attachments = new AttachmentService(home, journal, index);
         RoundBook rounds = new RoundBook(book, pen);
+        Records records = new Records(book, pen, people, rounds);
         doors = new TrainingDoors(
                 home,
-                new Records(book, pen, people, rounds),
+                records,
                 new Coach(book, pen),
-                rounds,
+                new BlindDoors(rounds, new SheetFiles(records), Optional.of(methods), attachments, new StripStarts()),
+                new PrintedTraining(records, rounds, people, List.of()),
                 new DrillBook(book, pen),
                 people,
                 authority,
@@ -89,9 +102,18 @@ final class TestHouse implements AutoCloseable {
     TestHouse peopled() {
         people.enrol(TRAINER, "Tilde Rask", Set.of(Role.ADMINISTRATOR, Role.TRAINER), TRAINER);
         people.enrol(OP, "Ode Penn", Set.of(Role.OPERATOR), TRAINER);
+        return issued("hazelnut-swab-dry.json");
+    }
+
+    /** Issues a second method. */
+    TestHouse alsoMilk() {
+        return issued("milk-rinse.json");
+    }
+
+    private TestHouse issued(String file) {
         try {
             methods.issue(
-                    MethodJson.read("method", Files.readString(DEMO.resolve("hazelnut-swab-dry.json")))
+                    MethodJson.read("method", Files.readString(DEMO.resolve(file)))
                             .orRefuse(),
                     TRAINER);
         } catch (IOException e) {
@@ -103,6 +125,12 @@ final class TestHouse implements AutoCloseable {
     /** Gives the trainer a passphrase, so that roles ask for it from now on. */
     TestHouse keyed() {
         credentials.set(TRAINER, Optional.empty(), Passphrase.of(PHRASE.toCharArray()));
+        return this;
+    }
+
+    /** Enrols a second operator. */
+    TestHouse joinedBy(PersonId person, String name) {
+        people.enrol(person, name, Set.of(Role.OPERATOR), TRAINER);
         return this;
     }
 

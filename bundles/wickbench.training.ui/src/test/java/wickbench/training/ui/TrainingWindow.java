@@ -66,6 +66,18 @@ final class TrainingWindow implements AutoCloseable {
         button.notifyListeners(SWT.Selection, new Event());
     }
 
+    /** The field that stands behind a label. */
+    Text field(String label) {
+        for (Text field : all(Text.class)) {
+            Control[] row = field.getParent().getChildren();
+            int at = Arrays.asList(row).indexOf(field);
+            if (at > 0 && row[at - 1] instanceof Label words && words.getText().equals(label)) {
+                return field;
+            }
+        }
+        throw new AssertionError("no field " + label);
+    }
+
     static List<Text> fields(Composite within) {
         return all(Text.class, within);
     }

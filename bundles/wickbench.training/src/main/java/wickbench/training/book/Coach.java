@@ -92,8 +92,7 @@ public final class Coach implements Training {
 
     private Json.Obj decision(Competence now, Optional<LocalDate> until, String reason) {
         LocalDate today = LocalDate.ofInstant(book.now(), book.zone());
-        LocalDate last = until.orElseGet(
-                () -> today.plusMonths(book.terms(book.now()).months()).minusDays(1));
+        LocalDate last = until.orElseGet(() -> book.terms(book.now()).lastDay(today));
         if (last.isBefore(today)) {
             throw Said.wrong("until", "until.past", today, last);
         }

@@ -69,7 +69,7 @@ public final class PrintedTraining implements TrainingPapers {
 
     @Override
     public Report round(Round round) {
-        return new RoundReport(book.zone()).of(round, rounds.agreement(round.id()));
+        return new RoundReport(book.zone()).of(round, rounds.agreement(round.id()), rounds.truth(round.id()));
     }
 
     @Override

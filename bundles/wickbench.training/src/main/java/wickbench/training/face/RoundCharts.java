@@ -2,6 +2,7 @@ package wickbench.training.face;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import wickbench.api.chart.Axis;
 import wickbench.api.chart.Chart;
@@ -16,6 +17,7 @@ import wickbench.training.Round;
 import wickbench.training.RoundKey;
 import wickbench.training.Skill;
 import wickbench.training.StripClass;
+import wickbench.training.Truth;
 import wickbench.training.book.TrainingWords;
 import wickbench.training.round.Odds;
 
@@ -27,13 +29,14 @@ final class RoundCharts {
     private RoundCharts() {}
 
     /** What everybody called of each strip, in the order of the key's kinds. */
-    static Chart calls(Round round, RoundKey key) {
+    static Chart calls(Round round, RoundKey key, Map<String, Truth> truth) {
         List<RoundKey.Sealed> strips = inOrder(key);
         List<Series> series = new ArrayList<>();
         List<PersonId> callers = round.plan().callers();
         for (int i = 0; i < callers.size(); i++) {
-            series.add(calls(round, callers.get(i), strips, (i - (callers.size() - 1) / 2.0) * APART));
+            series.add(calls(round, callers.get(i), strips, shift(i, callers.size())));
         }
+        series.add(wrong(round, strips, truth));
         return new Chart(
                 TrainingWords.get("chart.calls"),
                 new Axis(
@@ -60,6 +63,33 @@ final class RoundCharts {
 
     private static String named(RoundKey.Sealed strip) {
         return strip.code() + " " + TrainingWords.get("class." + strip.kind().code());
+    }
+
+    private static double shift(int caller, int callers) {
+        return (caller - (callers - 1) / 2.0) * APART;
+    }
+
+    /** Wrong calls once more, with a mark of their own. */
+    private static Series wrong(Round round, List<RoundKey.Sealed> strips, Map<String, Truth> truth) {
+        List<double[]> points = new ArrayList<>();
+        List<PersonId> callers = round.plan().callers();
+        for (int x = 0; x < strips.size(); x++) {
+            String code = strips.get(x).code();
+            for (int i = 0; i < callers.size(); i++) {
+                int place = x;
+                double shift = shift(i, callers.size());
+                round.callsOf(callers.get(i)).stream()
+                        .filter(call -> call.code().equals(code) && truth.containsKey(code))
+                        .filter(call -> !truth.get(code).right(call.outcome()))
+                        .forEach(call ->
+                                points.add(new double[] {place, call.outcome().ordinal() + shift}));
+            }
+        }
+        return new Series(
+                TrainingWords.get("chart.wrong"),
+                Series.Mark.POINTS,
+                points.stream().mapToDouble(point -> point[0]).toArray(),
+                points.stream().mapToDouble(point -> point[1]).toArray());
     }
 
     private static Series calls(Round round, PersonId person, List<RoundKey.Sealed> strips, double shift) {

@@ -3,6 +3,7 @@ package wickbench.training.face;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wickbench.api.journal.Entry;
 import wickbench.api.report.Report;
@@ -11,6 +12,7 @@ import wickbench.training.Agreement;
 import wickbench.training.Call;
 import wickbench.training.Round;
 import wickbench.training.RoundKey;
+import wickbench.training.Truth;
 import wickbench.training.book.TrainingWords;
 
 /** One round as a report: what was asked, what was called, what it came to. */
@@ -21,7 +23,7 @@ final class RoundReport {
         this.print = new Print(zone);
     }
 
-    Report of(Round round, Optional<Agreement> agreement) {
+    Report of(Round round, Optional<Agreement> agreement, Map<String, Truth> truth) {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section.Paragraph(String.join("\n", RoundPrint.head(round))));
         sections.add(new Section.Facts(facts(round)));
@@ -35,9 +37,9 @@ final class RoundReport {
         agreement.ifPresent(
                 found -> sections.add(new Section.Paragraph(String.join("\n", RoundPrint.agreement(found)))));
         round.key().ifPresent(opened -> {
-            sections.add(new Section.Figure(RoundCharts.calls(round, opened.key())));
+            sections.add(new Section.Figure(RoundCharts.calls(round, opened.key(), truth)));
             sections.add(new Section.Heading(TrainingWords.get("report.calls")));
-            sections.add(calls(round, opened.key()));
+            sections.add(calls(round, opened.key(), truth));
         });
         sections.add(new Section.Figure(RoundCharts.odds(round.plan().design())));
         sections.add(new Section.Paragraph(TrainingWords.get("odds.skills")));
@@ -69,7 +71,7 @@ final class RoundReport {
         return people.stream().map(Object::toString).toList();
     }
 
-    private static Section calls(Round round, RoundKey key) {
+    private static Section calls(Round round, RoundKey key, Map<String, Truth> truth) {
         List<String> header = new ArrayList<>(Print.columns("code", "class"));
         round.plan().callers().forEach(person -> header.add(person.value()));
         List<List<String>> rows = RoundCharts.inOrder(key).stream()
@@ -82,7 +84,7 @@ final class RoundReport {
                             .forEach(person -> row.add(round.callsOf(person).stream()
                                     .filter(call -> call.code().equals(strip.code()))
                                     .findFirst()
-                                    .map(RoundReport::called)
+                                    .map(call -> called(call, Optional.ofNullable(truth.get(call.code()))))
                                     .orElse("–")));
                     return List.copyOf(row);
                 })
@@ -90,8 +92,10 @@ final class RoundReport {
         return Section.Table.of(header, rows);
     }
 
-    private static String called(Call call) {
-        return TrainingWords.get("outcome." + call.outcome().code())
+    private static String called(Call call, Optional<Truth> truth) {
+        String word = TrainingWords.get("outcome." + call.outcome().code())
                 + call.elapsed().map(time -> " " + time.toSeconds() + " s").orElse("");
+        boolean wrong = truth.filter(each -> !each.right(call.outcome())).isPresent();
+        return wrong ? TrainingWords.get("call.wrong", word) : word;
     }
 }

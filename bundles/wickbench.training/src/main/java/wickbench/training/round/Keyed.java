@@ -8,11 +8,11 @@ import java.util.Optional;
 import wickbench.api.method.Seen;
 import wickbench.api.reading.Outcome;
 import wickbench.training.Call;
-import wickbench.training.ReaderScore.Topic;
 import wickbench.training.Round;
 import wickbench.training.RoundKey.Sealed;
 import wickbench.training.RoundPlan;
 import wickbench.training.StripClass;
+import wickbench.training.Truth;
 
 /**
  * What is right to call of each strip, once the key is opened.
@@ -21,27 +21,6 @@ import wickbench.training.StripClass;
  * @param disputed near-limit strips whose experts did not agree; nobody can be right or wrong about them
  */
 record Keyed(Map<String, Truth> strips, List<String> disputed) {
-
-    /**
-     * A strip and what is right to call of it.
-     *
-     * @param item its name in the panel
-     */
-    record Truth(String item, StripClass kind, Outcome expected) {
-        Topic topic() {
-            return switch (kind) {
-                case INVALID -> Topic.INVALID;
-                case CLEAR, HOOK -> Topic.CLEAR;
-                case BLANK -> Topic.WITHOUT;
-                case NEAR_LIMIT -> expected.positive() ? Topic.NEAR : Topic.WITHOUT;
-            };
-        }
-
-        /** A near or clear positive may also be called above range: that errs on the side of more. */
-        boolean right(Outcome called) {
-            return expected == Outcome.POSITIVE ? called.positive() : called == expected;
-        }
-    }
 
     static Keyed of(Round round) {
         Map<String, Truth> strips = new LinkedHashMap<>();

@@ -27,6 +27,7 @@ import wickbench.training.RoundPlan;
 import wickbench.training.Rounds;
 import wickbench.training.Skill;
 import wickbench.training.StripClass;
+import wickbench.training.Truth;
 import wickbench.training.book.Book;
 import wickbench.training.book.Kinds;
 import wickbench.training.book.Pen;
@@ -189,6 +190,13 @@ public final class RoundBook implements Rounds {
     public Optional<Agreement> agreement(String id) {
         return find(id).filter(round -> round.key().isPresent())
                 .map(round -> Scoring.of(round).agreement());
+    }
+
+    @Override
+    public Map<String, Truth> truth(String id) {
+        return find(id).filter(round -> round.key().isPresent())
+                .map(round -> Keyed.of(round).strips())
+                .orElse(Map.of());
     }
 
     @Override

@@ -25,6 +25,7 @@ import wickbench.training.ReaderScore.Failure;
 import wickbench.training.ReaderScore.Tally;
 import wickbench.training.ReaderScore.Topic;
 import wickbench.training.Round;
+import wickbench.training.Truth;
 
 /** How readers did, from their calls and the opened key alone. */
 final class Scoring {
@@ -103,7 +104,7 @@ final class Scoring {
         return new Tally(topic, right, of, Interval.EXACT.of(right, of, LEVEL));
     }
 
-    private Keyed.Truth truth(Call call) {
+    private Truth truth(Call call) {
         return keyed.strips().get(call.code());
     }
 

@@ -1,4 +1,4 @@
-package wickbench.bench.ui;
+package wickbench.widgets;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -6,10 +6,10 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
 /** Hears Enter wherever the focus is in a part of the page, unless the control had a use for it. */
-final class Enter {
+public final class Enter {
     private Enter() {}
 
-    static void heard(Control control, Runnable act) {
+    public static void heard(Control control, Runnable act) {
         control.addListener(SWT.Traverse, event -> {
             boolean button = control instanceof Button && (control.getStyle() & SWT.PUSH) != 0;
             if (event.detail == SWT.TRAVERSE_RETURN && event.doit && !button) {

@@ -1,4 +1,4 @@
-package wickbench.bench.ui;
+package wickbench.widgets;
 
 import java.util.Map;
 import org.eclipse.swt.SWT;
@@ -9,12 +9,12 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
 
 /** Function keys that work wherever the focus is on a page, while it is in front. */
-final class PageKeys {
+public final class PageKeys {
     private final Composite page;
     private final Map<Integer, Runnable> acts;
     private final Listener listener = this::key;
 
-    PageKeys(Composite page, Map<Integer, Runnable> acts) {
+    public PageKeys(Composite page, Map<Integer, Runnable> acts) {
         this.page = page;
         this.acts = Map.copyOf(acts);
         page.getDisplay().addFilter(SWT.KeyDown, listener);

@@ -1,0 +1,63 @@
+package wickbench.training.ui;
+
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import wickbench.shell.PageContext;
+import wickbench.training.Rounds.Prepared;
+import wickbench.widgets.Facts;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Note;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** A round that was just opened: its key can be saved now, for who prepares the strips, and is shown to nobody. */
+record PreparedRound(PageContext context, TrainingDoors doors, Runnable done) {
+
+    void fill(Composite room, Prepared prepared) {
+        Theme theme = context.theme();
+        String id = prepared.round().id();
+        theme.controls().text(room, Type.HEADING, TrainingUiWords.get("prepared.title", id));
+        Fit.wide(new Note(room, theme, Meaning.CAUTION, TrainingUiWords.get("prepared.key")));
+        new Facts(room, theme)
+                .add(
+                        TrainingUiWords.get("round.commitment"),
+                        prepared.round().commitment().hex())
+                .add(
+                        TrainingUiWords.get("prepared.codes"),
+                        String.join(" ", prepared.round().codes()));
+        Composite row = theme.controls().row(room);
+        Label said = theme.controls().text(room, Type.BODY, "");
+        said.setForeground(theme.color(theme.tone(Meaning.ALARM).ink()));
+        Button labels = theme.controls()
+                .mainButton(
+                        row,
+                        TrainingUiWords.get("prepared.labels"),
+                        () -> SaveFile.ask(room.getShell(), id + "-labels.csv", "*.csv")
+                                .ifPresent(file -> SaveFile.write(
+                                        context,
+                                        file,
+                                        () -> doors.blind().sheets().labels(prepared.key(), file),
+                                        failure -> say(said, failure))));
+        theme.controls()
+                .button(
+                        row,
+                        TrainingUiWords.get("round.blank"),
+                        () -> SaveFile.ask(room.getShell(), id + "-sheet.csv", "*.csv")
+                                .ifPresent(file -> SaveFile.write(
+                                        context,
+                                        file,
+                                        () -> doors.blind().sheets().blank(prepared.round(), file),
+                                        failure -> say(said, failure))));
+        theme.controls().button(row, TrainingUiWords.get("prepared.done"), done);
+        labels.setFocus();
+    }
+
+    private static void say(Label said, Exception failure) {
+        if (!said.isDisposed()) {
+            said.setText(String.valueOf(failure.getMessage()));
+            said.requestLayout();
+        }
+    }
+}
