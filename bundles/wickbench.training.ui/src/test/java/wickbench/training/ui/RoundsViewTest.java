@@ -90,8 +90,7 @@ class RoundsViewTest {
         window.desk.signIn(TestHouse.OP);
         window.desk.await(() -> enabled("Seen by me …"));
         press("Seen by me …");
-        Shell sheet = window.sheet();
-        TrainingWindow.press(TrainingWindow.all(Button.class, sheet).get(1));
+        signed("Seen");
         window.desk.await(() -> round().seen().contains(TestHouse.OP));
         window.desk.await(() -> window.words().stream()
                 .anyMatch(text -> text.equals("You have signed that you have seen your score.")));
@@ -185,18 +184,22 @@ class RoundsViewTest {
 
     private void score() throws IOException {
         Button before = window.button("Score …");
-        house.keyed();
+        house.keyed().keyed(TestHouse.OP);
         window.part.newsCame();
         window.desk.await(() -> before.isDisposed() && enabled("Score …"));
         press("Score …");
-        Shell sheet = window.sheet();
-        TrainingWindow.fields(sheet).get(0).setText(TestHouse.PHRASE);
-        TrainingWindow.press(TrainingWindow.button("Score", sheet));
+        signed("Score");
         window.desk.await(() -> round().state() == Round.State.SCORED);
         window.awaitWords("Scores");
         assertThat(round().scores()).hasSize(2).noneMatch(score -> score.passed());
         window.desk.settle();
         window.desk.picture("round-scored-light");
+    }
+
+    private void signed(String verb) {
+        Shell sheet = window.sheet();
+        TrainingWindow.fields(sheet).get(0).setText(TestHouse.PHRASE);
+        TrainingWindow.press(TrainingWindow.button(verb, sheet));
     }
 
     /** Somebody who sees no test line at all. */

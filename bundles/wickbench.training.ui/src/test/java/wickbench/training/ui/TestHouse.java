@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import wickbench.api.authority.Credentials;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Founding;
@@ -124,8 +125,20 @@ final class TestHouse implements AutoCloseable {
 
     /** Gives the trainer a passphrase, so that roles ask for it from now on. */
     TestHouse keyed() {
-        credentials.set(TRAINER, Optional.empty(), Passphrase.of(PHRASE.toCharArray()));
+        credentials.set(TRAINER, Optional.empty(), phrase(PHRASE));
         return this;
+    }
+
+    /** Gives another one the same passphrase, as an administrator does: one to begin with, which they change. */
+    TestHouse keyed(PersonId person) {
+        String once = "eleven wet stones lie";
+        credentials.reset(person, phrase(once), new Credentials.Signing(TRAINER, phrase(PHRASE)), Optional.empty());
+        credentials.set(person, Optional.of(phrase(once)), phrase(PHRASE));
+        return this;
+    }
+
+    private static Passphrase phrase(String text) {
+        return Passphrase.of(text.toCharArray());
     }
 
     /** Enrols a second operator. */
