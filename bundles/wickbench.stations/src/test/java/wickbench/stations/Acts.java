@@ -64,7 +64,7 @@ final class Acts {
     }
 
     Draft next() {
-        return switch (chance.nextInt(14)) {
+        return switch (chance.nextInt(15)) {
             case 0, 1 -> issue();
             case 2 -> withdraw();
             case 3, 4 -> record();
@@ -76,6 +76,7 @@ final class Acts {
             case 10 -> trust();
             case 11 -> decide();
             case 12 -> plant();
+            case 13 -> competence();
             default -> settle();
         };
     }
@@ -151,6 +152,22 @@ final class Acts {
                 : draft(
                         "changeover.made",
                         line.with("from", "a").with("to", "b").with("at", START.toString()));
+    }
+
+    /** Moves one of two people for one of two methods. */
+    private Draft competence() {
+        String at = "2026-03-0" + (1 + chance.nextInt(3)) + "T08:00:00.000Z";
+        Json.Obj who = Json.object()
+                .with("person", "p-" + chance.nextInt(2))
+                .with("method", "m-" + chance.nextInt(2))
+                .with("at", at)
+                .with("reason", "as seen");
+        return switch (chance.nextInt(3)) {
+            case 0 -> draft("training.authorised", who.with("until", "2027-03-01"));
+            case 1 -> draft("training.suspended", who);
+            default ->
+                draft("training.restored", who.with("until", "2027-03-01").with("suspensions", Json.texts(List.of())));
+        };
     }
 
     private Draft attach() {

@@ -28,6 +28,7 @@ import wickbench.people.RecoveryView;
 import wickbench.people.profile.ProfileView;
 import wickbench.plant.book.PlantView;
 import wickbench.stock.room.StockView;
+import wickbench.training.book.TrainingView;
 
 /** A station with journal, index and the views of the house, and a clock that may be wrong. */
 final class House implements AutoCloseable {
@@ -36,6 +37,7 @@ final class House implements AutoCloseable {
             new OwedView(),
             new LedgerView(),
             new StockView(),
+            new TrainingView(),
             new PlantView(),
             new PeopleView(),
             new RecoveryView(),

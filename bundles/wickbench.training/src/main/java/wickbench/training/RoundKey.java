@@ -1,5 +1,6 @@
 package wickbench.training;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import wickbench.api.journal.Hash;
@@ -18,8 +19,13 @@ public record RoundKey(String round, String nonce, List<Sealed> strips) {
         strips = List.copyOf(strips);
     }
 
-    /** A code and what it hides. */
-    public record Sealed(String code, String item, StripClass kind, Optional<Boolean> line) {}
+    /**
+     * A code and what it hides.
+     *
+     * @param contrast of its test line in percent, where that was measured
+     */
+    public record Sealed(
+            String code, String item, StripClass kind, Optional<Boolean> line, Optional<BigDecimal> contrast) {}
 
     /** Returns the hash that the journal holds of it. */
     public Hash commitment() {
@@ -42,6 +48,7 @@ public record RoundKey(String round, String nonce, List<Sealed> strips) {
                 .with("code", strip.code())
                 .with("item", strip.item())
                 .with("class", strip.kind().code())
-                .withOptional("line", strip.line().map(Json.Bool::new));
+                .withOptional("line", strip.line().map(Json.Bool::new))
+                .withOptional("contrast", strip.contrast().map(Json.Num::new));
     }
 }

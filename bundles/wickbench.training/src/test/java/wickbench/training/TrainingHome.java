@@ -37,6 +37,8 @@ import wickbench.api.reading.Reason;
 import wickbench.api.reading.Sample;
 import wickbench.api.reading.Strip;
 import wickbench.api.reading.Times;
+import wickbench.attachments.AttachmentService;
+import wickbench.attachments.AttachmentView;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
@@ -50,6 +52,7 @@ import wickbench.training.book.JournalPen;
 import wickbench.training.book.Records;
 import wickbench.training.book.TrainingGate;
 import wickbench.training.book.TrainingView;
+import wickbench.training.face.PrintedTraining;
 import wickbench.training.round.RoundBook;
 
 /** A training book with a bench beside it, a journal, an index and a clock that stands still. */
@@ -72,8 +75,10 @@ public final class TrainingHome implements AutoCloseable {
     public final IndexedBook book;
     public final Coach coach;
     public final JournalPen pen;
+    public final AttachmentService attachments;
     public final RoundBook rounds;
     public final Records records;
+    public final PrintedTraining papers;
     public final TrainingGate gate;
     public final RecordingDoor door;
     public final MethodShelf methods;
@@ -88,12 +93,17 @@ public final class TrainingHome implements AutoCloseable {
         clock = home.simulate(1, START);
         journal = JournalFolder.open(home, entries -> {});
         journal.found(new Founding(new StationId("desk-1"), ZONE, OptionalLong.of(1)));
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new TrainingView(), new BenchView()));
+        index = H2Index.open(
+                folder.resolve("index"),
+                journal,
+                () -> List.of(new TrainingView(), new BenchView(), new AttachmentView()));
         book = new IndexedBook(home, index, () -> Site.of(Optional.empty(), journal.founding()));
         pen = new JournalPen(home, journal, authority);
         coach = new Coach(book, pen);
-        rounds = new RoundBook(book, pen);
+        attachments = new AttachmentService(home, journal, index);
+        rounds = new RoundBook(book, pen, attachments);
         records = new Records(book, pen, new Enrolled(), rounds);
+        papers = new PrintedTraining(records, rounds, new Enrolled(), List.of());
         gate = new TrainingGate(book, NO_PROFILE);
         methods = new MethodShelf(journal, index, EVERYONE_MAY);
         door = new RecordingDoor(

@@ -6,12 +6,10 @@ import java.util.function.Supplier;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Form;
-import wickbench.widgets.Meaning;
 import wickbench.widgets.Type;
 import wickbench.widgets.Work;
 
@@ -23,7 +21,7 @@ final class AsideForm {
     private final Form form;
     private final Runnable grown;
     private Button button;
-    private Label said;
+    private SaidLine said;
 
     /**
      * Takes the place of what was asked before.
@@ -66,28 +64,19 @@ final class AsideForm {
         Composite row = controls.row(card);
         button = controls.mainButton(row, verb, press);
         controls.button(row, TrainingUiWords.get("form.leave"), this::leave);
-        said = controls.text(card, Type.BODY, "");
-        said.setForeground(
-                context.theme().color(context.theme().tone(Meaning.ALARM).ink()));
+        said = new SaidLine(card, context.theme(), grown);
         grown.run();
     }
 
     private <T> void run(String verb, Work<T> work, Consumer<T> done) {
         button.setEnabled(false);
-        refuse("");
+        said.say("");
         context.jobs().run(verb.replace("&", ""), work, done, failure -> {
             if (!button.isDisposed()) {
                 button.setEnabled(true);
-                refuse(String.valueOf(failure.getMessage()));
+                said.refuse(failure);
             }
         });
-    }
-
-    /** Says why it is not done. */
-    void refuse(String text) {
-        said.setText(text);
-        said.requestLayout();
-        grown.run();
     }
 
     private void leave() {

@@ -10,9 +10,6 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import wickbench.api.chart.Axis;
-import wickbench.api.chart.Chart;
-import wickbench.api.chart.Series;
 import wickbench.shell.PageContext;
 import wickbench.training.Design;
 import wickbench.training.Operating;
@@ -109,25 +106,6 @@ final class DesignPanel {
                 : allowed.map(own -> new Wanted(strips, own));
     }
 
-    /**
-     * A design as it is wanted.
-     *
-     * @param allowed mistakes of each kind that pass, in the order of {@link PassRule}; empty where the suggested number holds
-     */
-    record Wanted(Map<StripClass, Integer> strips, List<Optional<Integer>> allowed) {
-        Design design(TrainingDoors doors) {
-            PassRule suggested = doors.blind().rounds().suggested(strips, Skill.POOR);
-            return new Design(
-                    strips,
-                    new PassRule(
-                            allowed.get(0).orElse(suggested.nearMissed()),
-                            allowed.get(1).orElse(suggested.clearMissed()),
-                            allowed.get(2).orElse(suggested.falseAlarms()),
-                            allowed.get(3).orElse(suggested.invalidMissed()),
-                            allowed.get(4).orElse(suggested.outsideWindow())));
-        }
-    }
-
     private void reckon() {
         int mine = ++asked;
         Optional<Wanted> wanted = wanted();
@@ -161,29 +139,13 @@ final class DesignPanel {
                         Percent.of(found.goodFails())),
                 TrainingUiWords.get("design.rule", words(found.design().rule())));
         rule.hint(found.design().rule());
-        chart.chart(chart(found));
+        chart.chart(OddsChart.of(found));
     }
 
     /** Returns a rule in words. */
     static String words(PassRule by) {
         return TrainingUiWords.get(
                 "rule", by.nearMissed(), by.clearMissed(), by.falseAlarms(), by.invalidMissed(), by.outsideWindow());
-    }
-
-    private static Chart chart(Operating found) {
-        List<Operating.Point> curve = found.curve();
-        return new Chart(
-                TrainingUiWords.get("design.chart"),
-                Axis.linear(TrainingUiWords.get("design.chart.near"), "%"),
-                Axis.linear(TrainingUiWords.get("design.chart.passes"), "%"),
-                List.of(new Series(
-                        TrainingUiWords.get("design.chart.passes"),
-                        Series.Mark.LINE,
-                        curve.stream().mapToDouble(point -> 100 * point.near()).toArray(),
-                        curve.stream()
-                                .mapToDouble(point -> 100 * point.passes())
-                                .toArray())),
-                List.of());
     }
 
     private void say(String found, String rule) {

@@ -6,13 +6,11 @@ import java.util.function.Consumer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import wickbench.api.authority.Permission;
 import wickbench.api.person.PersonId;
 import wickbench.shell.PageContext;
 import wickbench.training.Actor;
 import wickbench.training.Rounds.Prepared;
-import wickbench.widgets.Meaning;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
@@ -28,7 +26,7 @@ final class NewRound {
     private Optional<DesignPanel> design = Optional.empty();
     private Optional<OpenForm> form = Optional.empty();
     private Button open;
-    private Label said;
+    private SaidLine said;
     private TrainingDoors.Known known;
 
     /** What was typed. */
@@ -72,8 +70,7 @@ final class NewRound {
         Composite row = theme.controls().row(room);
         open = theme.controls().mainButton(row, TrainingUiWords.get("open.act"), this::open);
         theme.controls().button(row, TrainingUiWords.get("form.leave"), back);
-        said = theme.controls().text(room, Type.BODY, "");
-        said.setForeground(theme.color(theme.tone(Meaning.ALARM).ink()));
+        said = new SaidLine(room, theme, scroller::measure);
         design = Optional.of(panel);
         form = Optional.of(fields);
         waiting.ifPresent(this::restore);
@@ -85,7 +82,7 @@ final class NewRound {
     private void may() {
         Permission keep = known.rights().keep();
         open.setEnabled(keep.allowed());
-        say(keep instanceof Permission.Denied denied ? denied.text() : "");
+        said.say(keep instanceof Permission.Denied denied ? denied.text() : "");
     }
 
     /** Hears that somebody else has the desk. */
@@ -94,15 +91,15 @@ final class NewRound {
     }
 
     private void open() {
-        Optional<DesignPanel.Wanted> wanted = design.orElseThrow().wanted();
-        Optional<OpenForm.Asked> asked = form.orElseThrow().asked();
+        Optional<Wanted> wanted = design.orElseThrow().wanted();
+        Optional<PlanAsked> asked = form.orElseThrow().asked();
         if (wanted.isEmpty() || asked.isEmpty()) {
-            say(TrainingUiWords.get("open.wrong"));
+            said.say(TrainingUiWords.get("open.wrong"));
             return;
         }
         Actor by = Actor.of(known.rights().actor().orElseThrow());
         open.setEnabled(false);
-        say("");
+        said.say("");
         context.jobs()
                 .run(
                         TrainingUiWords.get("open.opening"),
@@ -113,7 +110,7 @@ final class NewRound {
                         failure -> {
                             if (!open.isDisposed()) {
                                 open.setEnabled(true);
-                                say(String.valueOf(failure.getMessage()));
+                                said.refuse(failure);
                             }
                         });
     }
@@ -128,12 +125,6 @@ final class NewRound {
         }
         new PreparedRound(context, doors, () -> opened.accept(prepared.round().id()))
                 .fill(scroller.content(), prepared);
-        scroller.measure();
-    }
-
-    private void say(String text) {
-        said.setText(text);
-        said.requestLayout();
         scroller.measure();
     }
 

@@ -15,9 +15,6 @@ import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
 import wickbench.shell.PageContext;
-import wickbench.training.Design;
-import wickbench.training.PanelStrip;
-import wickbench.training.RoundPlan;
 import wickbench.widgets.Field;
 import wickbench.widgets.Form;
 import wickbench.widgets.Theme;
@@ -42,22 +39,6 @@ final class OpenForm {
     /** What was typed. */
     record Draft(List<String> texts, int format, List<PersonId> readers, List<PersonId> experts, Optional<Path> panel) {
         static final Draft NONE = new Draft(List.of(), 0, List.of(), List.of(), Optional.empty());
-    }
-
-    /** Everything but the design. */
-    record Asked(
-            String id,
-            MethodId method,
-            Format format,
-            Duration develop,
-            Duration window,
-            List<PersonId> readers,
-            List<PersonId> experts,
-            List<PanelStrip> panel,
-            String keyMaker) {
-        RoundPlan plan(Design design) {
-            return new RoundPlan(id, method, format, develop, window, design, readers, experts, panel, keyMaker);
-        }
     }
 
     OpenForm(
@@ -135,7 +116,7 @@ final class OpenForm {
     }
 
     /** Returns what was asked; empty when a field is wrong, which says what was expected. */
-    Optional<Asked> asked() {
+    Optional<PlanAsked> asked() {
         Optional<MethodId> of = method();
         if (of.isEmpty()) {
             method.complain(TrainingUiWords.get("open.method.expected"));
@@ -145,7 +126,7 @@ final class OpenForm {
         if (of.isEmpty() || from.isEmpty() || open.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Asked(
+        return Optional.of(new PlanAsked(
                 id.control().getText().strip(),
                 of.get(),
                 Format.values()[format.control().getSelectionIndex()],

@@ -7,7 +7,6 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import wickbench.api.chart.Chart;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
@@ -18,7 +17,6 @@ import wickbench.training.PersonRecord;
 import wickbench.widgets.ChartView;
 import wickbench.widgets.Field;
 import wickbench.widgets.Form;
-import wickbench.widgets.Meaning;
 import wickbench.widgets.TableKit;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
@@ -122,8 +120,7 @@ final class PersonFile {
     private void papers(Composite room, PersonRecord record) {
         Theme theme = context.theme();
         Composite row = theme.controls().row(room);
-        Label said = theme.controls().text(room, Type.SMALL, "");
-        said.setForeground(theme.color(theme.tone(Meaning.ALARM).ink()));
+        SaidLine said = new SaidLine(room, theme, grown);
         theme.controls()
                 .button(
                         row,
@@ -137,16 +134,10 @@ final class PersonFile {
                         () -> print(room, said, "person", () -> doors.papers().person(record)));
     }
 
-    private void print(Composite room, Label said, String what, java.util.function.Supplier<Report> report) {
+    private void print(Composite room, SaidLine said, String what, java.util.function.Supplier<Report> report) {
         SaveFile.ask(room.getShell(), person.value() + "-" + what + ".pdf", "*.pdf", "*.xlsx", "*.csv")
                 .ifPresent(file ->
-                        SaveFile.write(context, file, () -> doors.papers().print(report.get(), file), failure -> {
-                            if (!said.isDisposed()) {
-                                said.setText(String.valueOf(failure.getMessage()));
-                                said.requestLayout();
-                                grown.run();
-                            }
-                        }));
+                        SaveFile.write(context, file, () -> doors.papers().print(report.get(), file), said::refuse));
     }
 
     private void high(Control control, int height) {

@@ -2,7 +2,6 @@ package wickbench.training.ui;
 
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import wickbench.shell.PageContext;
 import wickbench.training.Rounds.Prepared;
 import wickbench.widgets.Facts;
@@ -28,8 +27,7 @@ record PreparedRound(PageContext context, TrainingDoors doors, Runnable done) {
                         TrainingUiWords.get("prepared.codes"),
                         String.join(" ", prepared.round().codes()));
         Composite row = theme.controls().row(room);
-        Label said = theme.controls().text(room, Type.BODY, "");
-        said.setForeground(theme.color(theme.tone(Meaning.ALARM).ink()));
+        SaidLine said = new SaidLine(room, theme, () -> {});
         Button labels = theme.controls()
                 .mainButton(
                         row,
@@ -39,7 +37,7 @@ record PreparedRound(PageContext context, TrainingDoors doors, Runnable done) {
                                         context,
                                         file,
                                         () -> doors.blind().sheets().labels(prepared.key(), file),
-                                        failure -> say(said, failure))));
+                                        said::refuse)));
         theme.controls()
                 .button(
                         row,
@@ -49,15 +47,8 @@ record PreparedRound(PageContext context, TrainingDoors doors, Runnable done) {
                                         context,
                                         file,
                                         () -> doors.blind().sheets().blank(prepared.round(), file),
-                                        failure -> say(said, failure))));
+                                        said::refuse)));
         theme.controls().button(row, TrainingUiWords.get("prepared.done"), done);
         labels.setFocus();
-    }
-
-    private static void say(Label said, Exception failure) {
-        if (!said.isDisposed()) {
-            said.setText(String.valueOf(failure.getMessage()));
-            said.requestLayout();
-        }
     }
 }

@@ -1,12 +1,10 @@
 package wickbench.training.ui;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import wickbench.api.authority.Permission;
 import wickbench.api.person.PersonId;
 import wickbench.shell.PageContext;
@@ -15,7 +13,6 @@ import wickbench.shell.SignSheet.Asked;
 import wickbench.training.Actor;
 import wickbench.training.Round;
 import wickbench.widgets.Fit;
-import wickbench.widgets.Meaning;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
@@ -29,7 +26,8 @@ final class RoundActs {
     private final Runnable grown;
     private final List<String> reasons = new ArrayList<>();
     private RoundForms forms;
-    private Label said;
+    private RoundPapers papers;
+    private SaidLine said;
 
     RoundActs(
             PageContext context,
@@ -52,16 +50,16 @@ final class RoundActs {
         Composite row = theme.controls().row(room);
         Composite notes = theme.controls().box(room, 1);
         Fit.wide(notes);
+        said = new SaidLine(notes, theme, grown);
+        papers = new RoundPapers(context, doors, said);
         forms = new RoundForms(context, doors, known, Fit.wide(theme.controls().box(room, 1)), grown);
         switch (round.state()) {
             case OPEN -> open(row, round);
             case CLOSED -> score(row, round);
             case SCORED -> seen(row, round);
         }
-        theme.controls().button(row, TrainingUiWords.get("round.report"), () -> report(row, whole));
+        theme.controls().button(row, TrainingUiWords.get("round.report"), () -> papers.report(row.getShell(), whole));
         reasons.stream().distinct().forEach(reason -> theme.controls().text(notes, Type.SMALL, reason));
-        said = theme.controls().text(notes, Type.BODY, "");
-        said.setForeground(theme.color(theme.tone(Meaning.ALARM).ink()));
     }
 
     private void open(Composite row, Round round) {
@@ -76,7 +74,7 @@ final class RoundActs {
                 !callers.isEmpty(),
                 "",
                 () -> forms.sheet(round, callers, kept -> done(TrainingUiWords.get("round.sheet.done", kept.id()))));
-        button(row, "round.blank", true, "", () -> blank(row, round));
+        button(row, "round.blank", true, "", () -> papers.blank(row.getShell(), round));
         button(row, "round.close", keeps(), denied(known.site().rights().keep()), () -> close(round));
     }
 
@@ -114,7 +112,7 @@ final class RoundActs {
                             progress ->
                                     doors.blind().rounds().close(round.id(), List.of(), Optional.empty(), Actor.of(by)),
                             this::closed,
-                            this::refuse);
+                            said::refuse);
         } else {
             forms.close(round, this::closed);
         }
@@ -175,30 +173,8 @@ final class RoundActs {
                 signed -> done(TrainingUiWords.get(signed ? "done.signed" : "done.unsigned", title)));
     }
 
-    private void blank(Composite row, Round round) {
-        SaveFile.ask(row.getShell(), round.id() + "-sheet.csv", "*.csv")
-                .ifPresent(file -> write(file, () -> doors.blind().sheets().blank(round, file)));
-    }
-
-    private void report(Composite row, RoundList.Whole whole) {
-        SaveFile.ask(row.getShell(), whole.round().id() + ".pdf", "*.pdf", "*.xlsx", "*.csv")
-                .ifPresent(file -> write(file, () -> doors.papers().print(whole.report(), file)));
-    }
-
-    private void write(Path file, Runnable work) {
-        SaveFile.write(context, file, work, this::refuse);
-    }
-
     private void done(String words) {
         context.say(words);
         changed.run();
-    }
-
-    private void refuse(Exception failure) {
-        if (!said.isDisposed()) {
-            said.setText(String.valueOf(failure.getMessage()));
-            said.requestLayout();
-            grown.run();
-        }
     }
 }

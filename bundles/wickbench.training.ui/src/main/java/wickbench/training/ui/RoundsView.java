@@ -11,6 +11,9 @@ import wickbench.widgets.Fit;
 
 /** Blind rounds: those that were held, a new one, or the strips of one before a reader; one at a time is in front. */
 final class RoundsView implements View {
+    /** No round is called so. */
+    private static final String NEW = "+";
+
     private final PageContext context;
     private final TrainingDoors doors;
     private final Composite room;
@@ -98,10 +101,15 @@ final class RoundsView implements View {
         }
     }
 
+    /** Shows the round with this id, or a new one. */
     @Override
     public void show(String round) {
-        list.show(round);
-        back();
+        if (round.equals(NEW)) {
+            list.going().design();
+        } else {
+            list.show(round);
+            back();
+        }
     }
 
     @Override

@@ -1,7 +1,5 @@
 package wickbench.training.ui;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -13,18 +11,13 @@ import wickbench.api.person.PersonId;
 import wickbench.shell.PageContext;
 import wickbench.training.Matrix;
 import wickbench.training.PersonRecord;
-import wickbench.widgets.Column;
 import wickbench.widgets.EmptyState;
 import wickbench.widgets.Fit;
-import wickbench.widgets.RowSource;
 import wickbench.widgets.Scroller;
-import wickbench.widgets.Sort;
 import wickbench.widgets.TableKit;
-import wickbench.widgets.TableSpec;
 
 /** The skills matrix, people by methods, and one person's file beside it. */
 final class SkillsView implements View {
-    private static final String METHOD = "method.";
 
     private final PageContext context;
     private final TrainingDoors doors;
@@ -90,44 +83,22 @@ final class SkillsView implements View {
         SashForm sash = Fit.grow(new SashForm(room, SWT.HORIZONTAL));
         sash.setBackground(room.getBackground());
         sash.setSashWidth(context.theme().metrics().grid(1));
-        TableKit<Person> kit = new TableKit<>(sash, context, spec(now));
+        TableKit<Person> kit = new TableKit<>(sash, context, MatrixTable.of(now));
         side = Optional.of(new Scroller(sash, context.theme()));
         sash.setWeights(58, 42);
         table = Optional.of(kit);
         kit.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
         kit.onLoaded(() -> selectWanted(kit));
         kit.onCell(this::cell);
-        method.ifPresent(each -> kit.cell(METHOD + each.value()));
+        method.ifPresent(each -> kit.cell(MatrixTable.column(each)));
     }
 
     /** Goes to another cell: the same person, another method. */
     private void cell(String column) {
-        method = Optional.of(column)
-                .filter(id -> id.startsWith(METHOD))
-                .map(id -> new MethodId(id.substring(METHOD.length())));
+        method = MatrixTable.method(column);
         method.ifPresent(of -> file.filter(
                         shown -> wanted.filter(shown.person().value()::equals).isPresent())
                 .ifPresent(shown -> shown.show(of)));
-    }
-
-    private static TableSpec<Person> spec(TrainingDoors.Known now) {
-        Matrix matrix = now.matrix();
-        List<Column<Person>> columns = new ArrayList<>();
-        columns.add(Column.of("person", TrainingUiWords.get("skills.person"), 140, person -> now.name(person.id())));
-        for (MethodId method : matrix.methods()) {
-            columns.add(Column.<Person>marked(
-                    METHOD + method.value(),
-                    method.value(),
-                    190,
-                    person -> States.of(matrix, matrix.cell(person.id(), method))));
-        }
-        return new TableSpec<>(
-                "training.matrix",
-                TrainingUiWords.get("skills.table"),
-                columns,
-                RowSource.of(matrix.people(), columns),
-                Optional.of(new Sort("person", true)),
-                TrainingUiWords.get("skills.nobody"));
     }
 
     private void selectWanted(TableKit<Person> kit) {

@@ -29,7 +29,7 @@ final class Strip extends Canvas {
     private static final RGB INK = new RGB(0x20, 0x26, 0x2C);
     private static final PaletteData RED_GREEN_BLUE = new PaletteData(0xFF0000, 0xFF00, 0xFF);
     private static final int WIDTH = 320;
-    private static final int AROUND = 3;
+    private static final int AROUND = 2;
 
     private final Theme theme;
     private final StripWindow window;
@@ -86,9 +86,9 @@ final class Strip extends Canvas {
         gc.setBackground(new Color(HOUSING));
         gc.fillRoundRectangle(
                 left - 2 * around,
-                top - around,
+                top - window.line(),
                 window.width() + 4 * around,
-                window.height() + 2 * around,
+                window.height() + 2 * window.line(),
                 around,
                 around);
         mark(gc, "C", left - 2 * around, around, top + window.control());

@@ -84,7 +84,7 @@ final class TestHouse implements AutoCloseable {
         IndexedBook book = new IndexedBook(home, index, () -> Site.of(Optional.empty(), journal.founding()));
         JournalPen pen = new JournalPen(home, journal, authority);
         attachments = new AttachmentService(home, journal, index);
-        RoundBook rounds = new RoundBook(book, pen);
+        RoundBook rounds = new RoundBook(book, pen, attachments);
         Records records = new Records(book, pen, people, rounds);
         doors = new TrainingDoors(
                 home,
@@ -109,6 +109,11 @@ final class TestHouse implements AutoCloseable {
     /** Issues a second method. */
     TestHouse alsoMilk() {
         return issued("milk-rinse.json");
+    }
+
+    /** Issues a newer version of the first method. */
+    TestHouse revised() {
+        return issued("edition-2/hazelnut-swab-dry.json");
     }
 
     private TestHouse issued(String file) {

@@ -132,10 +132,13 @@ final class Course {
         if (step.everyMethod() && CompetenceMove.SUSPEND.from(state).isEmpty()) {
             return;
         }
-        if (move(CompetenceMove.SUSPEND, step.entry())) {
-            suspensions.add(step.entry());
-            decision(step.reason(), step.entry());
+        if (!move(CompetenceMove.SUSPEND, step.entry())) {
+            // it names the method, so where it was decided an authorisation was known: a clock is wrong, and caution
+            // holds
+            state = CompetenceState.SUSPENDED;
         }
+        suspensions.add(step.entry());
+        decision(step.reason(), step.entry());
     }
 
     private void decision(String reason, UUID entry) {

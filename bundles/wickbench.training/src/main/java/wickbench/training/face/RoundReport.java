@@ -38,6 +38,7 @@ final class RoundReport {
                 found -> sections.add(new Section.Paragraph(String.join("\n", RoundPrint.agreement(found)))));
         round.key().ifPresent(opened -> {
             sections.add(new Section.Figure(RoundCharts.calls(round, opened.key(), truth)));
+            ContrastChart.of(round, opened.key()).map(Section.Figure::new).ifPresent(sections::add);
             sections.add(new Section.Heading(TrainingWords.get("report.calls")));
             sections.add(calls(round, opened.key(), truth));
         });

@@ -1,5 +1,6 @@
 package wickbench.training.face;
 
+import wickbench.api.journal.Hash;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
 import wickbench.training.Agreement;
@@ -43,9 +44,16 @@ final class RoundShown {
         for (PersonId person : round.plan().callers()) {
             called = called.with(person.value(), round.callsOf(person).size());
         }
+        Json.Obj photographs = Json.object();
+        for (String code : round.codes()) {
+            Hash picture = round.photographs().get(code);
+            photographs = picture == null ? photographs : photographs.with(code, picture.hex());
+        }
         return Json.object()
                 .with("round", round.id())
                 .with("state", round.state().code())
+                .with("key_by", round.plan().keyMaker())
+                .with("photographs", photographs)
                 .with("method", round.plan().method().value())
                 .with("opened", round.opened().toString())
                 .with("strips", RoundJson.strips(round.plan().design()))

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import wickbench.api.attachment.Attachments;
 import wickbench.api.method.Format;
 import wickbench.api.person.PersonId;
 import wickbench.training.Actor;
@@ -79,6 +80,18 @@ final class Planning {
             if (has != plan.design().of(kind)) {
                 throw Said.wrong("panel", "panel.other-count", plan.design().of(kind), kind.code(), has);
             }
+        }
+    }
+
+    /** A photograph that is read must be kept here, as a picture. */
+    static void checkPictures(RoundPlan plan, Attachments attachments) {
+        for (PanelStrip strip : plan.panel()) {
+            strip.photograph()
+                    .filter(hash -> attachments.with(hash).stream()
+                            .noneMatch(kept -> kept.type().isPicture()))
+                    .ifPresent(hash -> {
+                        throw Said.wrong("panel", "panel.photograph", strip.item(), hash.hex());
+                    });
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import wickbench.api.attachment.Attachments;
 import wickbench.api.authority.Act;
 import wickbench.api.journal.Hash;
 import wickbench.api.person.PersonId;
@@ -39,11 +40,13 @@ import wickbench.training.book.Told;
 public final class RoundBook implements Rounds {
     private final Book book;
     private final Pen pen;
+    private final Attachments attachments;
 
     @Activate
-    public RoundBook(@Reference Book book, @Reference Pen pen) {
+    public RoundBook(@Reference Book book, @Reference Pen pen, @Reference Attachments attachments) {
         this.book = book;
         this.pen = pen;
+        this.attachments = attachments;
     }
 
     @Override
@@ -82,6 +85,7 @@ public final class RoundBook implements Rounds {
     public synchronized Prepared open(RoundPlan plan, Actor by) {
         pen.asked(Act.KEEP_TRAINING, Kinds.OPENED, by);
         Planning.check(plan, by);
+        Planning.checkPictures(plan, attachments);
         if (find(plan.id()).isPresent()) {
             throw Said.refused("round.taken", plan.id());
         }

@@ -132,7 +132,8 @@ public final class RoundJson {
                         strip.text("code"),
                         strip.text("item"),
                         Coded.of(StripClass.class, strip.text("class")),
-                        strip.has("line") ? Optional.of(strip.flag("line")) : Optional.empty()))
+                        strip.has("line") ? Optional.of(strip.flag("line")) : Optional.empty(),
+                        strip.optionalDecimal("contrast")))
                 .toList();
         return new RoundKey(fields.text("round"), fields.text("nonce"), strips);
     }

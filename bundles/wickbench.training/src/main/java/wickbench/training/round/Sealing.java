@@ -35,7 +35,7 @@ final class Sealing {
         Set<String> used = new HashSet<>();
         List<RoundKey.Sealed> sealed = new ArrayList<>();
         for (PanelStrip strip : strips) {
-            sealed.add(new RoundKey.Sealed(code(used), strip.item(), strip.kind(), strip.line()));
+            sealed.add(new RoundKey.Sealed(code(used), strip.item(), strip.kind(), strip.line(), strip.contrast()));
         }
         byte[] nonce = new byte[NONCE_BYTES];
         chance.nextBytes(nonce);
@@ -48,7 +48,11 @@ final class Sealing {
         for (StripClass kind : StripClass.values()) {
             for (int i = 1; i <= plan.design().of(kind); i++) {
                 strips.add(new PanelStrip(
-                        plan.id() + "/" + kind.code() + "-" + i, kind, Optional.empty(), Optional.empty()));
+                        plan.id() + "/" + kind.code() + "-" + i,
+                        kind,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
             }
         }
         return strips;

@@ -127,8 +127,13 @@ class EntrySchemaTest {
         var design = Played.design(1, 1, 1, 1, 1, new PassRule(0, 0, 0, 0, 0));
         play(home, home.rounds.open(Played.plan("r-1", design, List.of(OP, OTHER), List.of()), TRAINER), OTHER);
         List<PanelStrip> panel = List.of(
-                new PanelStrip("a", StripClass.NEAR_LIMIT, Optional.of(true), Optional.of(Hash.ofContent("a"))),
-                new PanelStrip("b", StripClass.BLANK, Optional.empty(), Optional.empty()));
+                new PanelStrip(
+                        "a",
+                        StripClass.NEAR_LIMIT,
+                        Optional.of(true),
+                        Optional.of(Hash.ofContent("a")),
+                        Optional.of(new java.math.BigDecimal("2.5"))),
+                new PanelStrip("b", StripClass.BLANK, Optional.empty(), Optional.empty(), Optional.empty()));
         var two = Played.design(1, 1, 0, 0, 0, new PassRule(0, 0, 0, 0, 0));
         play(home, home.rounds.open(Played.plan("r-2", two, List.of(OP, OTHER), panel), TRAINER), OTHER);
     }

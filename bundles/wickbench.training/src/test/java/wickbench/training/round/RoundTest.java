@@ -9,24 +9,34 @@ import static wickbench.training.TrainingHome.OP;
 import static wickbench.training.TrainingHome.OTHER;
 import static wickbench.training.TrainingHome.TRAINER;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.chart.Series;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.Entry;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Hash;
+import wickbench.api.journal.StationId;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
 import wickbench.api.progress.Progress;
+import wickbench.api.report.Section;
 import wickbench.testing.Meets;
 import wickbench.training.Actor;
 import wickbench.training.Call;
@@ -256,13 +266,18 @@ class RoundTest {
     }
 
     @Test
-    void a_panel_of_photographs_has_its_key_beforehand_and_two_rounds_of_it_are_compared() {
+    void a_panel_of_photographs_has_its_key_beforehand_and_two_rounds_of_it_are_compared() throws IOException {
+        List<Hash> kept = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            kept.add(photograph(i));
+        }
         List<PanelStrip> panel = java.util.stream.IntStream.rangeClosed(1, 8)
                 .mapToObj(i -> new PanelStrip(
                         "photo-" + i,
                         i <= 4 ? StripClass.NEAR_LIMIT : StripClass.BLANK,
                         i <= 4 ? Optional.of(true) : Optional.empty(),
-                        Optional.of(Hash.ofContent("picture " + i))))
+                        Optional.of(kept.get(i - 1)),
+                        Optional.of(new BigDecimal(i <= 4 ? i : 0))))
                 .toList();
         Design design = Played.design(4, 4, 0, 0, 0, new PassRule(4, 0, 0, 0, 0));
         played("panel-1", design, panel, strip -> false);
@@ -275,6 +290,48 @@ class RoundTest {
         assertThat(compared.test().orElseThrow().exactP()).isCloseTo(0.125, within(1e-15));
         Round round = home.rounds.find("panel-1").orElseThrow();
         assertThat(round.photographs()).hasSize(8).containsKeys(round.codes().get(0));
+        assertThat(round.plan().keyMaker()).isNotBlank();
+        Series share = home.papers.round(round).sections().stream()
+                .filter(Section.Figure.class::isInstance)
+                .map(figure -> ((Section.Figure) figure).chart())
+                .filter(chart -> chart.title().contains("by contrast"))
+                .findFirst()
+                .orElseThrow()
+                .series()
+                .get(1);
+        // four blanks at 0 % called without, one near-limit strip at each of 1 to 4 % overlooked in the first round
+        assertThat(share.x()).containsExactly(0, 1, 2, 3, 4);
+        assertThat(share.y()).containsOnly(0);
+    }
+
+    @Test
+    void a_photograph_that_is_kept_nowhere_makes_no_panel() throws IOException {
+        long before = home.journal.status().size();
+        Hash none = Hash.ofContent("never kept");
+        List<PanelStrip> panel = List.of(
+                new PanelStrip("photo-1", StripClass.BLANK, Optional.empty(), Optional.of(none), Optional.empty()));
+        Design design = Played.design(1, 0, 0, 0, 0, new PassRule(0, 0, 0, 0, 0));
+        wrong(
+                "the photograph of 'photo-1' is kept nowhere here as a picture: " + none.hex(),
+                () -> home.rounds.open(Played.plan("panel-9", design, List.of(OP), panel), TRAINER));
+        assertThat(home.journal.status().size()).isEqualTo(before);
+        assertThat(folder.resolve("training/panel-9.key.json")).doesNotExist();
+    }
+
+    /** Keeps a picture of its own for each number. */
+    private Hash photograph(int number) throws IOException {
+        BufferedImage picture = new BufferedImage(4, 4, BufferedImage.TYPE_INT_RGB);
+        picture.setRGB(1, 1, number + 1);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(picture, "png", bytes);
+        return home.attachments
+                .add(
+                        new ByteArrayInputStream(bytes.toByteArray()),
+                        "strip-" + number + ".png",
+                        new EntryRef(new StationId("desk-1"), 0),
+                        TRAINER.who())
+                .attachment()
+                .content();
     }
 
     private void played(

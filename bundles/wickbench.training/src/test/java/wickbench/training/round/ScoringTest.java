@@ -125,10 +125,11 @@ class ScoringTest {
                     "C" + i,
                     "item " + i,
                     isNear ? StripClass.NEAR_LIMIT : StripClass.BLANK,
-                    isNear ? Optional.of(true) : Optional.empty());
+                    isNear ? Optional.of(true) : Optional.empty(),
+                    Optional.empty());
             boolean seen = isNear ? i < hits : i < near + alarms;
-            RoundKey.Sealed asSeen =
-                    new RoundKey.Sealed(strip.code(), strip.item(), StripClass.NEAR_LIMIT, Optional.empty());
+            RoundKey.Sealed asSeen = new RoundKey.Sealed(
+                    strip.code(), strip.item(), StripClass.NEAR_LIMIT, Optional.empty(), Optional.empty());
             strips.add(strip);
             calls.add(Played.call(bare(plan), asSeen, seen, started, Played.DEVELOP));
         }
