@@ -1,5 +1,8 @@
 package wickbench.training;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -14,11 +17,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import javax.imageio.ImageIO;
 import wickbench.api.authority.Authority;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.home.SimulatedClock;
 import wickbench.api.journal.Entry;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Founding;
+import wickbench.api.journal.Hash;
 import wickbench.api.journal.StationId;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.LineRole;
@@ -206,6 +212,26 @@ public final class TrainingHome implements AutoCloseable {
                 Optional.empty(),
                 Map.of(),
                 new Reading.Origin.Bench());
+    }
+
+    /** Keeps a picture of its own for each number. */
+    public Hash photograph(int number) {
+        BufferedImage picture = new BufferedImage(4, 4, BufferedImage.TYPE_INT_RGB);
+        picture.setRGB(1, 1, number + 1);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(picture, "png", bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return attachments
+                .add(
+                        new ByteArrayInputStream(bytes.toByteArray()),
+                        "strip-" + number + ".png",
+                        new EntryRef(new StationId("desk-1"), 0),
+                        TRAINER.who())
+                .attachment()
+                .content();
     }
 
     public List<Entry> entries() {

@@ -20,7 +20,6 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Entry;
-import wickbench.api.journal.Hash;
 import wickbench.api.method.Route;
 import wickbench.api.person.PersonId;
 import wickbench.testing.Schemas;
@@ -131,7 +130,7 @@ class EntrySchemaTest {
                         "a",
                         StripClass.NEAR_LIMIT,
                         Optional.of(true),
-                        Optional.of(Hash.ofContent("a")),
+                        Optional.of(home.photograph(1)),
                         Optional.of(new java.math.BigDecimal("2.5"))),
                 new PanelStrip("b", StripClass.BLANK, Optional.empty(), Optional.empty(), Optional.empty()));
         var two = Played.design(1, 1, 0, 0, 0, new PassRule(0, 0, 0, 0, 0));

@@ -9,9 +9,6 @@ import static wickbench.training.TrainingHome.OP;
 import static wickbench.training.TrainingHome.OTHER;
 import static wickbench.training.TrainingHome.TRAINER;
 
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -21,7 +18,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,9 +26,7 @@ import wickbench.api.chart.Series;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.Entry;
-import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Hash;
-import wickbench.api.journal.StationId;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
 import wickbench.api.progress.Progress;
@@ -266,10 +260,10 @@ class RoundTest {
     }
 
     @Test
-    void a_panel_of_photographs_has_its_key_beforehand_and_two_rounds_of_it_are_compared() throws IOException {
+    void a_panel_of_photographs_has_its_key_beforehand_and_two_rounds_of_it_are_compared() {
         List<Hash> kept = new ArrayList<>();
         for (int i = 0; i < 8; i++) {
-            kept.add(photograph(i));
+            kept.add(home.photograph(i));
         }
         List<PanelStrip> panel = java.util.stream.IntStream.rangeClosed(1, 8)
                 .mapToObj(i -> new PanelStrip(
@@ -305,7 +299,7 @@ class RoundTest {
     }
 
     @Test
-    void a_photograph_that_is_kept_nowhere_makes_no_panel() throws IOException {
+    void a_photograph_that_is_kept_nowhere_makes_no_panel() {
         long before = home.journal.status().size();
         Hash none = Hash.ofContent("never kept");
         List<PanelStrip> panel = List.of(
@@ -316,22 +310,6 @@ class RoundTest {
                 () -> home.rounds.open(Played.plan("panel-9", design, List.of(OP), panel), TRAINER));
         assertThat(home.journal.status().size()).isEqualTo(before);
         assertThat(folder.resolve("training/panel-9.key.json")).doesNotExist();
-    }
-
-    /** Keeps a picture of its own for each number. */
-    private Hash photograph(int number) throws IOException {
-        BufferedImage picture = new BufferedImage(4, 4, BufferedImage.TYPE_INT_RGB);
-        picture.setRGB(1, 1, number + 1);
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageIO.write(picture, "png", bytes);
-        return home.attachments
-                .add(
-                        new ByteArrayInputStream(bytes.toByteArray()),
-                        "strip-" + number + ".png",
-                        new EntryRef(new StationId("desk-1"), 0),
-                        TRAINER.who())
-                .attachment()
-                .content();
     }
 
     private void played(
