@@ -132,7 +132,8 @@ final class CallBoard {
         outcome.control().setEnabled(may);
         photo.show(Optional.ofNullable(run.round().photographs().get(code))
                 .filter(picture -> run.started(code).isPresent()));
-        title.setText(TrainingUiWords.get("call.title", code, run.called(), run.codes().size()));
+        title.setText(TrainingUiWords.get(
+                "call.title", code, run.called(), run.codes().size()));
     }
 
     /**
@@ -158,8 +159,7 @@ final class CallBoard {
             return TrainingUiWords.get("call.over");
         }
         return switch (run.phase(code, at)) {
-            case WAITING ->
-                TrainingUiWords.get(run.pictured(code) ? "call.needed.photo" : "call.needed.waiting", code);
+            case WAITING -> TrainingUiWords.get(run.pictured(code) ? "call.needed.photo" : "call.needed.waiting", code);
             case CALLED -> TrainingUiWords.get("call.needed.called", code);
             case DEVELOPING -> TrainingUiWords.get("call.needed.developing");
             case OPEN, MISSED -> TrainingUiWords.get(drawing.complete() ? "call.needed.keep" : "call.needed.answer");

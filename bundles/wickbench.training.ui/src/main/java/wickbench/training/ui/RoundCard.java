@@ -34,7 +34,7 @@ record RoundCard(
         RoundsView.Going going,
         Runnable grown,
         Runnable changed) {
-    private static final int SCORES = 170;
+    private static final int SCORES = 260;
     private static final int CALLS = 300;
     private static final int CHART = 300;
 

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import wickbench.api.chart.Axis;
 import wickbench.api.chart.Chart;
 import wickbench.api.chart.Series;
 import wickbench.api.person.PersonId;
-import wickbench.api.reading.Outcome;
+import wickbench.api.words.Coded;
 import wickbench.training.Call;
 import wickbench.training.Design;
 import wickbench.training.Operating;
@@ -23,20 +24,11 @@ import wickbench.training.round.Odds;
 
 /** The plots of a round. */
 final class RoundCharts {
-    /** So that the marks of several readers on one strip are all seen. */
-    private static final double APART = 0.12;
-
     private RoundCharts() {}
 
-    /** What everybody called of each strip, in the order of the key's kinds. */
+    /** Everybody against the key, a row for each, in the order of the key's kinds: right, wrong, or about a disputed strip. */
     static Chart calls(Round round, RoundKey key, Map<String, Truth> truth) {
         List<RoundKey.Sealed> strips = inOrder(key);
-        List<Series> series = new ArrayList<>();
-        List<PersonId> callers = round.plan().callers();
-        for (int i = 0; i < callers.size(); i++) {
-            series.add(calls(round, callers.get(i), strips, shift(i, callers.size())));
-        }
-        series.add(wrong(round, strips, truth));
         return new Chart(
                 TrainingWords.get("chart.calls"),
                 new Axis(
@@ -44,13 +36,51 @@ final class RoundCharts {
                         "",
                         new Axis.Named(strips.stream().map(RoundCharts::named).toList())),
                 new Axis(
-                        TrainingWords.get("chart.called"),
+                        TrainingWords.get("column.reader"),
                         "",
-                        new Axis.Named(java.util.Arrays.stream(Outcome.values())
-                                .map(outcome -> TrainingWords.get("outcome." + outcome.code()))
+                        new Axis.Named(round.plan().callers().stream()
+                                .map(PersonId::value)
                                 .toList())),
-                series,
+                Stream.of(Found.values())
+                        .map(found -> calls(round, strips, truth, found))
+                        .filter(series -> series.size() > 0)
+                        .toList(),
                 List.of());
+    }
+
+    /** What a call came to. */
+    private enum Found implements Coded {
+        RIGHT,
+        WRONG,
+        DISPUTED;
+
+        static Found of(Call call, Map<String, Truth> truth) {
+            Truth known = truth.get(call.code());
+            if (known == null) {
+                return DISPUTED;
+            }
+            return known.right(call.outcome()) ? RIGHT : WRONG;
+        }
+    }
+
+    private static Series calls(
+            Round round, List<RoundKey.Sealed> strips, Map<String, Truth> truth, Found wanted) {
+        List<double[]> points = new ArrayList<>();
+        List<PersonId> callers = round.plan().callers();
+        for (int x = 0; x < strips.size(); x++) {
+            String code = strips.get(x).code();
+            for (int y = 0; y < callers.size(); y++) {
+                double[] point = {x, y};
+                round.callsOf(callers.get(y)).stream()
+                        .filter(call -> call.code().equals(code) && Found.of(call, truth) == wanted)
+                        .forEach(call -> points.add(point));
+            }
+        }
+        return new Series(
+                TrainingWords.get("chart.call." + wanted.code()),
+                Series.Mark.POINTS,
+                points.stream().mapToDouble(point -> point[0]).toArray(),
+                points.stream().mapToDouble(point -> point[1]).toArray());
     }
 
     /** Blanks first, invalid ones last. */
@@ -63,46 +93,6 @@ final class RoundCharts {
 
     private static String named(RoundKey.Sealed strip) {
         return strip.code() + " " + TrainingWords.get("class." + strip.kind().code());
-    }
-
-    private static double shift(int caller, int callers) {
-        return (caller - (callers - 1) / 2.0) * APART;
-    }
-
-    /** Wrong calls once more, with a mark of their own. */
-    private static Series wrong(Round round, List<RoundKey.Sealed> strips, Map<String, Truth> truth) {
-        List<double[]> points = new ArrayList<>();
-        List<PersonId> callers = round.plan().callers();
-        for (int x = 0; x < strips.size(); x++) {
-            String code = strips.get(x).code();
-            for (int i = 0; i < callers.size(); i++) {
-                int place = x;
-                double shift = shift(i, callers.size());
-                round.callsOf(callers.get(i)).stream()
-                        .filter(call -> call.code().equals(code) && truth.containsKey(code))
-                        .filter(call -> !truth.get(code).right(call.outcome()))
-                        .forEach(call ->
-                                points.add(new double[] {place, call.outcome().ordinal() + shift}));
-            }
-        }
-        return new Series(
-                TrainingWords.get("chart.wrong"),
-                Series.Mark.POINTS,
-                points.stream().mapToDouble(point -> point[0]).toArray(),
-                points.stream().mapToDouble(point -> point[1]).toArray());
-    }
-
-    private static Series calls(Round round, PersonId person, List<RoundKey.Sealed> strips, double shift) {
-        List<Call> calls = round.callsOf(person);
-        double[] x = IntStream.range(0, strips.size()).asDoubleStream().toArray();
-        double[] y = strips.stream()
-                .mapToDouble(strip -> calls.stream()
-                        .filter(call -> call.code().equals(strip.code()))
-                        .mapToDouble(call -> call.outcome().ordinal() + shift)
-                        .findFirst()
-                        .orElse(Double.NaN))
-                .toArray();
-        return new Series(person.value(), Series.Mark.POINTS, x, y);
     }
 
     /** The share of near-limit strips that each reader called right, between its exact limits. */
