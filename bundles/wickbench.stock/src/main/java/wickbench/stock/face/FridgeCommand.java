@@ -2,9 +2,9 @@ package wickbench.stock.face;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -28,8 +28,6 @@ import wickbench.stock.room.StockWords;
 final class FridgeCommand {
     /** So many excursions of a file are told; the report tells all. */
     private static final int TOLD = 5;
-
-    private static final int DAYS = 30;
 
     private final Fridges fridges;
     private final Stockroom room;
@@ -115,11 +113,11 @@ final class FridgeCommand {
             @Option(names = "--to", paramLabel = "TIME") String to,
             @Option(names = "--out", paramLabel = "FILE") Path out) {
         Instant end = to == null ? clock.instant() : time("--to", to);
-        Instant start = from == null ? end.minus(Duration.ofDays(DAYS)) : time("--from", from);
+        Optional<Instant> start = Optional.ofNullable(from).map(text -> time("--from", text));
         List<FridgeTrace> traces = fridges.all().stream()
                 .map(Fridge::id)
                 .filter(id -> fridge == null || id.equals(fridge))
-                .map(id -> fridges.trace(id, start, end))
+                .map(id -> fridges.trace(id, start.orElseGet(() -> first(id, end)), end))
                 .toList();
         if (fridge != null && traces.isEmpty()) {
             throw Typed.wrong("--fridge", "fridge.unknown", fridge);
@@ -136,8 +134,16 @@ final class FridgeCommand {
         return 0;
     }
 
+    /** The report begins with the first reading, however long ago that was. */
+    private Instant first(String fridge, Instant end) {
+        return fridges.trace(fridge, Instant.EPOCH, end).sources().stream()
+                .map(FridgeTrace.Source::from)
+                .min(Comparator.naturalOrder())
+                .orElse(end);
+    }
+
     private void print(FridgeTrace trace) {
-        FridgeReport.lines(trace).forEach(terminal::line);
+        new FridgeReport(room.zone()).lines(trace).forEach(terminal::line);
         lines().excursions(trace.excursions());
     }
 

@@ -99,9 +99,16 @@ final class FridgeReport {
                 number(each.degreeHours()));
     }
 
-    static List<String> lines(FridgeTrace trace) {
+    List<String> lines(FridgeTrace trace) {
+        UseRows times = new UseRows(zone);
         List<String> lines = new ArrayList<>();
-        lines.add(StockWords.get("fridge.head", trace.fridge().id(), range(trace.fridge()), trace.readings()));
+        lines.add(StockWords.get(
+                "fridge.head",
+                trace.fridge().id(),
+                range(trace.fridge()),
+                trace.readings(),
+                times.minute(trace.from()),
+                times.minute(trace.to())));
         if (!trace.sources().isEmpty()) {
             lines.add(StockWords.get(
                     "fridge.sources",

@@ -138,10 +138,17 @@ public final class Room implements Stockroom, Lots {
         Map<String, String> facts = new LinkedHashMap<>();
         entry.body().members().forEach((name, value) -> {
             if (!ELSEWHERE.contains(name)) {
-                facts.put(name, value instanceof Json.Text text ? text.value() : value.canonical());
+                facts.put(name, plain(value));
             }
         });
         return new Happening(entry, told.event().at(), told.signed(), facts);
+    }
+
+    private static String plain(Json value) {
+        if (value instanceof Json.Arr list) {
+            return list.items().stream().map(Room::plain).collect(Collectors.joining(" / "));
+        }
+        return value instanceof Json.Text text ? text.value() : value.canonical();
     }
 
     @Override
