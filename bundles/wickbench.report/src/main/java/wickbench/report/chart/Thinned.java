@@ -8,7 +8,8 @@ import wickbench.api.chart.Span;
  * The points of a series that make a difference to the eye.
  *
  * <p>Of all points in a column of pixels the first, the last, the least and the greatest stay, in their order; so the drawing
- * is the same and no extreme is lost. A gap stays a gap. One point beyond either end of the window stays, so that lines run on.
+ * is the same and no extreme is lost. No more points than there are columns all stay: many marks may stand above one another. A
+ * gap stays a gap. One point beyond either end of the window stays, so that lines run on.
  *
  * @param dense whether points were left out
  */
@@ -50,15 +51,19 @@ record Thinned(double[] x, double[] y, boolean dense) {
             int to = Math.min(
                     all.size(),
                     first(from, all.size(), Math.nextUp(columns.window().high())) + 1);
+            int[] places = to - from <= columns.count() ? IntStream.range(from, to).toArray() : thinned(from, to);
+            double[] x = IntStream.of(places).mapToDouble(all::x).toArray();
+            double[] y = IntStream.of(places).mapToDouble(all::y).toArray();
+            return new Thinned(x, y, places.length < to - from);
+        }
+
+        private int[] thinned(int from, int to) {
             for (int i = from; i < to; ) {
                 int next = endOfColumn(i, to);
                 column(i, next);
                 i = next;
             }
-            int[] places = stay.build().toArray();
-            double[] x = IntStream.of(places).mapToDouble(all::x).toArray();
-            double[] y = IntStream.of(places).mapToDouble(all::y).toArray();
-            return new Thinned(x, y, places.length < to - from);
+            return stay.build().toArray();
         }
 
         private int first(int from, int to, double x) {

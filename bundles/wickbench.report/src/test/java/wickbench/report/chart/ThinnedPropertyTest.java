@@ -91,7 +91,8 @@ class ThinnedPropertyTest {
             double[] kept = column(thinned.x(), thinned.y(), window, columns, column);
             assertThat(extremes(kept)).isEqualTo(extremes(all));
             assertThat(hasGap(kept)).isEqualTo(hasGap(all));
-            assertThat(kept).hasSizeLessThanOrEqualTo(10);
+            // so few points that a column each would do are not thinned
+            assertThat(kept).hasSizeLessThanOrEqualTo(Math.max(10, columns));
             if (all.length > 0) {
                 assertThat(Double.valueOf(kept[0])).isEqualTo(Double.valueOf(all[0]));
                 assertThat(Double.valueOf(kept[kept.length - 1])).isEqualTo(Double.valueOf(all[all.length - 1]));

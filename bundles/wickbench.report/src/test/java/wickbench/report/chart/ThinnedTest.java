@@ -27,6 +27,15 @@ class ThinnedTest {
     }
 
     @Test
+    void a_few_marks_above_one_another_all_stay() {
+        double[] x = {1, 1, 1, 1, 1, 1, 2};
+        double[] y = {0, 3, 1, 5, 2, 4, 0};
+        Thinned thinned = thinned(x, y, new Span(0, 3), 100);
+        assertThat(thinned.y()).containsExactly(y);
+        assertThat(thinned.dense()).isFalse();
+    }
+
+    @Test
     void one_point_stays_beyond_either_end_so_that_lines_run_on() {
         double[] x = {0, 10, 20, 30, 40};
         Thinned thinned = thinned(x, x, new Span(12, 28), 100);
