@@ -39,15 +39,8 @@ record PreparedRound(PageContext context, TrainingDoors doors, Runnable done) {
                                         () -> doors.blind().sheets().labels(prepared.key(), file),
                                         said::refuse)));
         theme.controls()
-                .button(
-                        row,
-                        TrainingUiWords.get("round.blank"),
-                        () -> SaveFile.ask(room.getShell(), id + "-sheet.csv", "*.csv")
-                                .ifPresent(file -> SaveFile.write(
-                                        context,
-                                        file,
-                                        () -> doors.blind().sheets().blank(prepared.round(), file),
-                                        said::refuse)));
+                .button(row, TrainingUiWords.get("round.blank"), () -> new RoundPapers(context, doors, said)
+                        .blank(room.getShell(), prepared.round()));
         theme.controls().button(row, TrainingUiWords.get("prepared.done"), done);
         labels.setFocus();
     }
