@@ -25,6 +25,7 @@ public final class TableKit<T> {
     private final TableSpec<T> spec;
     private final Composite box;
     private final TableBar bar;
+    private final NoRows none;
     private final TableRows<T> rows;
     private final TableColumns<T> columns;
     private final Table table;
@@ -39,6 +40,7 @@ public final class TableKit<T> {
         this.spec = spec;
         box = desk.theme().controls().box(parent, 1);
         bar = new TableBar(box, desk.theme(), spec.name(), this::reload);
+        none = new NoRows(box, desk.theme());
         table = ThemedTable.make(box, desk.theme(), spec.name());
         columns = new TableColumns<>(table, desk, spec, this::reload);
         rows = new TableRows<>(table, desk, spec, columns, this::loaded);
@@ -207,9 +209,13 @@ public final class TableKit<T> {
         selectListeners.forEach(listener -> listener.accept(now));
     }
 
+    private String whyNone() {
+        return bar.filter().isBlank() ? spec.empty() : WidgetWords.get("table.no-match", bar.filter());
+    }
+
     private void loaded() {
         bar.count(rows.window().rows().size(), rows.count(), rows.window().skipped());
-        rows.empty(bar.filter().isBlank() ? spec.empty() : WidgetWords.get("table.no-match", bar.filter()));
+        none.say(rows.window().rows().isEmpty() ? whyNone() : "");
         loadListeners.forEach(Runnable::run);
     }
 }

@@ -6,9 +6,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -27,7 +24,6 @@ final class TableRows<T> {
     private OptionalLong count = OptionalLong.empty();
     private Ask ask = new Ask("", Optional.empty());
     private Optional<Job> job = Optional.empty();
-    private String empty = "";
 
     TableRows(Table table, Desk desk, TableSpec<T> spec, TableColumns<T> columns, Runnable loaded) {
         this.table = table;
@@ -40,7 +36,6 @@ final class TableRows<T> {
         }
         table.getVerticalBar().addListener(SWT.Selection, event -> moved());
         table.addListener(SWT.MouseVerticalWheel, event -> moved());
-        table.addListener(SWT.Paint, event -> paintEmpty(event.gc));
         // a page may throw a table away and live on; its jobs would then deliver to nobody
         table.addListener(SWT.Dispose, event -> job.ifPresent(Job::cancel));
     }
@@ -93,12 +88,6 @@ final class TableRows<T> {
             }
         }
         return at >= 0;
-    }
-
-    /** Sets what to say where there is no row. */
-    void empty(String words) {
-        empty = words;
-        table.redraw();
     }
 
     private void slide() {
@@ -164,16 +153,6 @@ final class TableRows<T> {
             table.remove(table.getItemCount() - gone, table.getItemCount() - 1);
         }
         table.setTopIndex(top + slice.rows().size());
-    }
-
-    private void paintEmpty(GC gc) {
-        if (table.getItemCount() == 0 && !empty.isEmpty()) {
-            Rectangle area = table.getClientArea();
-            gc.setFont(desk.theme().font(Type.BODY));
-            gc.setForeground(desk.theme().color(desk.theme().palette().quiet()));
-            Point size = gc.textExtent(empty);
-            gc.drawText(empty, Math.max(0, (area.width - size.x) / 2), area.height / 3, true);
-        }
     }
 
     /** The answer to a new question. */

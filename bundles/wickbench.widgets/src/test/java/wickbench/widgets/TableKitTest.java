@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -14,6 +15,7 @@ import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
@@ -136,6 +138,26 @@ class TableKitTest {
         ui.await(() -> first(kit) == 29);
         assertThat(kit.selected()).containsExactly(new Lot(7, "kit 1"));
         assertThat(heard).containsExactly(List.of(new Lot(7, "kit 1")));
+    }
+
+    @Test
+    void a_table_without_rows_says_so_in_words_and_says_why() {
+        TableKit<Lot> kit = open(0);
+        ui.await(() -> words(kit).contains("No lot yet."));
+        TableKit<Lot> some = open(3);
+        assertThat(words(some)).doesNotContain("No lot yet.");
+        some.filter("nothing like it");
+        ui.await(() -> words(some).stream().anyMatch(word -> word.contains("nothing like it")));
+        some.filter("");
+        ui.await(() -> words(some).stream().noneMatch(word -> word.contains("nothing like it")));
+    }
+
+    /** Returns what stands above a table and can be seen. */
+    private static List<String> words(TableKit<Lot> kit) {
+        return Arrays.stream(kit.control().getChildren())
+                .filter(child -> child instanceof Label && child.getVisible())
+                .map(child -> ((Label) child).getText())
+                .toList();
     }
 
     private TableKit<Lot> open(int lots) {
