@@ -20,7 +20,7 @@ record DeviceTable(LocalDate today) {
     TableSpec<Device> of(Supplier<List<Device>> devices) {
         List<Column<Device>> columns = List.of(
                 text("device", 90, Device::id),
-                text("called", 230, Device::name),
+                text("called", 190, Device::name),
                 text("type", 90, device -> StockTerms.type(device.type())),
                 Column.<Device>marked("standing", title("standing"), 130, this::standing),
                 text("due", 100, device -> device.due().toString()),

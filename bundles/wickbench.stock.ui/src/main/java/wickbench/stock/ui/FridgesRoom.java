@@ -130,7 +130,7 @@ final class FridgesRoom implements Room {
         TableKit<Excursion> excursions = new TableKit<>(left, context, new ExcursionTable(now.times()).of(() -> found));
         left.setWeights(58, 42);
         Side side = new Side(sash, context.theme());
-        sash.setWeights(64, 36);
+        sash.setWeights(60, 40);
         open = Optional.of(new Open(fridge, span, chart, excursions, side));
     }
 

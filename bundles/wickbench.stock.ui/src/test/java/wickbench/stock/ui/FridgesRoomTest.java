@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
@@ -14,6 +15,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.person.PersonId;
+import wickbench.api.progress.Progress;
+import wickbench.stock.Cause;
+import wickbench.stock.LogShape;
 import wickbench.stock.LotState;
 import wickbench.testing.ui.TestDesk;
 
@@ -114,9 +118,33 @@ class FridgesRoomTest {
         assertThat(house.lot("HZ-1").quarantines())
                 .allMatch(held -> held.reason().contains("-1.5"))
                 .extracting(held -> held.cause())
-                .containsExactly(wickbench.stock.Cause.COLD, wickbench.stock.Cause.FROZEN);
+                .containsExactly(Cause.COLD, Cause.FROZEN);
         page.show("HZ-1");
         desk.await(() -> seen.says("frozen"));
+    }
+
+    @Test
+    void a_time_without_an_excursion_says_so_in_words() {
+        open(StockHouse.KEEPER);
+        desk.await(() -> seen.says("Nothing lay outside the range in this time."));
+    }
+
+    @Test
+    void a_fridge_opens_as_far_back_as_its_last_excursion_lies() throws IOException {
+        open(StockHouse.KEEPER);
+        Path file = log("2026-07-05 08:00;6.0", "2026-07-05 08:10;12", "2026-07-05 08:20;6.1");
+        house.doors().fridges().read(file, "F1", LogShape.UNSAID, Progress.NONE, house.keeper());
+        FridgeDesk fridges = new FridgeDesk(house.doors());
+        assertThat(fridges.known(Optional.empty(), Optional.empty(), Optional.empty())
+                        .days())
+                .isEqualTo(30);
+        house.after(Duration.ofDays(60));
+        assertThat(fridges.known(Optional.empty(), Optional.empty(), Optional.empty())
+                        .days())
+                .isEqualTo(90);
+        assertThat(fridges.known(Optional.empty(), Optional.of(7), Optional.empty())
+                        .days())
+                .isEqualTo(7);
     }
 
     @Test

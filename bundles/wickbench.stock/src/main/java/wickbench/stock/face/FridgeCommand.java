@@ -174,7 +174,8 @@ final class FridgeCommand {
             return;
         }
         List<Excursion> last = found.subList(Math.max(0, found.size() - TOLD), found.size());
-        terminal.line(StockWords.get("fridge.outside", found.size(), last.size()));
+        terminal.line(StockWords.get(
+                last.size() == found.size() ? "fridge.outside" : "fridge.outside-last", found.size(), last.size()));
         lines().excursions(last);
     }
 

@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -249,7 +248,7 @@ final class StockCommand {
 
     private Trace behind(String result) {
         return doors.room()
-                .behind(Typed.of("--result", result, UUID::fromString))
+                .behind(Typed.result(result))
                 .orElseThrow(() -> Typed.wrong("--result", "trace.unknown", result));
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.function.Function;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
@@ -24,6 +25,14 @@ final class Typed {
 
     static LotId lot(String text) {
         return of("LOT", text, LotId::new);
+    }
+
+    static UUID result(String text) {
+        try {
+            return UUID.fromString(text);
+        } catch (IllegalArgumentException e) {
+            throw wrong("--result", "trace.id", text);
+        }
     }
 
     static <T> T of(String field, String text, Function<String, T> parse) {

@@ -185,6 +185,12 @@ class StockCommandTest {
     }
 
     @Test
+    void what_is_no_id_of_a_result_is_named() {
+        assertThatThrownBy(() -> stock("trace", "--result", "notanid"))
+                .hasRootCauseMessage("--result: expected the id of a result, found 'notanid'");
+    }
+
+    @Test
     void an_unknown_lot_is_named() {
         assertThatThrownBy(() -> stock("open", "NOPE")).hasRootCauseMessage("LOT: no lot NOPE was received here");
     }
