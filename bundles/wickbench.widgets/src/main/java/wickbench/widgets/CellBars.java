@@ -20,11 +20,6 @@ final class CellBars {
 
     static void paint(Table table, Theme theme) {
         table.addListener(SWT.PaintItem, event -> paint(event, theme));
-        // the bar lies below the words, not across them
-        table.addListener(
-                SWT.MeasureItem,
-                event -> event.height =
-                        Math.max(event.height, event.gc.getFontMetrics().getHeight() + 2 * theme.px(HEIGHT + 1)));
     }
 
     private static void paint(Event event, Theme theme) {
