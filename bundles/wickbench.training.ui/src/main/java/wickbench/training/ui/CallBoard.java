@@ -63,20 +63,23 @@ final class CallBoard {
         theme = context.theme();
         Controls controls = theme.controls();
         box = controls.box(parent, 1);
+        // above both columns, or a small window at a large text size would cut the lowest line off
+        Composite head = Fit.wide(controls.box(box, 2));
+        title = Fit.wide(controls.label(head, Type.HEADING, ""));
+        clock = Fit.right(new Badge(head, theme, Type.TITLE, new Mark("", Shape.RING, Meaning.NEUTRAL)));
         Composite columns = Fit.grow(controls.box(box, 2));
-        Composite left = controls.card(columns, 1);
+        Composite left = controls.box(columns, 1);
         left.setLayoutData(new GridData(SWT.FILL, SWT.FILL, false, true));
-        title = Fit.wide(controls.label(left, Type.HEADING, ""));
-        clock = new Badge(left, theme, Type.TITLE, new Mark("", Shape.RING, Meaning.NEUTRAL));
         photo = new StripPhoto(left, context, attachments);
         drawing = new StripDrawing(left, theme, StripSize.LARGE);
         GridData data = new GridData(SWT.LEFT, SWT.FILL, false, true);
         data.minimumHeight = drawing.minimumHeight();
         drawing.setLayoutData(data);
         drawing.onAnswer((role, seen) -> reader.answered());
-        outcome = new Form(left, theme).choice(TrainingUiWords.get("call.outcome"), outcomes());
-        table = new CallTable(columns, theme, reader::choose);
+        Composite right = Fit.grow(controls.box(columns, 1));
+        table = new CallTable(right, theme, reader::choose);
         Fit.grow(table.control());
+        outcome = new Form(right, theme).choice(TrainingUiWords.get("call.outcome"), outcomes());
         words = Fit.wide(controls.text(box, Type.STRONG, ""));
         Composite bar = Fit.wide(controls.box(box, 3));
         start = Wide.button(controls.button(bar, TrainingUiWords.get("call.start.photo"), reader::start), theme);
