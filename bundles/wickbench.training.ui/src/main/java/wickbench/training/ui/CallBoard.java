@@ -82,8 +82,7 @@ final class CallBoard {
         outcome = new Form(right, theme).choice(TrainingUiWords.get("call.outcome"), outcomes());
         words = Fit.wide(controls.text(box, Type.STRONG, ""));
         Composite bar = Fit.wide(controls.box(box, 3));
-        start = Wide.button(controls.button(bar, TrainingUiWords.get("call.start.photo"), reader::start), theme);
-        start.setText(TrainingUiWords.get("call.start"));
+        start = Wide.button(controls.button(bar, TrainingUiWords.get("call.start"), reader::start), theme);
         Wide.button(controls.button(bar, TrainingUiWords.get("call.back"), reader::back), theme);
         keep = Wide.button(controls.mainButton(bar, TrainingUiWords.get("call.keep"), reader::keep), theme);
         Enter.heard(box, reader::keep);
