@@ -1,5 +1,9 @@
 package wickbench.bench;
 
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import wickbench.api.doubt.Doubt;
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.json.Fields;
@@ -22,11 +26,14 @@ final class MethodEntries {
         return new Draft(Draft.contentId(ISSUED, body), by, ISSUED, VERSION, body);
     }
 
-    static Draft withdrawn(MethodId id, int version, String reason, PersonId by) {
-        Json.Obj body = Json.object()
-                .with("method", id.value())
-                .with("version", version)
-                .with("reason", reason);
+    /** @param from since when the version was in force; every Negative read by it since then waits for a decision */
+    static Draft withdrawn(MethodId id, int version, Instant from, String reason, PersonId by) {
+        Json.Obj body = Doubt.into(
+                Json.object()
+                        .with("method", id.value())
+                        .with("version", version)
+                        .with("reason", reason),
+                List.of(Doubt.ofMethod(WITHDRAWN, id, Optional.of(from))));
         return new Draft(Draft.contentId(WITHDRAWN, body), by, WITHDRAWN, VERSION, body);
     }
 

@@ -115,7 +115,7 @@ public final class MethodShelf implements Methods, MethodSource {
                 .reduce((older, newer) -> newer)
                 .filter(issued -> issued.until().isEmpty())
                 .orElseThrow(() -> new Refusal("method.not-in-force", BenchWords.get("method.not-in-force", id)));
-        Draft draft = MethodEntries.withdrawn(id, newest.method().ref().version(), reason, by);
+        Draft draft = MethodEntries.withdrawn(id, newest.method().ref().version(), newest.from(), reason, by);
         journal.append(List.of(authority.authorise(Act.WITHDRAW_METHOD, draft, passphrase)));
     }
 

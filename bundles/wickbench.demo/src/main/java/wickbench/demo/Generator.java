@@ -54,9 +54,12 @@ final class Generator {
         TrainingYear training = new TrainingYear(plant, span, agenda, doors, seed);
         records.also(training);
         training.plan();
-        new QualityMeeting(plant, span, agenda, doors).plan();
+        Quality quality = Quality.of(plant, span, agenda, doors);
+        records.also(quality.held());
+        records.witness(quality.reviews()::hear);
+        quality.plan();
         live(span, agenda, clock, progress);
-        List<Told> told = Stream.concat(story.told().stream(), Stream.of(stock.told(), training.told()))
+        List<Told> told = Stream.concat(story.told().stream(), Stream.of(stock.told(), training.told(), quality.told()))
                 .toList();
         return new Made(plant, span, doors.journal().size(plant.station()), records.outcomes(), told);
     }

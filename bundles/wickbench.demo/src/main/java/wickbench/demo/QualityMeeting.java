@@ -2,7 +2,6 @@ package wickbench.demo;
 
 import java.time.DayOfWeek;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
@@ -12,11 +11,10 @@ import wickbench.api.owed.OwedWork;
 import wickbench.api.owed.Settled;
 import wickbench.api.owed.Step;
 import wickbench.api.person.PersonId;
-import wickbench.api.person.Role;
-import wickbench.api.reading.Owed;
 
 /**
- * Twice a week somebody who reads no strips decides on what is owed since more than a day and a half, as plants do.
+ * Twice a week somebody who reads no strips decides on what is owed since more than a day and a half, as plants do; on what is held
+ * since more than five days, once its points were Negative again.
  *
  * <p>So what is owed at the end is that of the last days.
  */
@@ -24,23 +22,25 @@ final class QualityMeeting {
     private static final Set<DayOfWeek> DAYS = Set.of(DayOfWeek.TUESDAY, DayOfWeek.FRIDAY);
     private static final LocalTime BEGINS = LocalTime.of(14, 40);
     private static final Duration OLD = Duration.ofHours(36);
+    private static final Duration HELD_LONG = Duration.ofDays(5);
+    private static final Set<Step> OF_A_HOLD = Set.of(Step.HOLD, Step.RE_CLEAN, Step.RE_TEST);
 
     private final Span span;
     private final Agenda agenda;
     private final OwedWork owed;
     private final StockEntries entries;
     private final PersonId quality;
+    private final HeldProduct held;
+    private final LineReleases releases;
 
-    QualityMeeting(Plant plant, Span span, Agenda agenda, Doors doors) {
+    QualityMeeting(Span span, Agenda agenda, Doors doors, PersonId quality, HeldProduct held, LineReleases releases) {
         this.span = span;
         this.agenda = agenda;
         this.owed = doors.owed();
         this.entries = new StockEntries(doors);
-        this.quality = plant.people().stream()
-                .filter(worker -> worker.roles().contains(Role.REVIEWER))
-                .map(Plant.Worker::id)
-                .findFirst()
-                .orElseThrow();
+        this.quality = quality;
+        this.held = held;
+        this.releases = releases;
     }
 
     void plan() {
@@ -52,15 +52,30 @@ final class QualityMeeting {
     }
 
     private void decide() {
-        Instant before = entries.now().minus(OLD);
-        for (OwedItem item : owed.open()) {
-            if (item.since().isBefore(before) && item.step() != Step.DECIDE) {
-                Owed what = item.step().owed();
-                entries.later(
-                        quality, Settled.KIND, new Settled(item.owes(), what, reason(item.step()), List.of()).body());
-            }
-        }
+        List<OwedItem> open = owed.open();
+        open.stream()
+                .filter(item -> !OF_A_HOLD.contains(item.step()) && isOld(item, OLD))
+                .forEach(this::settle);
+        open.stream()
+                .filter(item -> item.step() == Step.HOLD && isOld(item, HELD_LONG))
+                .forEach(item -> held.decide(item.owes()));
+        open.stream()
+                .filter(item -> OF_A_HOLD.contains(item.step()) && item.step() != Step.HOLD && isOld(item, HELD_LONG))
+                .forEach(this::settle);
         entries.flush();
+        held.flush();
+        releases.release(owed.open());
+    }
+
+    private boolean isOld(OwedItem item, Duration than) {
+        return item.since().isBefore(entries.now().minus(than)) && item.step() != Step.DECIDE;
+    }
+
+    private void settle(OwedItem item) {
+        entries.later(
+                quality,
+                Settled.KIND,
+                new Settled(item.owes(), item.step().owed(), reason(item.step()), List.of()).body());
     }
 
     private static String reason(Step step) {

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
+import java.util.function.BiConsumer;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.ReadingDoor.Kept;
+import wickbench.api.reading.RecordedReading;
 
 /** Takes worked runs through the door, and counts what came of them. */
 final class Records {
@@ -16,6 +19,7 @@ final class Records {
     private final Story story;
     private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
     private final List<Chapter> others = new ArrayList<>();
+    private final List<BiConsumer<UUID, RecordedReading>> witnesses = new ArrayList<>();
     private int runs;
 
     Records(ReadingDoor door, Story story) {
@@ -26,6 +30,11 @@ final class Records {
     /** Lets one more chapter hear of every strip of a run. */
     void also(Chapter chapter) {
         others.add(chapter);
+    }
+
+    /** Lets somebody hear of every strip, of a run or not, with the id of its entry. */
+    void witness(BiConsumer<UUID, RecordedReading> other) {
+        witnesses.add(other);
     }
 
     List<Kept> record(Bench.Worked worked) {
@@ -47,6 +56,7 @@ final class Records {
     }
 
     private void count(List<Kept> kept) {
+        kept.forEach(each -> witnesses.forEach(other -> other.accept(each.id(), each.reading())));
         kept.forEach(each -> outcomes.merge(each.reading().verdict().outcome(), 1, Integer::sum));
     }
 

@@ -1,5 +1,6 @@
 package wickbench.ledger.desk;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -98,6 +99,11 @@ record Acts(Index index, Journal journal) {
 
     private static Place place(Row row) {
         return new Place(new EntryRef(new StationId(row.text("station")), row.whole("seq")), row.flag("gone"));
+    }
+
+    /** Returns when an entry was written; empty where it is not here. */
+    Optional<Instant> written(UUID id) {
+        return index.find(id).flatMap(journal::entry).map(Entry::at);
     }
 
     private Entry entry(EntryRef ref) {

@@ -69,8 +69,21 @@ record Cases(Index index, Results results, Acts acts, OwedWork work) {
         return names.isEmpty() ? List.of("") : new ArrayList<>(names);
     }
 
-    /** Returns when the new samples after the clean were Negative; empty while they are not. */
+    /** Returns until when the line made product in question: until its points were Negative again, or the hold was ended. */
     private Optional<Instant> cleared(List<OwedItem> owed) {
+        return negativeAgain(owed).or(() -> ended(owed));
+    }
+
+    private Optional<Instant> ended(List<OwedItem> owed) {
+        return owed.stream()
+                .filter(item -> item.step() == Step.HOLD && item.done())
+                .flatMap(item -> item.answers().stream())
+                .flatMap(answer -> acts.written(answer).stream())
+                .max(Instant::compareTo);
+    }
+
+    /** Returns when the new samples after the clean were Negative; empty while they are not. */
+    private Optional<Instant> negativeAgain(List<OwedItem> owed) {
         return owed.stream()
                 .filter(item -> item.step() == Step.RE_TEST && item.done())
                 .flatMap(item -> item.answers().stream())

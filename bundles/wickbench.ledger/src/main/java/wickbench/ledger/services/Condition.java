@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import wickbench.api.lot.LotId;
@@ -67,8 +66,7 @@ record Condition(Optional<String> column, String sql, List<Object> values) {
         filter.from().map(day -> of("happened >= ?", start(day, zone))).ifPresent(all::add);
         filter.to().map(day -> of("happened < ?", start(day.plusDays(1), zone))).ifPresent(all::add);
         filter.text()
-                .map(text -> of("position(? in words) > 0", text.strip().toLowerCase(Locale.ROOT)))
-                .ifPresent(all::add);
+                .ifPresent(text -> SearchWords.of(text).forEach(word -> all.add(of("position(? in words) > 0", word))));
         return all;
     }
 

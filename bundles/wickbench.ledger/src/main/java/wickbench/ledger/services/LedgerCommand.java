@@ -47,13 +47,22 @@ final class LedgerCommand extends ActCommands {
     }
 
     @Command(name = "list")
-    int list(@Mixin FilterOptions options, @Option(names = "--limit", paramLabel = "N") Optional<Integer> limit) {
+    int list(
+            @Mixin FilterOptions options,
+            @Option(names = "--limit", paramLabel = "N") Optional<Integer> limit,
+            @Option(names = "--after", paramLabel = "ID") Optional<String> after,
+            @Option(names = "--count") boolean count) {
         limit.filter(some -> some < 1).ifPresent(some -> {
             throw new BadInput(Complaint.of("--limit", LedgerWords.get("limit.expected", some)));
         });
         Filter filter = options.filter();
+        if (count) {
+            print.count(results.count(filter));
+            print.unread(results.unread());
+            return 0;
+        }
         int most = limit.orElse(terminal.json() ? Integer.MAX_VALUE : SHOWN_TO_PEOPLE);
-        List<ResultRow> rows = read(filter, most);
+        List<ResultRow> rows = read(filter, after.map(id -> found(id).row()), most);
         print.list(rows, terminal.json() ? rows.size() : results.count(filter));
         print.unread(results.unread());
         return 0;
@@ -112,13 +121,17 @@ final class LedgerCommand extends ActCommands {
 
     @Override
     List<ResultRow> read(Filter filter, int most) {
+        return read(filter, Optional.empty(), most);
+    }
+
+    private List<ResultRow> read(Filter filter, Optional<ResultRow> first, int most) {
         List<ResultRow> rows = new ArrayList<>();
-        Optional<ResultRow> after = Optional.empty();
+        Optional<ResultRow> after = first;
         boolean more = true;
         while (more && rows.size() < most) {
             ResultPage page = results.page(filter, Sort.NEWEST_FIRST, after, Math.min(PAGE, most - rows.size()));
             rows.addAll(page.rows());
-            after = page.rows().stream().reduce((first, second) -> second);
+            after = page.rows().stream().reduce((older, newer) -> newer);
             more = page.more();
         }
         return rows;

@@ -38,6 +38,14 @@ final class Print {
         cautions();
     }
 
+    void count(long many) {
+        if (terminal.json()) {
+            terminal.json(Json.object().with("count", many));
+        } else {
+            terminal.line(LedgerWords.get("list.count", many));
+        }
+    }
+
     ResultCells cells() {
         return new ResultCells(new SiteClock(site.now().zone()), people::of);
     }

@@ -18,10 +18,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wickbench.api.method.Method.Basis;
 import wickbench.api.method.Quantity;
+import wickbench.api.method.Route;
 import wickbench.api.method.Seen;
 import wickbench.api.method.Unit;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Step;
+import wickbench.api.reading.RecordedReading;
 import wickbench.ledger.acts.Case;
 import wickbench.ledger.acts.Move;
 import wickbench.ledger.acts.Outside;
@@ -214,5 +216,32 @@ class DecideTest {
                 .filter(item -> item.step() == Step.HOLD)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void what_the_line_makes_after_the_hold_was_ended_is_not_in_question() {
+        UUID food =
+                quality.food("F-1", Strips.START.plusSeconds(3600), Seen.SEEN).id();
+        quality.decide(food, Move.RELABEL, "mixed up at the hopper", Quality.REVIEWER);
+        quality.decide(food, Move.DONE, Quality.REVIEWER);
+        quality.site.record(later());
+
+        assertThat(quality.deciding.of(food).orElseThrow().products())
+                .extracting(wickbench.ledger.acts.Product::name)
+                .doesNotContain("B-9");
+        assertThat(quality.deciding.of(food).orElseThrow().open()).isFalse();
+    }
+
+    /** A strip of another batch on the same line, started long after everything else here was written. */
+    private static RecordedReading later() {
+        RecordedReading like = Quality.judged(
+                "S-99",
+                Quality.NOZZLE,
+                Instant.parse("2099-01-01T08:00:00Z"),
+                Seen.SEEN,
+                Seen.NOT_SEEN,
+                Optional.empty(),
+                Route.RINSE);
+        return Quality.ofBatch(like, "B-9");
     }
 }

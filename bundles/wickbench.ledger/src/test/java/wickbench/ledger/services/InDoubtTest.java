@@ -20,6 +20,7 @@ import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.json.Json;
 import wickbench.api.lot.LotId;
+import wickbench.api.method.MethodId;
 import wickbench.api.method.Seen;
 import wickbench.bench.BenchView;
 import wickbench.bench.owed.OwedDesk;
@@ -49,6 +50,22 @@ class InDoubtTest {
     @AfterEach
     void close() {
         site.close();
+    }
+
+    @Test
+    void a_method_withdrawn_puts_in_doubt_what_was_read_by_it_while_it_was_in_force() {
+        site.shelf.issue(Strips.method("hazelnut-rinse"), TestSite.WRITER);
+        Instant issued = site.home.clock().instant();
+        Entry before = site.record(
+                Plain.negative("S-1").at(issued.minusSeconds(86_400)).judged());
+        Entry since =
+                site.record(Plain.negative("S-2").at(issued.plusSeconds(60)).judged());
+        site.shelf.withdraw(new MethodId("hazelnut-rinse"), "the kit misses roasted nuts", TestSite.WRITER);
+        assertThat(site.results.find(since.id()).orElseThrow().row().inDoubt()).isTrue();
+        assertThat(site.results.find(since.id()).orElseThrow().doubts())
+                .extracting(InDoubt::cause)
+                .containsExactly("method.withdrawn");
+        assertThat(site.results.find(before.id()).orElseThrow().row().inDoubt()).isFalse();
     }
 
     @Test

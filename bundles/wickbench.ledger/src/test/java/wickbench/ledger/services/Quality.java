@@ -165,6 +165,36 @@ final class Quality implements AutoCloseable {
         return new RecordedReading(reading, method, List.of(), Judgement.judge(method, reading, Surroundings.none()));
     }
 
+    /** Returns the same strip of another batch. */
+    static RecordedReading ofBatch(RecordedReading like, String batch) {
+        Reading reading = like.reading();
+        Sample was = reading.sample();
+        Sample other = new Sample(
+                was.code(),
+                was.place(),
+                was.line(),
+                Optional.of(batch),
+                was.reason(),
+                was.reasonText(),
+                was.visual(),
+                was.area(),
+                was.dilution(),
+                was.control());
+        Reading moved = new Reading(
+                other,
+                reading.method(),
+                reading.route(),
+                reading.lot(),
+                reading.operator(),
+                reading.observer(),
+                reading.times(),
+                reading.strip(),
+                reading.second(),
+                reading.preChecks(),
+                reading.origin());
+        return new RecordedReading(moved, like.method(), like.answers(), like.verdict());
+    }
+
     private static Method route(Method method, Route route) {
         return new Method(
                 method.ref(),
