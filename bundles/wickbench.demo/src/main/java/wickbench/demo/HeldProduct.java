@@ -2,10 +2,8 @@ package wickbench.demo;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +12,9 @@ import java.util.TreeSet;
 import java.util.UUID;
 import wickbench.api.json.Json;
 import wickbench.api.owed.Neighbourhood;
+import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.Settled;
+import wickbench.api.owed.Step;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.Reason;
@@ -34,7 +34,6 @@ final class HeldProduct implements Chapter {
     private final PersonId releaser;
     private final LineBook book;
     private final Map<String, Set<String>> soiled = new HashMap<>();
-    private final Map<UUID, List<String>> points = new LinkedHashMap<>();
     private final Set<UUID> decided = new HashSet<>();
 
     HeldProduct(Plant plant, StockEntries entries, PersonId releaser, LineBook book) {
@@ -65,9 +64,6 @@ final class HeldProduct implements Chapter {
                     strip.recorded().reading().operator(),
                     Neighbourhood.KIND,
                     Json.object().with("reading", strip.id().toString()).with("points", Json.texts(neighbours)));
-            List<String> all = new ArrayList<>(neighbours);
-            all.add(strip.sample().place());
-            points.put(strip.id(), all);
             if (strip.because(Reason.BEFORE_CLEANING)) {
                 soiled.computeIfAbsent(strip.line(), none -> new TreeSet<>())
                         .add(strip.sample().place());
@@ -110,13 +106,22 @@ final class HeldProduct implements Chapter {
                 .toList();
     }
 
-    /** Decides on what a strip holds; writes nothing while its points were not all Negative again. */
-    void decide(UUID id) {
-        book.strip(id).ifPresent(strip -> {
-            List<String> asked = points.getOrDefault(id, List.of());
-            Optional<Instant> until = asked.isEmpty() ? Optional.of(entries.now()) : book.cleared(strip, asked);
-            until.ifPresent(at -> decide(strip, at));
-        });
+    /**
+     * Decides on what a strip holds; writes nothing while its points were not all Negative again.
+     *
+     * @param owed what it owes or owed
+     */
+    void decide(UUID id, List<OwedItem> owed) {
+        List<OwedItem> reTests =
+                owed.stream().filter(item -> item.step() == Step.RE_TEST).toList();
+        if (reTests.stream().allMatch(OwedItem::done)) {
+            Optional<Instant> until = reTests.stream()
+                    .flatMap(item -> item.answers().stream())
+                    .flatMap(answer -> book.strip(answer).stream())
+                    .map(LineBook.Strip::at)
+                    .max(Instant::compareTo);
+            book.strip(id).ifPresent(strip -> decide(strip, until.orElseGet(entries::now)));
+        }
     }
 
     private void decide(LineBook.Strip strip, Instant until) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
+import wickbench.api.lot.LotId;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Reason;
 import wickbench.api.reading.RecordedReading;
@@ -21,6 +22,10 @@ import wickbench.api.reading.Sample;
 final class LineBook {
     private final Map<UUID, Strip> strips = new HashMap<>();
     private final Map<String, List<Strip>> byLine = new HashMap<>();
+
+    private final Map<String, List<Strip>> byBatch = new HashMap<>();
+    private final Map<LotId, List<Strip>> byLot = new HashMap<>();
+    private final List<Strip> holding = new ArrayList<>();
 
     /** A strip as far as it matters here. */
     record Strip(UUID id, RecordedReading recorded) {
@@ -69,8 +74,17 @@ final class LineBook {
                 && recorded.reading().sample().line().isPresent()) {
             Strip strip = new Strip(id, recorded);
             strips.put(id, strip);
-            byLine.computeIfAbsent(strip.line(), none -> new ArrayList<>()).add(strip);
+            add(byLine, strip.line(), strip);
+            add(byLot, recorded.reading().lot(), strip);
+            strip.sample().batch().ifPresent(batch -> add(byBatch, batch, strip));
+            if (strip.holds()) {
+                holding.add(strip);
+            }
         }
+    }
+
+    private static <K> void add(Map<K, List<Strip>> to, K key, Strip strip) {
+        to.computeIfAbsent(key, none -> new ArrayList<>()).add(strip);
     }
 
     Optional<Strip> strip(UUID id) {
@@ -81,8 +95,17 @@ final class LineBook {
         return byLine.getOrDefault(line, List.of()).stream();
     }
 
-    Stream<Strip> all() {
-        return strips.values().stream();
+    Stream<Strip> ofBatch(String batch) {
+        return byBatch.getOrDefault(batch, List.of()).stream();
+    }
+
+    Stream<Strip> ofLot(LotId lot) {
+        return byLot.getOrDefault(lot, List.of()).stream();
+    }
+
+    /** Returns what holds or held of a line. */
+    Stream<Strip> holds(String line) {
+        return holding.stream().filter(strip -> strip.line().equals(line));
     }
 
     Optional<Strip> lastGood(Strip before) {
@@ -90,26 +113,6 @@ final class LineBook {
                 .filter(other -> other.samePoint(before) && other.good())
                 .filter(other -> other.at().isBefore(before.at()))
                 .max(Comparator.comparing(Strip::at));
-    }
-
-    /** Returns when the last of these points was Negative after the clean; empty while one of them was not. */
-    Optional<Instant> cleared(Strip positive, List<String> points) {
-        Optional<Instant> cleaned = ofLine(positive.line())
-                .filter(other -> other.sample().place().equals(positive.sample().place()))
-                .filter(other -> other.at().isAfter(positive.at()) && !other.because(Reason.BEFORE_CLEANING))
-                .filter(other -> other.because(Reason.AFTER_CLEANING) || positive.because(Reason.BEFORE_CLEANING))
-                .map(Strip::at)
-                .min(Comparator.naturalOrder());
-        Optional<Instant> last = cleaned;
-        for (String point : points) {
-            Optional<Instant> good = cleaned.flatMap(from -> ofLine(positive.line())
-                    .filter(other -> other.sample().place().equals(point) && other.sameMethod(positive))
-                    .filter(other -> other.good() && !other.at().isBefore(from))
-                    .map(Strip::at)
-                    .min(Comparator.naturalOrder()));
-            last = last.flatMap(known -> good.map(at -> at.isAfter(known) ? at : known));
-        }
-        return last;
     }
 
     /** Returns the batches that a strip puts in question: its own, and what its line made between two instants. */

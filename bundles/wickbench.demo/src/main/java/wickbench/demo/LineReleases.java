@@ -1,14 +1,19 @@
 package wickbench.demo;
 
 import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Supplier;
 import wickbench.api.json.Json;
 import wickbench.api.method.MethodId;
 import wickbench.api.owed.OwedItem;
@@ -23,6 +28,8 @@ final class LineReleases {
     private static final MethodId METHOD = new MethodId("hazelnut-swab-dry");
     private static final List<String> POINTS =
             List.of("L2 scraper arm", "L2 pump seal", "L2 transfer valve", "L2 depositor nozzles");
+
+    private static final Duration LOOKED_BACK = Duration.ofDays(21);
 
     private final Span span;
     private final StockEntries entries;
@@ -57,16 +64,30 @@ final class LineReleases {
                                 "The four points at which hazelnut stays longest, by the site's risk assessment."));
     }
 
-    /** Lets go what may go by now. */
-    void release(List<OwedItem> open) {
+    /** Lets go what may go by now; asks for what is open only where nothing else speaks against a batch. */
+    void release(Supplier<List<OwedItem>> owed) {
+        Instant since = entries.now().minus(LOOKED_BACK);
+        Map<String, List<UUID>> ready = new LinkedHashMap<>();
         book.ofLine(LINE)
-                .filter(strip -> strip.because(Reason.CHANGEOVER)
-                        && strip.recorded().reading().method().equals(METHOD))
+                .filter(strip -> strip.at().isAfter(since) && strip.because(Reason.CHANGEOVER))
+                .filter(strip -> strip.recorded().reading().method().equals(METHOD))
                 .flatMap(strip -> strip.sample().batch().stream())
                 .distinct()
                 .filter(batch -> !released.contains(batch))
-                .toList()
-                .forEach(batch -> rests(batch, open).ifPresent(rests -> release(batch, rests)));
+                .forEach(batch -> rests(batch).ifPresent(rests -> ready.put(batch, rests)));
+        if (!ready.isEmpty()) {
+            List<OwedItem> open = owed.get();
+            ready.forEach((batch, rests) -> {
+                if (!isOwed(batch, open)) {
+                    release(batch, rests);
+                }
+            });
+        }
+    }
+
+    private boolean isOwed(String batch, List<OwedItem> open) {
+        List<UUID> of = book.ofBatch(batch).map(LineBook.Strip::id).toList();
+        return open.stream().anyMatch(item -> POINTS.contains(item.place()) || of.contains(item.owes()));
     }
 
     private void release(String batch, List<UUID> rests) {
@@ -84,15 +105,9 @@ final class LineReleases {
     }
 
     /** Returns the Negatives on which a batch rests; empty while it may not go. */
-    private Optional<List<UUID>> rests(String batch, List<OwedItem> open) {
-        List<LineBook.Strip> of = book.ofLine(LINE)
-                .filter(strip -> strip.sample().batch().equals(Optional.of(batch)))
-                .toList();
-        boolean owed = open.stream()
-                .anyMatch(item -> POINTS.contains(item.place())
-                        || of.stream().anyMatch(strip -> strip.id().equals(item.owes())));
-        boolean undecided = book.ofLine(LINE)
-                .anyMatch(strip -> strip.holds() && !held.isDecided(strip.id()) && !settled(strip, of));
+    private Optional<List<UUID>> rests(String batch) {
+        List<LineBook.Strip> of = book.ofBatch(batch).toList();
+        boolean undecided = book.holds(LINE).anyMatch(strip -> !held.isDecided(strip.id()) && !settled(strip, of));
         List<UUID> rests = new ArrayList<>();
         for (String point : POINTS) {
             newest(of, point)
@@ -100,7 +115,7 @@ final class LineReleases {
                     .filter(this::controlled)
                     .ifPresent(strip -> rests.add(strip.id()));
         }
-        return owed || undecided || rests.size() < POINTS.size() ? Optional.empty() : Optional.of(rests);
+        return undecided || rests.size() < POINTS.size() ? Optional.empty() : Optional.of(rests);
     }
 
     /** What was held long after a batch was made is no matter of it. */
@@ -133,12 +148,8 @@ final class LineReleases {
 
     private Optional<LineBook.Strip> newest(LineBook.Strip like, RunControl sort) {
         LocalDate day = span.dayOf(like.at());
-        return book.all()
+        return book.ofLot(like.recorded().reading().lot())
                 .filter(other -> other.sample().control().equals(Optional.of(sort)) && other.sameMethod(like))
-                .filter(other -> other.recorded()
-                        .reading()
-                        .lot()
-                        .equals(like.recorded().reading().lot()))
                 .filter(other -> span.dayOf(other.at()).equals(day))
                 .max(Comparator.comparing(LineBook.Strip::at));
     }

@@ -20,9 +20,10 @@ import wickbench.api.person.PersonId;
  */
 final class QualityMeeting {
     private static final Set<DayOfWeek> DAYS = Set.of(DayOfWeek.TUESDAY, DayOfWeek.FRIDAY);
-    private static final LocalTime BEGINS = LocalTime.of(14, 40);
+    private static final LocalTime BEGINS = LocalTime.of(12, 50);
     private static final Duration OLD = Duration.ofHours(36);
     private static final Duration HELD_LONG = Duration.ofDays(5);
+    private static final Duration GIVEN_UP = Duration.ofDays(14);
     private static final Set<Step> OF_A_HOLD = Set.of(Step.HOLD, Step.RE_CLEAN, Step.RE_TEST);
 
     private final Span span;
@@ -58,13 +59,19 @@ final class QualityMeeting {
                 .forEach(this::settle);
         open.stream()
                 .filter(item -> item.step() == Step.HOLD && isOld(item, HELD_LONG))
-                .forEach(item -> held.decide(item.owes()));
+                .forEach(item -> held.decide(item.owes(), ofItself(item)));
         open.stream()
-                .filter(item -> OF_A_HOLD.contains(item.step()) && item.step() != Step.HOLD && isOld(item, HELD_LONG))
+                .filter(item -> OF_A_HOLD.contains(item.step()) && item.step() != Step.HOLD && isOld(item, GIVEN_UP))
                 .forEach(this::settle);
         entries.flush();
         held.flush();
-        releases.release(owed.open());
+        releases.release(owed::open);
+    }
+
+    private List<OwedItem> ofItself(OwedItem hold) {
+        return owed.of(hold.owes()).stream()
+                .filter(item -> item.owes().equals(hold.owes()))
+                .toList();
     }
 
     private boolean isOld(OwedItem item, Duration than) {

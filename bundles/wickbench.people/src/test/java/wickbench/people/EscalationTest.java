@@ -294,6 +294,7 @@ class EscalationTest {
                 Act.REVIEW_READING,
                 Act.DECIDE_ACTION,
                 Act.PLAN_RELEASE,
+                Act.BASE_TREND,
                 Act.RELEASE,
                 Act.KEEP_PLANT,
                 Act.VALIDATE_CLEAN,

@@ -48,6 +48,8 @@ public enum Act implements Coded {
     DECIDE_ACTION(true, Role.REVIEWER, Role.RELEASER),
     /** Say which points must be Negative before a line or what it made may go. */
     PLAN_RELEASE(true, Role.REVIEWER),
+    /** Say over which period the limits of a trend are reckoned. */
+    BASE_TREND(true, Role.REVIEWER),
     /** Let held product, a batch or a line go. */
     RELEASE(true, Role.RELEASER),
     /** State lines, points, products, cleans, rules and the floor picture; open a series that shows that a clean works. */

@@ -93,6 +93,11 @@ record Acts(Index index, Journal journal) {
                 .toList();
     }
 
+    /** Returns the newest act of a kind about something. */
+    Optional<Entry> newest(String kind, String about) {
+        return places(kind, about).stream().reduce((older, newer) -> newer).map(place -> entry(place.ref()));
+    }
+
     private List<Place> places(String kind, String about) {
         return index.read(ActsView.NAME, rows -> rows.read(PLACES, Acts::place, kind, about));
     }

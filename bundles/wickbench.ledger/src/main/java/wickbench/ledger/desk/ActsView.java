@@ -16,6 +16,7 @@ import wickbench.ledger.acts.Outside;
 import wickbench.ledger.acts.ReleasePlan;
 import wickbench.ledger.acts.Released;
 import wickbench.ledger.acts.Subject;
+import wickbench.ledger.trend.TrendBase;
 
 /**
  * Where the acts because of results stand in the journal: a row for each thing that an entry is about.
@@ -37,7 +38,7 @@ public final class ActsView implements IndexView {
 
     @Override
     public int version() {
-        return 1;
+        return 2;
     }
 
     @Override
@@ -73,6 +74,7 @@ public final class ActsView implements IndexView {
         Decided.of(entry).ifPresent(decided -> decided(entry, decided, rows));
         Outside.of(entry).ifPresent(outside -> outside(entry, outside, rows));
         ReleasePlan.of(entry).ifPresent(plan -> row(entry, 0, ReleasePlan.KIND, plan.line(), rows));
+        TrendBase.of(entry).ifPresent(base -> row(entry, 0, TrendBase.KIND, TrendBase.scope(base.filter()), rows));
         Released.of(entry).ifPresent(released -> row(entry, 0, Released.KIND, about(released.subject()), rows));
         Settlement.of(entry)
                 .filter(settled ->

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import wickbench.api.index.Index;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.owed.OwedWork;
@@ -69,9 +70,11 @@ record Cases(Index index, Results results, Acts acts, OwedWork work) {
         return names.isEmpty() ? List.of("") : new ArrayList<>(names);
     }
 
-    /** Returns until when the line made product in question: until its points were Negative again, or the hold was ended. */
+    /** Returns until when the line made product in question: its points were Negative again, or the hold was ended. */
     private Optional<Instant> cleared(List<OwedItem> owed) {
-        return negativeAgain(owed).or(() -> ended(owed));
+        return Stream.of(negativeAgain(owed), ended(owed))
+                .flatMap(Optional::stream)
+                .min(Instant::compareTo);
     }
 
     private Optional<Instant> ended(List<OwedItem> owed) {

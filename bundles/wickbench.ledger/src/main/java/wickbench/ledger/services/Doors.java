@@ -5,6 +5,7 @@ import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
 import wickbench.ledger.papers.Packing;
+import wickbench.ledger.trend.Trending;
 
 /** The doors behind the commands that act on results; the first two are there where the bench is. */
 record Doors(
@@ -13,4 +14,5 @@ record Doors(
         Reviewing reviewing,
         Deciding deciding,
         Releasing releasing,
-        Packing packing) {}
+        Packing packing,
+        Trending trending) {}

@@ -22,6 +22,7 @@ import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
 import wickbench.ledger.papers.Packing;
+import wickbench.ledger.trend.Trending;
 
 /** Brings {@code wickbench ledger …}; correcting and deciding need the bench, everything else does not. */
 @Component(property = CommandSet.NAME + "=ledger")
@@ -44,6 +45,7 @@ public final class LedgerCommands implements CommandSet {
             @Reference Deciding deciding,
             @Reference Releasing releasing,
             @Reference Packing packing,
+            @Reference Trending trending,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
@@ -66,7 +68,8 @@ public final class LedgerCommands implements CommandSet {
                 reviewing,
                 deciding,
                 releasing,
-                packing);
+                packing,
+                trending);
     }
 
     @Override

@@ -16,7 +16,7 @@ import wickbench.ledger.Week;
 
 /** Counts results by week in SQL. */
 record Weeks(List<Condition> conditions, ZoneId zone) {
-    private static final String POSITIVE = Arrays.stream(Outcome.values())
+    static final String POSITIVE = Arrays.stream(Outcome.values())
             .filter(Outcome::positive)
             .map(outcome -> "'" + outcome.code() + "'")
             .collect(Collectors.joining(", "));
@@ -45,7 +45,7 @@ record Weeks(List<Condition> conditions, ZoneId zone) {
                 row.whole("invalids"));
     }
 
-    private static LocalDate monday(long year, long week) {
+    static LocalDate monday(long year, long week) {
         // the 4th of January is always in week 1
         return LocalDate.of((int) year, 1, 4)
                 .with(IsoFields.WEEK_OF_WEEK_BASED_YEAR, week)

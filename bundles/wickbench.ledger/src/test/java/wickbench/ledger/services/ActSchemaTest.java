@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,7 @@ import wickbench.api.method.Quantity;
 import wickbench.api.method.Unit;
 import wickbench.ledger.acts.Move;
 import wickbench.ledger.acts.Outside;
+import wickbench.ledger.trend.TrendBase;
 import wickbench.testing.Schemas;
 
 /** Everything that the ledger writes is as the schemas say, one schema a kind. */
@@ -43,7 +45,8 @@ class ActSchemaTest {
                         "action.decided",
                         "outside.reported",
                         "release.planned",
-                        "release.recorded");
+                        "release.recorded",
+                        "trend.based");
     }
 
     @Test
@@ -55,7 +58,8 @@ class ActSchemaTest {
                 "action.decided",
                 "outside.reported",
                 "release.planned",
-                "release.recorded")) {
+                "release.recorded",
+                "trend.based")) {
             assertThat(schemas.errors(kind + "-1.schema.json", "{\"reason\":\"\"}"))
                     .as(kind)
                     .isNotEmpty();
@@ -88,5 +92,19 @@ class ActSchemaTest {
                         positive, item.step().owed(), "tested again", Quality.REVIEWER, Optional.empty()));
         quality.decide(positive, Move.RELEASE, "worn seal", Quality.RELEASER);
         quality.release(Quality.RELEASER);
+        LocalDate day = Strips.START.atZone(TestSite.ZONE).toLocalDate();
+        quality.doors
+                .trending()
+                .base(
+                        new TrendBase(
+                                Optional.of(Quality.LINE),
+                                Optional.empty(),
+                                Optional.of(Quality.HOPPER.method()),
+                                Optional.empty(),
+                                day,
+                                day.plusDays(30),
+                                "the first month of the new procedure"),
+                        Quality.REVIEWER,
+                        Optional.empty());
     }
 }

@@ -197,6 +197,7 @@ class LedgerCommandTest {
                         doors.deciding(),
                         doors.releasing(),
                         doors.packing(),
+                        doors.trending(),
                         List.of(),
                         List.of(),
                         Optional.empty(),

@@ -163,7 +163,8 @@ final class TestSite implements AutoCloseable {
                         site,
                         List.of(new AttachmentService(home, journal, index)),
                         List.of(),
-                        printers()));
+                        printers()),
+                new TrendDesk(home, journal, index, authority, site));
     }
 
     private List<ReportPrinter> printers() {

@@ -1,0 +1,122 @@
+package wickbench.ledger.services;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import wickbench.api.command.Terminal;
+import wickbench.api.json.Json;
+import wickbench.figures.sums.Answer;
+import wickbench.figures.sums.Remark;
+import wickbench.ledger.papers.FilterText;
+import wickbench.ledger.trend.Trending.Cell;
+import wickbench.ledger.trend.Trending.Mark;
+import wickbench.ledger.trend.Trending.Rank;
+import wickbench.ledger.trend.Trending.Trend;
+
+/** Prints a trend: signals in words first, then the weeks, then where. */
+record TrendPrint(Terminal terminal) {
+    void print(Trend trend) {
+        if (terminal.json()) {
+            terminal.json(json(trend));
+            return;
+        }
+        terminal.line(LedgerWords.get(
+                "trend.head." + trend.asked().events().code(),
+                FilterText.of(trend.asked().filter())));
+        trend.base()
+                .ifPresentOrElse(
+                        base -> terminal.line(LedgerWords.get("trend.frozen", base.from(), base.to(), base.reason())),
+                        () -> terminal.line(LedgerWords.get("trend.not-frozen")));
+        trend.lacking().ifPresent(why -> terminal.line(LedgerWords.get("trend.lacking", why)));
+        trend.answer().ifPresent(this::answer);
+        terminal.line("");
+        terminal.table(
+                words("point", "strips", "events"),
+                trend.marks().stream().map(TrendPrint::row).toList());
+        terminal.table(
+                words("where", "strips", "events", "share"),
+                trend.points().stream().map(TrendPrint::row).toList());
+        terminal.table(
+                words("line", "strips", "events", "share"),
+                trend.lines().stream().map(TrendPrint::row).toList());
+        terminal.line(LedgerWords.get("trend.population"));
+        terminal.line(LedgerWords.get("caution"));
+    }
+
+    private void answer(Answer answer) {
+        answer.said(Remark.Kind.RESULT).forEach(terminal::line);
+        signals(answer).forEach(text -> terminal.line("  " + text));
+        answer.said(Remark.Kind.FORMULA).forEach(terminal::line);
+        answer.said(Remark.Kind.CAUTION).forEach(terminal::line);
+    }
+
+    private static List<String> signals(Answer answer) {
+        return answer.figures().get("signals").stream()
+                .filter(Json.Arr.class::isInstance)
+                .flatMap(signals -> ((Json.Arr) signals).items().stream())
+                .map(signal -> ((Json.Text) ((Json.Obj) signal).members().get("text")).value())
+                .toList();
+    }
+
+    private static List<String> words(String... columns) {
+        return Stream.of(columns)
+                .map(column -> LedgerWords.get("trend.column." + column))
+                .toList();
+    }
+
+    private static List<String> row(Mark mark) {
+        return List.of(mark.name(), String.valueOf(mark.strips()), String.valueOf(mark.events()));
+    }
+
+    private static List<String> row(Rank rank) {
+        return List.of(
+                rank.name(),
+                String.valueOf(rank.strips()),
+                String.valueOf(rank.events()),
+                String.format(Locale.ROOT, "%.1f %%", 100 * rank.share()));
+    }
+
+    private static Json json(Trend trend) {
+        return Json.object()
+                .with("events", trend.asked().events().code())
+                .with("chart", trend.asked().kind().code())
+                .withOptional("base", trend.base().map(base -> base.body()))
+                .withOptional("figures", trend.answer().map(Answer::figures))
+                .withText("lacking", trend.lacking())
+                .with(
+                        "marks",
+                        Json.array(trend.marks().stream().map(TrendPrint::json).toList()))
+                .with(
+                        "points",
+                        Json.array(trend.points().stream().map(TrendPrint::json).toList()))
+                .with(
+                        "lines",
+                        Json.array(trend.lines().stream().map(TrendPrint::json).toList()))
+                .with(
+                        "cells",
+                        Json.array(trend.cells().stream().map(TrendPrint::json).toList()));
+    }
+
+    private static Json json(Mark mark) {
+        return Json.object()
+                .with("name", mark.name())
+                .with("strips", mark.strips())
+                .with("events", mark.events());
+    }
+
+    private static Json json(Rank rank) {
+        return Json.object()
+                .with("name", rank.name())
+                .with("strips", rank.strips())
+                .with("events", rank.events());
+    }
+
+    private static Json json(Cell cell) {
+        return Json.object()
+                .with("place", cell.place())
+                .with("line", cell.line())
+                .with("week", cell.monday().toString())
+                .with("strips", cell.strips())
+                .with("events", cell.events());
+    }
+}
