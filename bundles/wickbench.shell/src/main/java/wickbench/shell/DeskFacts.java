@@ -85,7 +85,7 @@ final class DeskFacts {
                             .flatMap(source -> source.due().stream())
                             .sorted(Due.MOST_URGENT_FIRST)
                             .toList(),
-                    items -> top.due(items, item -> window.show(item.page(), Optional.of(item.argument()))));
+                    items -> top.due().show(items, item -> window.show(item.page(), Optional.of(item.argument()))));
         }
         top.person().getDisplay().timerExec(DUE_MILLIS, this::due);
     }

@@ -7,6 +7,7 @@ import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import wickbench.widgets.Badge;
 import wickbench.widgets.Theme;
@@ -41,6 +42,14 @@ final class DueItem {
                 event.detail = ACC.STATE_FOCUSABLE | (badge.isFocusControl() ? ACC.STATE_FOCUSED : 0);
             }
         });
+    }
+
+    Control control() {
+        return badge;
+    }
+
+    void dispose() {
+        badge.dispose();
     }
 
     boolean focus() {

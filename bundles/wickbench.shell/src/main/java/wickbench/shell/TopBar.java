@@ -1,8 +1,6 @@
 package wickbench.shell;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -26,11 +24,9 @@ final class TopBar {
     private final Composite row;
     private final Label station;
     private final Composite marks;
-    private final Composite due;
+    private final DueBar due;
     private final Button person;
     private final Button view;
-    private List<Due> shownDue = List.of();
-    private List<DueItem> dueItems = List.of();
 
     TopBar(Composite parent, Theme theme, Runnable choosePerson, Runnable chooseView) {
         this.theme = theme;
@@ -48,8 +44,7 @@ final class TopBar {
         middle(new Wordmark(row, theme));
         station = middle(controls.label(row, Type.STRONG, ""));
         marks = middle(controls.box(row, 1));
-        due = controls.box(row, 1);
-        due.setLayoutData(new GridData(SWT.END, SWT.CENTER, true, true));
+        due = new DueBar(row, theme);
         person = middle(controls.button(row, ShellWords.get("person.nobody"), choosePerson));
         view = middle(controls.button(row, ShellWords.get("view.menu"), chooseView));
     }
@@ -77,28 +72,9 @@ final class TopBar {
         row.layout(true, true);
     }
 
-    /** Shows what is due; pressing one goes where one deals with it. */
-    void due(List<Due> items, Consumer<Due> go) {
-        if (items.equals(shownDue)) {
-            // made anew it would lose the keyboard every minute
-            return;
-        }
-        boolean held = dueItems.stream().anyMatch(DueItem::focused);
-        empty(due);
-        shownDue = List.copyOf(items);
-        ((GridLayout) due.getLayout()).numColumns = Math.max(1, items.size());
-        dueItems = items.stream()
-                .map(item -> new DueItem(due, theme, item, () -> go.accept(item)))
-                .toList();
-        row.layout(true, true);
-        if (held) {
-            focusDue();
-        }
-    }
-
-    /** Puts the keyboard on the first thing due; tells whether there is one. */
-    boolean focusDue() {
-        return dueItems.stream().findFirst().map(DueItem::focus).orElse(false);
+    /** Returns what is due. */
+    DueBar due() {
+        return due;
     }
 
     private static void empty(Composite box) {

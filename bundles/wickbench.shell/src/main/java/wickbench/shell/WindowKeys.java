@@ -50,7 +50,7 @@ record WindowKeys(Window window) implements Keys.Acts {
 
     @Override
     public void focusDue() {
-        if (!window.top().focusDue()) {
+        if (!window.top().due().focus()) {
             window.say(ShellWords.get("due.none"));
         }
     }

@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -66,6 +69,32 @@ class DueItemTest {
     }
 
     @Test
+    void whatDoesNotFitWholeIsLeftToAMenu() {
+        desk.window().shell().setSize(1024, 700);
+        Due[] many = IntStream.rangeClosed(1, 4)
+                .mapToObj(number -> due("Lot HZ-10" + number + " goes out of date", "stockroom", "HZ-10" + number))
+                .toArray(Due[]::new);
+        show(many);
+        DueBar bar = desk.window().top().due();
+        assertThat(bar.shown()).isBetween(1, 3);
+        focusDue();
+        assertThat(word()).isEqualTo("Lot HZ-101 goes out of date");
+        Rectangle last = focus().getParent().getClientArea();
+        assertThat(Stream.of(focus().getParent().getChildren())
+                        .filter(Control::getVisible)
+                        .map(Control::getBounds))
+                .allSatisfy(bounds -> assertThat(last.intersection(bounds)).isEqualTo(bounds));
+
+        Menu rest = bar.menu();
+        assertThat(rest.getItems()).hasSize(4 - bar.shown());
+        rest.getItem(rest.getItemCount() - 1).notifyListeners(SWT.Selection, new Event());
+        assertThat(gone).containsExactly(many[3]);
+
+        desk.window().shell().setSize(1600, 700);
+        desk.await(() -> bar.shown() == 4);
+    }
+
+    @Test
     void withNothingDueTheKeySaysSo() {
         show();
         Control before = focus();
@@ -84,7 +113,7 @@ class DueItemTest {
     }
 
     private void show(Due... items) {
-        desk.window().top().due(List.of(items), gone::add);
+        desk.window().top().due().show(List.of(items), gone::add);
         desk.settle();
     }
 
