@@ -6,9 +6,9 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 
-/** Paints the bars of a table's cells, along the foot of each. */
+/** Paints the bars of a table's cells, in the right half of each; the words have the left one. */
 final class CellBars {
-    private static final int HEIGHT = 3;
+    private static final int HEIGHT = 6;
     private static final int INSET = 6;
 
     private CellBars() {}
@@ -28,12 +28,13 @@ final class CellBars {
             Rectangle cell = item.getBounds(event.index);
             int inset = theme.px(INSET);
             int height = theme.px(HEIGHT);
-            int whole = Math.max(0, cell.width - 2 * inset);
-            int y = cell.y + cell.height - height;
+            int whole = Math.max(0, cell.width / 2 - inset);
+            int x = cell.x + cell.width - inset - whole;
+            int y = cell.y + (cell.height - height) / 2;
             event.gc.setBackground(theme.color(theme.palette().edge()));
-            event.gc.fillRectangle(cell.x + inset, y, whole, height);
+            event.gc.fillRectangle(x, y, whole, height);
             event.gc.setBackground(theme.color(theme.tone(bar.meaning()).mark()));
-            event.gc.fillRectangle(cell.x + inset, y, (int) Math.round(whole * bar.share()), height);
+            event.gc.fillRectangle(x, y, (int) Math.round(whole * bar.share()), height);
         }
     }
 }

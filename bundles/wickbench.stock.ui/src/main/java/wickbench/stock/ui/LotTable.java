@@ -28,10 +28,10 @@ record LotTable(LocalDate today) {
     TableSpec<Lot> of(Supplier<List<Lot>> lots) {
         List<Column<Lot>> columns = List.of(
                 text("lot", 92, lot -> lot.id().value()),
-                text("kit", 150, lot -> lot.kit().name()),
                 Column.<Lot>marked("state", title("state"), 124, this::state),
-                text("days", 82, this::days).barred(this::bar),
+                text("days", 136, this::days).barred(this::bar),
                 text("effective", 92, lot -> lot.effective().toString()),
+                text("kit", 150, lot -> lot.kit().name()),
                 text("sealed", 62, lot -> LotTable.plain(lot.strips().sealed())).rightAligned(),
                 text("opened", 54, lot -> LotTable.plain(lot.strips().open())).rightAligned(),
                 text("label", 92, lot -> lot.label().toString()),
