@@ -104,7 +104,13 @@ class EscalationByCommandTest {
                 issue(method),
                 call("method", "withdraw", "milk-rinse", "--reason", "because", "--sign"),
                 call("method", "withdraw", "milk-rinse", "--reason", "because"),
-                call("ledger", "correct", corrected, "--reason", "because", "--batch", "B-7"));
+                call("ledger", "correct", corrected, "--reason", "because", "--batch", "B-7"),
+                call("ledger", "review", corrected, "--sign"),
+                call("ledger", "decide", corrected, "hold", "--reason", "because", "--sign"),
+                call("ledger", "plan", "L2", "--point", "kettle=hazelnut-swab-dry", "--reason", "because", "--sign"),
+                call("ledger", "base", "--from", "2026-11-01", "--to", "2026-11-20", "--reason", "because", "--sign"),
+                call("ledger", "release", "line", "L2", "--reason", "because", "--sign"),
+                call("ledger", "release", "batch", "B-7", "--reason", "because", "--sign"));
     }
 
     /** What was recorded, but for the wrong passphrases that were heard. */

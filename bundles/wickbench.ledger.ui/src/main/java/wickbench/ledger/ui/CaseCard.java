@@ -16,6 +16,7 @@ import wickbench.api.authority.Act;
 import wickbench.api.authority.Permission;
 import wickbench.api.authority.Permission.Denied;
 import wickbench.api.owed.OwedItem;
+import wickbench.api.reading.Outcome;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.acts.Case;
 import wickbench.ledger.acts.Move;
@@ -62,7 +63,7 @@ record CaseCard(Composite parent, Theme theme, ActDoors.Known known, Instant now
                         Type.BODY,
                         row.sample() + " \u00b7 " + row.method() + " \u00b7 "
                                 + known.times().minute(row.happened()));
-        new Badge(parent, theme, Type.LARGE, Mark.of(row.outcome(), row.dilution()));
+        new Badge(parent, theme, Type.LARGE, outcome(row));
         if (of.clash()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("case.clash")));
         }
@@ -74,6 +75,14 @@ record CaseCard(Composite parent, Theme theme, ActDoors.Known known, Instant now
                                 .map(good -> LedgerUiWords.get(
                                         "case.last-good", known.times().minute(good.at())))
                                 .orElseGet(() -> LedgerUiWords.get("case.no-last-good")));
+    }
+
+    /** A Negative that something is owed for is no calm sight. */
+    private static Mark outcome(ResultRow row) {
+        Mark mark = Mark.of(row.outcome(), row.dilution());
+        return row.outcome() == Outcome.NEGATIVE
+                ? new Mark(LedgerUiWords.get("case.in-question", mark.word()), Shape.TRIANGLE, Meaning.CAUTION)
+                : mark;
     }
 
     private void products(Case of) {
