@@ -1,8 +1,12 @@
 package wickbench.demo;
 
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import wickbench.api.attachment.Attachments;
 import wickbench.api.command.CommandSet;
 import wickbench.api.command.Terminal;
 import wickbench.api.home.Home;
@@ -24,8 +28,10 @@ public final class DemoCommands implements CommandSet {
             @Reference People people,
             @Reference Methods methods,
             @Reference ReadingDoor readings,
-            @Reference OwedWork owed) {
-        this.doors = new Doors(home, journal, people, methods, readings, owed);
+            @Reference OwedWork owed,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<Attachments> attachments) {
+        this.doors = new Doors(home, journal, people, methods, readings, owed, attachments);
     }
 
     @Override

@@ -29,6 +29,18 @@ final class DemoFiles {
         return StockPlan.read("stock.json", text("stock.json"), DemoFiles::kit).orRefuse();
     }
 
+    static PlantSite site() {
+        return new PlantSite(
+                JsonReader.readObject("site.json", text("site.json")).orRefuse(),
+                PlantSite.objects(
+                        JsonReader.read("spots.json", text("spots.json")).orRefuse()));
+    }
+
+    /** Returns the floor picture, drawn for the demonstration. */
+    static byte[] floor() {
+        return bytes("floor.png");
+    }
+
     private static Json.Obj kit(String id) {
         String name = "kits/" + id + ".json";
         return JsonReader.readObject(name, text(name)).orRefuse();
@@ -54,8 +66,12 @@ final class DemoFiles {
     }
 
     private static String text(String name) {
+        return new String(bytes(name), StandardCharsets.UTF_8);
+    }
+
+    private static byte[] bytes(String name) {
         try (InputStream in = Objects.requireNonNull(DemoFiles.class.getResourceAsStream(FOLDER + name), name)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read " + name + " of the demonstration", e);
         }

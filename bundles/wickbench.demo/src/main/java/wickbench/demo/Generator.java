@@ -58,8 +58,12 @@ final class Generator {
         records.also(quality.held());
         records.witness(quality.reviews()::hear);
         quality.plan();
+        PlantWeeks book = new PlantWeeks(plant, span, agenda, doors);
+        records.also(book);
+        book.plan();
         live(span, agenda, clock, progress);
-        List<Told> told = Stream.concat(story.told().stream(), Stream.of(stock.told(), training.told(), quality.told()))
+        List<Told> told = Stream.concat(
+                        story.told().stream(), Stream.of(stock.told(), training.told(), quality.told(), book.told()))
                 .toList();
         return new Made(plant, span, doors.journal().size(plant.station()), records.outcomes(), told);
     }

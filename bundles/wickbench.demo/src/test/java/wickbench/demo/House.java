@@ -10,6 +10,8 @@ import wickbench.api.journal.Entry;
 import wickbench.api.profile.Site;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.RunSheets;
+import wickbench.attachments.AttachmentService;
+import wickbench.attachments.AttachmentView;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
@@ -35,7 +37,9 @@ final class House implements AutoCloseable {
         home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(
-                folder.resolve("index"), journal, () -> List.of(new BenchView(), new OwedView(), new PeopleView()));
+                folder.resolve("index"),
+                journal,
+                () -> List.of(new BenchView(), new OwedView(), new PeopleView(), new AttachmentView()));
     }
 
     Doors doors() {
@@ -57,7 +61,8 @@ final class House implements AutoCloseable {
                         shelf,
                         new Neighbours(List.of(), at -> Optional.empty()),
                         (act, draft, passphrase) -> draft),
-                new OwedDesk(journal, index, (act, draft, passphrase) -> draft));
+                new OwedDesk(journal, index, (act, draft, passphrase) -> draft),
+                Optional.of(new AttachmentService(home, journal, index)));
     }
 
     RunSheets sheets() {

@@ -32,6 +32,9 @@ public interface PlantKeeping {
         }
     }
 
+    /** Reads a plant from a JSON file; states nothing. */
+    Stated read(Path file);
+
     /** States things, all or none; returns how many were not stated so already. */
     int state(Stated things, Actor by);
 

@@ -14,6 +14,7 @@ import wickbench.api.method.Methods;
 import wickbench.api.owed.OwedWork;
 import wickbench.api.person.People;
 import wickbench.api.person.PersonId;
+import wickbench.api.planned.PlannedTests;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.ReadingDoor;
@@ -29,6 +30,7 @@ import wickbench.bench.run.Runs;
  * @param advice what speaks against a start
  * @param lots at most one; none where no stock is kept
  * @param attachments at most one; none where nothing can be attached
+ * @param planned who knows the samples of what is due; none where no programme is kept
  * @param photos what waits to be attached
  */
 record BenchDoors(
@@ -44,6 +46,7 @@ record BenchDoors(
         Persons persons,
         List<Lots> lots,
         List<Attachments> attachments,
+        List<PlannedTests> planned,
         PhotoTray photos) {
 
     /** Who is there, and what the site has decided. */

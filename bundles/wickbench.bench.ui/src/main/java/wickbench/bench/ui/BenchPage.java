@@ -16,6 +16,7 @@ import wickbench.api.lot.Lots;
 import wickbench.api.method.Methods;
 import wickbench.api.owed.OwedWork;
 import wickbench.api.person.People;
+import wickbench.api.planned.PlannedTests;
 import wickbench.api.profile.SiteFacts;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.ReadingDoor;
@@ -50,7 +51,9 @@ public final class BenchPage implements Page {
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<Lots> lots,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<Attachments> attachments) {
+                    List<Attachments> attachments,
+            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<PlannedTests> planned) {
         doors = new BenchDoors(
                 home,
                 journal,
@@ -64,6 +67,7 @@ public final class BenchPage implements Page {
                 new BenchDoors.Persons(people, signIn, profile, site),
                 lots,
                 attachments,
+                planned,
                 new PhotoTray());
     }
 

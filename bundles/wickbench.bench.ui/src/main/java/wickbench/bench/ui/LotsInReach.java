@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import wickbench.api.lot.LotFacts;
 import wickbench.api.lot.LotId;
 import wickbench.api.reading.RecordedReading;
@@ -24,6 +25,11 @@ final class LotsInReach {
         LotId same = first.reading().lot();
         List<LotId> lots = fit.computeIfAbsent(first.method().kit(), this::ask);
         return lots.isEmpty() || lots.contains(same) ? same : lots.get(0);
+    }
+
+    /** Returns the lot from which a strip of a kit would be taken; empty where none is fit, or no stock is kept. */
+    Optional<LotId> first(String kit) {
+        return fit.computeIfAbsent(kit, this::ask).stream().findFirst();
     }
 
     private List<LotId> ask(String kit) {

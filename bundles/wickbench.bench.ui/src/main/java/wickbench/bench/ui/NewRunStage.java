@@ -57,6 +57,7 @@ final class NewRunStage implements RunStage {
     private Optional<RunDraft> draft = Optional.empty();
     private boolean forRun;
     private boolean waits;
+    private Optional<String> due = Optional.empty();
     private String note = "";
 
     NewRunStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
@@ -218,6 +219,43 @@ final class NewRunStage implements RunStage {
         }
     }
 
+    /** Fills in a strip for each sample of something due, once the methods are known and somebody has said who they are. */
+    void due(String key) {
+        due = Optional.of(key);
+        changed();
+    }
+
+    private void fillDue() {
+        if (due.isEmpty() || clock.isEmpty() || person.named().isEmpty()) {
+            return;
+        }
+        String key = due.get();
+        due = Optional.empty();
+        context.jobs()
+                .run(
+                        FlowWords.get("due.asking"),
+                        progress -> DueStrips.ask(key, doors, choices),
+                        this::filled,
+                        failure -> say(failure.getMessage()));
+    }
+
+    private void filled(List<DueStrips.Asked> asked) {
+        if (person.named().isEmpty()) {
+            tell();
+            return;
+        }
+        String typed = doors.lots().isEmpty() ? form.text(Item.LOT) : "";
+        DueStrips made = DueStrips.of(
+                asked, choices, DueStrips.lot(typed), person.named().get());
+        made.strips().forEach(this::keep);
+        list.show(strips);
+        changed();
+        String taken = made.without() == 0 ? "due.taken" : "due.untaken";
+        note = FlowWords.get(
+                asked.isEmpty() ? "due.none-left" : taken, made.strips().size(), made.without());
+        tell();
+    }
+
     private void fill(List<OwedFirst> byStrip) {
         if (person.named().isEmpty()) {
             say(FlowWords.get("owed.who"));
@@ -358,6 +396,7 @@ final class NewRunStage implements RunStage {
         check = FormReader.check(new Typed(form.texts(), form.preChecks()), method, clock.get());
         form.say(check, method);
         tell();
+        fillDue();
     }
 
     /** A lot belongs to its kit, and does not stay when that is another. */
@@ -375,7 +414,8 @@ final class NewRunStage implements RunStage {
         String next = needed.isEmpty() ? FlowWords.get(forRun ? "new.enter-one" : "new.enter") : needed;
         // what was filled in is said until one goes on with the form
         boolean untouched = form.text(Item.SAMPLE).isBlank();
-        words.setText(untouched && !note.isEmpty() ? note : next);
+        boolean waiting = due.isPresent() && person.named().isEmpty();
+        words.setText(waiting ? FlowWords.get("due.who") : untouched && !note.isEmpty() ? note : next);
         words.requestLayout();
         add.setEnabled(check.reading().isPresent() && person.named().isPresent());
         take.setEnabled(!forRun && owed.byStrip());

@@ -29,6 +29,9 @@ import wickbench.widgets.PageKeys;
 final class RunFlow implements RunActs {
     private static final int TICK_MILLIS = 250;
 
+    /** Before the key of something due that is to be run. */
+    private static final String DUE = "due:";
+
     private final PageContext context;
     private final BenchDoors doors;
     private final Bell bell;
@@ -88,8 +91,12 @@ final class RunFlow implements RunActs {
         wanted.ifPresent(this::show);
     }
 
-    /** Goes to a stage by its code or to a strip as {@code strip:3}; returns false when that names neither. */
+    /** Goes to a stage by its code to a strip as {@code strip:3}, or fills in what is due as {@code due:KEY}; returns false when that names neither. */
     boolean show(String argument) {
+        if (argument.startsWith(DUE)) {
+            due(argument.substring(DUE.length()));
+            return true;
+        }
         boolean strip = argument.matches("strip:[0-9]{1,4}");
         Optional<Stage> named = Arrays.stream(Stage.values())
                 .filter(some -> some.code().equals(argument))
@@ -101,6 +108,15 @@ final class RunFlow implements RunActs {
             named.ifPresent(this::go);
         }
         return strip || named.isPresent();
+    }
+
+    private void due(String key) {
+        if (hand.empty()) {
+            go(Stage.NEW);
+            newRun().due(key);
+        } else {
+            context.say(FlowWords.get("owed.underway"));
+        }
     }
 
     /** The page is closed; the run goes on. */

@@ -25,6 +25,7 @@ import wickbench.api.journal.StationId;
 import wickbench.api.lot.Lots;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
+import wickbench.api.planned.PlannedTests;
 import wickbench.api.profile.ControlRule;
 import wickbench.api.profile.Profile;
 import wickbench.api.profile.Site;
@@ -70,6 +71,8 @@ final class TestHouse implements AutoCloseable {
     private Optional<Profile> profile = Optional.empty();
     /** What the stock room says; none is installed until a test puts one there. */
     final List<Lots> stock = new ArrayList<>();
+    /** What a programme makes due; none is kept until a test puts one there. */
+    final List<PlannedTests> planned = new ArrayList<>();
 
     TestHouse(Path folder) {
         this(folder, new BenchTime());
@@ -121,6 +124,7 @@ final class TestHouse implements AutoCloseable {
                 new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster), at -> profile, site()),
                 stock,
                 List.of(new AttachmentService(home, journal, index)),
+                planned,
                 new PhotoTray());
     }
 

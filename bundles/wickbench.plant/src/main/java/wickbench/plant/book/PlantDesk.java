@@ -145,10 +145,10 @@ public final class PlantDesk implements PlantBook {
         return Validating.lacks(series, run, point -> negative(read, point));
     }
 
-    /** Several readings of a point: each must be Negative. */
+    /** Several readings of a point: each must be Negative; an Invalid without a sign of allergen proves nothing. */
     private static Optional<Boolean> negative(List<TestRows.Tested> read, Sampling point) {
         return read.stream()
-                .filter(each -> each.what().equals(point))
+                .filter(each -> each.what().equals(point) && each.says())
                 .map(TestRows.Tested::negative)
                 .reduce((one, other) -> one && other);
     }

@@ -45,6 +45,7 @@ import wickbench.plant.programme.Excused;
 import wickbench.plant.programme.Maintained;
 import wickbench.plant.site.FloorPicture;
 import wickbench.plant.site.Spot;
+import wickbench.plant.terms.PlantWords;
 
 /** Does what is done about the plant, each act after a look at what it rests on. */
 @Component
@@ -52,7 +53,8 @@ public final class PlantDoing implements PlantKeeping {
     /** So many digits place a point to a pixel on any picture that is taken. */
     private static final MathContext DIGITS = new MathContext(6);
 
-    private static final int TURNED = 5;
+    /** Of a picture that is shown as it is stored (CIPA DC-008, tag 0x0112). */
+    private static final int UPRIGHT = 1;
 
     private final Home home;
     private final Journal journal;
@@ -73,6 +75,11 @@ public final class PlantDoing implements PlantKeeping {
         this.authority = authority;
         this.book = book;
         this.attachments = attachments;
+    }
+
+    @Override
+    public Stated read(Path file) {
+        return PlantFile.read(file);
     }
 
     @Override
@@ -201,12 +208,10 @@ public final class PlantDoing implements PlantKeeping {
                         found.height(),
                         Picture.MOST_PIXELS);
             }
-            boolean turned = found.orientation() >= TURNED;
-            return new FloorPicture(
-                    looked.content(),
-                    turned ? found.height() : found.width(),
-                    turned ? found.width() : found.height(),
-                    name);
+            if (found.orientation() != UPRIGHT) {
+                throw Said.wrong(name, "picture.unfit.turned");
+            }
+            return new FloorPicture(looked.content(), found.width(), found.height(), name);
         } catch (NoSuchFileException e) {
             throw Said.wrong(name, "matrix.absent");
         } catch (IOException e) {

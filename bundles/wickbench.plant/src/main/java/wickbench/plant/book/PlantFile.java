@@ -21,6 +21,7 @@ import wickbench.plant.product.Product;
 import wickbench.plant.programme.Rule;
 import wickbench.plant.site.Line;
 import wickbench.plant.site.Point;
+import wickbench.plant.terms.PlantWords;
 
 /** A plant in one JSON file; the schema is {@code docs/formats/plant-1.schema.json}. */
 public final class PlantFile {

@@ -3,6 +3,7 @@ package wickbench.plant.book;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
+import wickbench.plant.terms.PlantWords;
 
 /** Why something that was said is not taken. */
 final class Said {

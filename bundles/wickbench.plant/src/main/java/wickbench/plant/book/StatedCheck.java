@@ -14,6 +14,7 @@ import wickbench.plant.Thing;
 import wickbench.plant.programme.Programme.Held;
 import wickbench.plant.programme.Rule;
 import wickbench.plant.site.Sampling;
+import wickbench.plant.terms.PlantWords;
 
 /** Whether things that are stated together name only what there is. */
 final class StatedCheck {

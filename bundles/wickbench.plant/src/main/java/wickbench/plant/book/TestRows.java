@@ -41,6 +41,11 @@ final class TestRows {
 
     /** A result that counts. */
     record Tested(UUID result, Sampling what, Instant started, Outcome outcome, boolean holds) {
+        /** Whether it says anything of the place. */
+        boolean says() {
+            return outcome != Outcome.INVALID || holds;
+        }
+
         boolean negative() {
             return outcome == Outcome.NEGATIVE && !holds;
         }

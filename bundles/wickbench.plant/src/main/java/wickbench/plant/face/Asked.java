@@ -11,10 +11,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
-import wickbench.plant.book.PlantWords;
 import wickbench.plant.order.ChangeTable;
 import wickbench.plant.order.DayRequest;
 import wickbench.plant.order.DayRequest.Before;
+import wickbench.plant.terms.PlantWords;
 
 /** Reads what is asked of the order: {@code PRODUCT=VALUE} each. */
 record Asked(ChangeTable table, boolean round) {

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
-import wickbench.plant.book.ChangeWords;
-import wickbench.plant.book.PlantWords;
 import wickbench.plant.changeover.Changeover;
 import wickbench.plant.changeover.Changing;
 import wickbench.plant.changeover.Leaving;
 import wickbench.plant.changeover.Probe;
 import wickbench.plant.product.Product;
+import wickbench.plant.terms.ChangeWords;
+import wickbench.plant.terms.PlantWords;
 
 /** Prints what changes ask for. */
 final class ChangePrint {

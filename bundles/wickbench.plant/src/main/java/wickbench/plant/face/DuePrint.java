@@ -9,8 +9,8 @@ import java.util.Locale;
 import java.util.UUID;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
-import wickbench.plant.book.PlantWords;
 import wickbench.plant.programme.DueItem;
+import wickbench.plant.terms.PlantWords;
 
 /** Prints what is due. */
 final class DuePrint {

@@ -16,8 +16,8 @@ import java.util.stream.IntStream;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.figures.sums.TableText;
-import wickbench.plant.book.PlantWords;
 import wickbench.plant.order.ChangeTable;
+import wickbench.plant.terms.PlantWords;
 
 /**
  * Reads a table of changes: a row for each product that was made, a column for each that follows, in minutes.

@@ -11,7 +11,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import wickbench.api.check.Refusal;
 import wickbench.plant.PlantState;
-import wickbench.plant.book.PlantWords;
 import wickbench.plant.changeover.Changeover;
 import wickbench.plant.changeover.DayTable;
 import wickbench.plant.order.ChangeTable;
@@ -19,6 +18,7 @@ import wickbench.plant.order.DayOrder;
 import wickbench.plant.order.DayOrder.Found;
 import wickbench.plant.order.DayPlanner;
 import wickbench.plant.product.Product;
+import wickbench.plant.terms.PlantWords;
 
 /** Commands that ask: what a change needs, in which order, what is due. */
 abstract class OrderCommands {

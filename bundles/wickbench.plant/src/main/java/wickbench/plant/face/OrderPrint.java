@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
-import wickbench.plant.book.PlantWords;
 import wickbench.plant.order.ChangeTable;
 import wickbench.plant.order.DayOrder.Found;
+import wickbench.plant.terms.PlantWords;
 
 /** Prints an order: a table for people, one value for machines. */
 record OrderPrint(ChangeTable table, boolean round, Terminal terminal) {

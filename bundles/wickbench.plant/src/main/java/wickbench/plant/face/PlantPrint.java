@@ -11,14 +11,14 @@ import wickbench.plant.PlantState;
 import wickbench.plant.allergen.Allergen;
 import wickbench.plant.allergen.AllergenList;
 import wickbench.plant.allergen.Allergens;
-import wickbench.plant.book.ChangeWords;
-import wickbench.plant.book.PlantWords;
-import wickbench.plant.book.ProductWords;
 import wickbench.plant.clean.Series;
 import wickbench.plant.clean.Validation;
 import wickbench.plant.product.Product;
 import wickbench.plant.product.WorstCase;
 import wickbench.plant.programme.Programme.Held;
+import wickbench.plant.terms.ChangeWords;
+import wickbench.plant.terms.PlantWords;
+import wickbench.plant.terms.ProductWords;
 
 /** Prints what is stated of the plant. */
 final class PlantPrint {

@@ -14,7 +14,6 @@ import wickbench.plant.Retired;
 import wickbench.plant.Stated;
 import wickbench.plant.Thing;
 import wickbench.plant.book.PlantFile;
-import wickbench.plant.book.PlantWords;
 import wickbench.plant.changeover.ChangeMade;
 import wickbench.plant.clean.Clean;
 import wickbench.plant.product.Contained;
@@ -27,6 +26,7 @@ import wickbench.plant.site.Line;
 import wickbench.plant.site.Point;
 import wickbench.plant.site.Spot;
 import wickbench.plant.site.Surface;
+import wickbench.plant.terms.PlantWords;
 
 /** Commands that state what there is, from a file or one by one, and what has happened. */
 abstract class StateCommands extends OrderCommands {

@@ -16,10 +16,10 @@ import wickbench.api.check.Complaint;
 import wickbench.api.method.MethodId;
 import wickbench.api.words.Coded;
 import wickbench.plant.allergen.Allergens;
-import wickbench.plant.book.PlantWords;
 import wickbench.plant.product.Contained;
 import wickbench.plant.product.Form;
 import wickbench.plant.site.Sampling;
+import wickbench.plant.terms.PlantWords;
 
 /** What was typed, as what it means. */
 final class Typed {

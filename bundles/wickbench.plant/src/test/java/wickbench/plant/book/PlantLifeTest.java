@@ -167,7 +167,10 @@ class PlantLifeTest {
         home.read("L2 pump seal", "milk-swab-wet", false);
         home.read("L2 pump seal", "hazelnut-swab-dry", false);
         assertThat(look("L2 pump seal", before.minusSeconds(1)).latest()).isEmpty();
-        assertThat(look("L2 pump seal", between.minusSeconds(1)).latest().orElseThrow().outcome())
+        assertThat(look("L2 pump seal", between.minusSeconds(1))
+                        .latest()
+                        .orElseThrow()
+                        .outcome())
                 .isEqualTo(Outcome.POSITIVE);
         assertThat(look("L2 pump seal", home.book.now()).latest().orElseThrow().outcome())
                 .isEqualTo(Outcome.NEGATIVE);

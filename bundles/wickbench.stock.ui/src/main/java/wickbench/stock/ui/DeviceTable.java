@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import wickbench.stock.Device;
 import wickbench.stock.StockTerms;
 import wickbench.widgets.Column;
+import wickbench.widgets.FreshRows;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Shape;

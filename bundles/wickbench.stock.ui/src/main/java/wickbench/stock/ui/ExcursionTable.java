@@ -9,6 +9,7 @@ import wickbench.stock.Cause;
 import wickbench.stock.Excursion;
 import wickbench.stock.StockTerms;
 import wickbench.widgets.Column;
+import wickbench.widgets.FreshRows;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Shape;

@@ -12,6 +12,7 @@ import wickbench.stock.LotState;
 import wickbench.stock.StockTerms;
 import wickbench.widgets.Bar;
 import wickbench.widgets.Column;
+import wickbench.widgets.FreshRows;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Shape;

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import wickbench.stock.Outlook;
 import wickbench.widgets.Column;
+import wickbench.widgets.FreshRows;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Shape;

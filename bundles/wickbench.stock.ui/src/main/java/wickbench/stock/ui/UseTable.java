@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import wickbench.stock.Use;
 import wickbench.widgets.Column;
+import wickbench.widgets.FreshRows;
 import wickbench.widgets.Mark;
 import wickbench.widgets.TableSpec;
 

@@ -1,25 +1,21 @@
-package wickbench.stock.ui;
+package wickbench.widgets;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
-import wickbench.widgets.Ask;
-import wickbench.widgets.Column;
-import wickbench.widgets.RowSource;
-import wickbench.widgets.Slice;
 
 /**
  * Rows read anew each time a table begins from its first.
  *
  * @param <T> the row
  */
-final class FreshRows<T> implements RowSource<T> {
+public final class FreshRows<T> implements RowSource<T> {
     private final Supplier<List<T>> read;
     private final List<Column<T>> columns;
     private volatile RowSource<T> now;
 
-    FreshRows(Supplier<List<T>> read, List<Column<T>> columns) {
+    public FreshRows(Supplier<List<T>> read, List<Column<T>> columns) {
         this.read = read;
         this.columns = columns;
         this.now = RowSource.of(List.of(), columns);

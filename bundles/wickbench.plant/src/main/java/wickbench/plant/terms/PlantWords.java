@@ -1,4 +1,4 @@
-package wickbench.plant.book;
+package wickbench.plant.terms;
 
 import wickbench.api.words.Words;
 

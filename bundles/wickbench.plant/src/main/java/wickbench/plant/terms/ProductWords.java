@@ -1,4 +1,4 @@
-package wickbench.plant.book;
+package wickbench.plant.terms;
 
 import java.util.stream.Collectors;
 import wickbench.plant.product.Product;

@@ -1,0 +1,161 @@
+package wickbench.plant.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import wickbench.plant.PlantState;
+import wickbench.plant.changeover.Changeover;
+import wickbench.plant.terms.PlantTerms;
+import wickbench.shell.PageContext;
+import wickbench.widgets.Controls;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Names;
+import wickbench.widgets.Note;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
+
+/** The order of the day: today's products in the order that takes the least time for changes, and what it saves. */
+final class OrderRoom implements Room {
+    private final PageContext context;
+    private final PlantDoors doors;
+    private final Composite room;
+    private Optional<Open> open = Optional.empty();
+
+    private record Open(LinePick line, Text products, Note said, OrderBars bars, Composite steps) {}
+
+    OrderRoom(Composite parent, PageContext context, PlantDoors doors) {
+        this.context = context;
+        this.doors = doors;
+        room = context.theme().controls().box(parent, 1);
+        reload();
+    }
+
+    @Override
+    public Composite control() {
+        return room;
+    }
+
+    @Override
+    public void reload() {
+        context.jobs()
+                .run(
+                        PlantUiWords.get("order.reading"),
+                        progress -> doors.book().at(doors.book().now()),
+                        this::take);
+    }
+
+    private void take(PlantState plant) {
+        if (open.isEmpty()) {
+            for (Control child : room.getChildren()) {
+                child.dispose();
+            }
+            if (plant.products().isEmpty()) {
+                Nothing.yet(room, context, "empty");
+                context.ready();
+            } else {
+                fill(plant);
+            }
+        }
+        open.ifPresent(now -> now.line().offer(plant));
+        open.filter(now -> now.products().getText().isBlank()).ifPresent(now -> propose(plant, now));
+        room.layout(true, true);
+    }
+
+    private void fill(PlantState plant) {
+        Theme theme = context.theme();
+        Controls controls = theme.controls();
+        Composite bar = controls.row(room);
+        LinePick line = new LinePick(
+                bar,
+                context,
+                chosen -> open.ifPresent(now -> {
+                    now.products().setText("");
+                    reload();
+                }));
+        Composite ask = Fit.wide(controls.box(room, 3));
+        controls.label(ask, Type.BODY, PlantUiWords.get("order.products"));
+        Text products = Fit.wide(Names.give(controls.field(ask), () -> PlantUiWords.get("order.products")));
+        products.addListener(SWT.DefaultSelection, event -> plan());
+        controls.mainButton(ask, PlantUiWords.get("order.verb"), this::plan);
+        Note said = Fit.wide(new Note(room, theme, Meaning.NOTICE, PlantUiWords.get("order.first")));
+        OrderBars bars = Fit.wide(new OrderBars(room, theme));
+        Composite steps = Fit.grow(controls.box(room, 1));
+        Label caution = controls.text(room, Type.SMALL, PlantTerms.said("order.caution"));
+        caution.setForeground(theme.color(theme.palette().quiet()));
+        caution.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
+        open = Optional.of(new Open(line, products, said, bars, steps));
+    }
+
+    /** Proposes every product of the line that may be changed to and from, in the order in which they are stated. */
+    private void propose(PlantState plant, Open now) {
+        now.line().line().ifPresent(line -> {
+            now.products()
+                    .setText(String.join(
+                            ", ",
+                            plant.productsOf(line.id()).stream()
+                                    .filter(product -> product.stated())
+                                    .limit(wickbench.plant.order.DayPlanner.PROVEN)
+                                    .map(product -> product.id())
+                                    .toList()));
+            plan();
+        });
+    }
+
+    private void plan() {
+        open.ifPresent(now -> now.line().line().ifPresent(line -> {
+            String typed = now.products().getText();
+            context.jobs()
+                    .run(
+                            PlantUiWords.get("order.planning"),
+                            progress -> DayAsked.plan(doors.book(), line.id(), typed),
+                            this::show,
+                            failure -> say(String.valueOf(failure.getMessage())));
+        }));
+    }
+
+    private void say(String text) {
+        open.ifPresent(now -> now.said().say(text));
+        room.layout(true, true);
+        context.ready();
+    }
+
+    private void show(DayAsked day) {
+        Open now = open.orElseThrow();
+        List<OrderBars.Day> bars = new ArrayList<>(
+                List.of(new OrderBars.Day(PlantUiWords.get("bars.entered"), day.changes(day.entered()))));
+        day.best().ifPresent(best -> bars.add(new OrderBars.Day(PlantUiWords.get("bars.best"), day.changes(best))));
+        now.bars().show(bars);
+        for (Control child : now.steps().getChildren()) {
+            child.dispose();
+        }
+        day.best().ifPresent(best -> steps(now.steps(), day, best));
+        say(day.says());
+    }
+
+    private void steps(Composite into, DayAsked day, List<Integer> best) {
+        Controls controls = context.theme().controls();
+        Composite grid = Fit.wide(controls.box(into, 3));
+        List<Changeover> changes = day.changes(best);
+        IntStream.range(0, best.size()).forEach(place -> {
+            controls.label(grid, Type.STRONG, PlantUiWords.get("order.place", place + 1));
+            controls.label(grid, Type.BODY, day.products().get(best.get(place)).name());
+            String change =
+                    place == 0 ? "" : ChangeMarks.of(changes.get(place - 1)).word();
+            Label words = controls.label(grid, Type.BODY, change);
+            words.setForeground(context.theme().color(context.theme().palette().quiet()));
+        });
+    }
+
+    @Override
+    public void focus() {
+        open.ifPresent(now -> now.products().setFocus());
+    }
+}

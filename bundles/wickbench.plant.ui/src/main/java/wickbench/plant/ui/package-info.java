@@ -1,0 +1,2 @@
+/** The page Plant. */
+package wickbench.plant.ui;
