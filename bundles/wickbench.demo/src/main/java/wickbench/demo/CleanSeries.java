@@ -39,7 +39,8 @@ final class CleanSeries {
                 line.week().stream().distinct().map(plant::product).toList();
         Plant.Product worst = made.stream()
                 .max(Comparator.comparing(
-                        (Plant.Product product) -> sampled(line, product).size()))
+                        (Plant.Product product) -> sampled(line, product).size())
+                        .thenComparing(plant.products()::indexOf))
                 .orElseThrow();
         TreeSet<String> all = new TreeSet<>();
         made.forEach(product -> all.addAll(product.allergens()));
@@ -74,7 +75,7 @@ final class CleanSeries {
         return Json.object()
                 .with("clean", clean)
                 .with("product", worst.id())
-                .with("reasons", Json.texts(List.of("hardest-soil", "most-allergens")))
+                .with("reasons", Json.texts(List.of("hardest-soil", "highest-share")))
                 .with("allergens", Json.texts(allergens))
                 .with(
                         "points",

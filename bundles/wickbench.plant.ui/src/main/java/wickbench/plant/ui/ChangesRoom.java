@@ -115,7 +115,7 @@ final class ChangesRoom implements Room {
         MatrixGrid grid = new MatrixGrid(scroll, context.theme(), this::explain);
         scroll.setContent(grid);
         Scroller side = new Scroller(sash, context.theme());
-        sash.setWeights(62, 38);
+        sash.setWeights(66, 34);
         open = Optional.of(new Open(line, grid, scroll, side));
     }
 

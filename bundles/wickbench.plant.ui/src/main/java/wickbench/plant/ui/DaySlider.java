@@ -41,7 +41,7 @@ final class DaySlider {
         Names.give(scale, () -> PlantUiWords.get("slider.name", day()));
         words = controls.label(bar, Type.STRONG, "");
         GridData room = new GridData(SWT.RIGHT, SWT.CENTER, false, false);
-        room.widthHint = context.theme().px(150);
+        room.widthHint = context.theme().px(210);
         words.setLayoutData(room);
         scale.addListener(SWT.Selection, event -> moved());
         say();

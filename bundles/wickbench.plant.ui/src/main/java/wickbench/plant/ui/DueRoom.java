@@ -103,7 +103,7 @@ final class DueRoom implements Room {
         sash.setSashWidth(context.theme().metrics().grid(1));
         TableKit<DueItem> table = new TableKit<>(sash, context, new DueTable(known.times()).of(() -> items));
         Scroller side = new Scroller(sash, context.theme());
-        sash.setWeights(64, 36);
+        sash.setWeights(68, 32);
         Composite bar = controls.row(room);
         Button run = controls.mainButton(bar, PlantUiWords.get("due.run"), this::run);
         Button excuse = controls.button(bar, PlantUiWords.get("due.excuse"), this::excuse);

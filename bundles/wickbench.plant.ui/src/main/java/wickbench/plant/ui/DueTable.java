@@ -19,12 +19,10 @@ record DueTable(SiteTimes times) {
 
     TableSpec<DueItem> of(Supplier<List<DueItem>> items) {
         List<Column<DueItem>> columns = List.of(
-                Column.<DueItem>marked("state", title("state"), 150, item -> mark(item.state())),
+                Column.<DueItem>marked("state", title("state"), 110, item -> mark(item.state())),
                 text("line", 60, item -> item.rule().line()),
-                text("about", 250, DueTable::about),
-                text(
-                        "missing",
-                        100,
+                text("about", 190, DueTable::about),
+                text("missing", 90,
                         item -> PlantUiWords.get(
                                 "due.of", item.missing().size(), item.samples().size())),
                 text("since", 130, item -> times.minute(item.since())),

@@ -19,7 +19,7 @@ import wickbench.widgets.Type;
 
 /** All changes of a line: rows from, columns to. Arrows, Home and End go from cell to cell. */
 final class MatrixGrid extends Canvas {
-    private static final int CELL = 122;
+    private static final int CELL = 134;
     private static final int ROW = 40;
     private static final int LEFT = 150;
     private static final int TOP = 46;
@@ -28,7 +28,7 @@ final class MatrixGrid extends Canvas {
     private final Consumer<Changeover> chosen;
     private List<List<Changeover>> rows = List.of();
     private int row;
-    private int column;
+    private int column = 1;
 
     MatrixGrid(Composite parent, Theme theme, Consumer<Changeover> chosen) {
         super(parent, SWT.DOUBLE_BUFFERED);

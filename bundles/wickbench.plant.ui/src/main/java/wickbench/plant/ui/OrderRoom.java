@@ -28,6 +28,7 @@ final class OrderRoom implements Room {
     private final PlantDoors doors;
     private final Composite room;
     private Optional<Open> open = Optional.empty();
+    private Optional<String> wanted = Optional.empty();
 
     private record Open(LinePick line, Text products, Note said, OrderBars bars, Composite steps) {}
 
@@ -64,7 +65,14 @@ final class OrderRoom implements Room {
                 fill(plant);
             }
         }
-        open.ifPresent(now -> now.line().offer(plant));
+        open.ifPresent(now -> {
+            now.line().offer(plant);
+            wanted.ifPresent(line -> {
+                now.line().choose(line);
+                now.products().setText("");
+            });
+            wanted = Optional.empty();
+        });
         open.filter(now -> now.products().getText().isBlank()).ifPresent(now -> propose(plant, now));
         room.layout(true, true);
     }
@@ -152,6 +160,13 @@ final class OrderRoom implements Room {
             Label words = controls.label(grid, Type.BODY, change);
             words.setForeground(context.theme().color(context.theme().palette().quiet()));
         });
+    }
+
+    /** Proposes the products of a line. */
+    @Override
+    public void show(String line) {
+        wanted = Optional.of(line);
+        reload();
     }
 
     @Override
