@@ -38,8 +38,8 @@ final class CleanSeries {
         List<Plant.Product> made =
                 line.week().stream().distinct().map(plant::product).toList();
         Plant.Product worst = made.stream()
-                .max(Comparator.comparing(
-                        (Plant.Product product) -> sampled(line, product).size())
+                .max(Comparator.comparing((Plant.Product product) ->
+                                sampled(line, product).size())
                         .thenComparing(plant.products()::indexOf))
                 .orElseThrow();
         TreeSet<String> all = new TreeSet<>();

@@ -22,7 +22,9 @@ record DueTable(SiteTimes times) {
                 Column.<DueItem>marked("state", title("state"), 110, item -> mark(item.state())),
                 text("line", 60, item -> item.rule().line()),
                 text("about", 190, DueTable::about),
-                text("missing", 90,
+                text(
+                        "missing",
+                        90,
                         item -> PlantUiWords.get(
                                 "due.of", item.missing().size(), item.samples().size())),
                 text("since", 130, item -> times.minute(item.since())),
