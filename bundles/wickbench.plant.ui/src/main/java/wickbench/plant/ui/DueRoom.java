@@ -190,8 +190,11 @@ final class DueRoom implements Room {
         });
     }
 
+    /** The one that was chosen, also while the table reads its rows anew. */
     private Optional<DueItem> selected() {
-        return open.flatMap(now -> now.table().selected().stream().findFirst());
+        return items.stream()
+                .filter(item -> chosen.filter(item.key()::equals).isPresent())
+                .findFirst();
     }
 
     /** Goes to the bench, where a run is filled in with what is still to be sampled. */
