@@ -2,6 +2,7 @@ package wickbench.plant.ui;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -20,6 +21,7 @@ import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
 import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.PageKeys;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.Shape;
 import wickbench.widgets.TableKit;
@@ -45,6 +47,7 @@ final class DueRoom implements Room {
         this.context = context;
         this.doors = doors;
         room = context.theme().controls().box(parent, 1);
+        new PageKeys(room, Map.of(SWT.F4, this::run));
         reload();
     }
 

@@ -93,7 +93,7 @@ class PlantPageTest {
                 .orElseThrow();
         desk.picture("plant-due");
         page.front().focus();
-        keys.enter();
+        keys.key(SWT.F4);
         desk.await(() -> said("page bench at due:" + item.key()));
     }
 
