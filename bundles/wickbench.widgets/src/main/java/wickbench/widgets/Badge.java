@@ -1,5 +1,6 @@
 package wickbench.widgets;
 
+import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -15,6 +16,8 @@ import org.eclipse.swt.widgets.Control;
 
 /** A state said three times: by word, shape and colour. */
 public final class Badge extends Canvas {
+    private static final List<Type> SMALLER = List.of(Type.TITLE, Type.HEADING, Type.STRONG, Type.SMALL);
+
     private final Theme theme;
     private final Type type;
     private Mark mark;
@@ -50,22 +53,38 @@ public final class Badge extends Canvas {
         gc.setFont(theme.font(type));
         Point words = gc.textExtent(mark.word());
         gc.dispose();
-        return new Point(words.x + side(words.y) + 3 * gap(), words.y + gap());
+        return new Point(wide(words), words.y + gap());
     }
 
     private void paint(GC gc) {
         Rectangle area = getClientArea();
-        gc.setFont(theme.font(type));
         gc.setAntialias(SWT.ON);
-        int height = gc.textExtent(mark.word()).y;
+        Point words = fitting(gc, area.width);
         Tone tone = theme.tone(mark.meaning());
         gc.setBackground(theme.color(tone.wash()));
-        gc.fillRoundRectangle(0, 0, area.width, area.height, theme.px(8), theme.px(8));
-        int side = side(height);
+        gc.fillRoundRectangle(0, 0, Math.min(area.width, wide(words)), area.height, theme.px(8), theme.px(8));
+        int side = side(words.y);
         ShapePainter.paint(
                 gc, theme, mark.shape(), mark.meaning(), new Rectangle(gap(), (area.height - side) / 2, side, side));
         gc.setForeground(theme.color(tone.ink()));
-        gc.drawText(mark.word(), side + 2 * gap(), (area.height - height) / 2, true);
+        gc.drawText(mark.word(), side + 2 * gap(), (area.height - words.y) / 2, true);
+    }
+
+    /** Takes the largest type, its own at most, in which the words fit; a word cut off would say something else. */
+    private Point fitting(GC gc, int room) {
+        gc.setFont(theme.font(type));
+        Point words = gc.textExtent(mark.word());
+        for (Type smaller : SMALLER) {
+            if (wide(words) > room && smaller.pixels() < type.pixels()) {
+                gc.setFont(theme.font(smaller));
+                words = gc.textExtent(mark.word());
+            }
+        }
+        return words;
+    }
+
+    private int wide(Point words) {
+        return words.x + side(words.y) + 3 * gap();
     }
 
     private int gap() {

@@ -63,7 +63,7 @@ record CaseCard(Composite parent, Theme theme, ActDoors.Known known, Instant now
                         Type.BODY,
                         row.sample() + " \u00b7 " + row.method() + " \u00b7 "
                                 + known.times().minute(row.happened()));
-        new Badge(parent, theme, Type.LARGE, outcome(row));
+        Fit.wide(new Badge(parent, theme, Type.LARGE, outcome(row)));
         if (of.clash()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("case.clash")));
         }

@@ -47,7 +47,7 @@ record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
     private void head(ResultRow row, Verdict verdict) {
         theme.controls().text(parent, Type.HEADING, row.place());
         theme.controls().text(parent, Type.BODY, where(row));
-        new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome(), row.dilution()));
+        Fit.wide(new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome(), row.dilution())));
         theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict, row.dilution()));
         String review = row.reviewed()
                 .map(found -> LedgerUiWords.get("result.reviewed", people.name(found.by()), times().minute(found.at())))

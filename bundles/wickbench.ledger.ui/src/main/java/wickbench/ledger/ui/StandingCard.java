@@ -31,7 +31,7 @@ record StandingCard(Composite parent, Theme theme, ActDoors.Known known, Instant
                         LedgerUiWords.get(
                                 "standing." + standing.subject().sort().code(),
                                 standing.subject().name()));
-        new Badge(parent, theme, Type.LARGE, verdict(standing));
+        Fit.wide(new Badge(parent, theme, Type.LARGE, verdict(standing)));
         if (standing.calledBack()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("standing.back")));
         }
