@@ -95,6 +95,13 @@ final class Jobs {
         return develop[job] + look[job];
     }
 
+    /** Tells whether a job is looked at as long as another, and neither develops longer nor may be looked at later after its start. */
+    boolean noSlower(int job, int other) {
+        return look[job] == look[other]
+                && develop[job] <= develop[other]
+                && develop[job] + slack[job] <= develop[other] + slack[other];
+    }
+
     private record Kind(long hands, long develop, long look, long slack) {}
 
     private int[][] classes() {

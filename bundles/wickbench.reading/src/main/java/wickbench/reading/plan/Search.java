@@ -29,8 +29,7 @@ final class Search {
     private final int[] read;
     private final Bound bound;
     private final int blocks;
-    private final int[][] moves;
-    private final long[][] begins;
+    private final Candidates candidates;
     private final int[] found;
     private final int[] next;
     private final int[] laid;
@@ -48,8 +47,7 @@ final class Search {
         dipped = jobs.running.clone();
         read = new int[jobs.classes.length];
         blocks = jobs.blocks();
-        moves = new int[blocks][2 * jobs.classes.length];
-        begins = new long[blocks][2 * jobs.classes.length];
+        candidates = new Candidates(jobs, blocks);
         found = new int[blocks];
         next = new int[blocks];
         laid = new int[blocks];
@@ -95,7 +93,7 @@ final class Search {
                 effort--;
                 strays -= turn;
                 strayed[depth] = turn;
-                lay(depth, moves[depth][turn]);
+                lay(depth, candidates.at(depth, turn));
             } else {
                 back();
             }
@@ -104,7 +102,7 @@ final class Search {
 
     private void open(int depth) {
         next[depth] = 0;
-        found[depth] = moves(depth);
+        found[depth] = candidates.list(depth, order, dipped, read);
     }
 
     private boolean more(int depth) {
@@ -144,33 +142,5 @@ final class Search {
         } else {
             dipped[move] += by;
         }
-    }
-
-    /** Lays out the moves by their begin, reading before starting among equals. */
-    private int moves(int depth) {
-        int count = 0;
-        for (int c = 0; c < jobs.classes.length; c++) {
-            if (read[c] < dipped[c]) {
-                count = insert(depth, count, -1 - c, order.readable(jobs.classes[c][read[c]]));
-            }
-        }
-        for (int c = 0; c < jobs.classes.length; c++) {
-            if (dipped[c] < jobs.classes[c].length) {
-                count = insert(depth, count, c, order.end());
-            }
-        }
-        return count;
-    }
-
-    private int insert(int depth, int count, int move, long begin) {
-        int place = count;
-        while (place > 0 && begins[depth][place - 1] > begin) {
-            moves[depth][place] = moves[depth][place - 1];
-            begins[depth][place] = begins[depth][place - 1];
-            place--;
-        }
-        moves[depth][place] = move;
-        begins[depth][place] = begin;
-        return count + 1;
     }
 }
