@@ -1,6 +1,5 @@
 package wickbench.bench.ui;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,8 +10,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import wickbench.api.method.Method;
 import wickbench.api.person.PersonId;
-import wickbench.api.reading.DueControl;
-import wickbench.api.reading.Reading;
 import wickbench.bench.run.Moment;
 import wickbench.bench.run.RunEvent;
 import wickbench.bench.run.RunStrip;
@@ -27,7 +24,7 @@ import wickbench.widgets.Type;
 import wickbench.widgets.Wide;
 
 /** Who, by which method, with which lot, and the samples of a run; or one more sample of a run under way. */
-final class NewRunStage implements RunStage {
+final class NewRunStage implements RunStage, StripFiller.Hearer {
     private static final int SIDE = 340;
     private static final int NAMED = 2;
     private static final List<Item> ANEW = List.of(
@@ -39,7 +36,6 @@ final class NewRunStage implements RunStage {
     private final Composite box;
     private final Scroller scroll;
     private final EntryForm form;
-    private final StripList list;
     private final PaceFields pace;
     private final OwedList owed;
     private final Label words;
@@ -48,7 +44,8 @@ final class NewRunStage implements RunStage {
     private final Button plan;
     private final BenchPerson person;
     private final FormChoices offers;
-    private final List<RunStrip> strips = new ArrayList<>();
+    private final NewStrips strips;
+    private final StripFiller filler;
     private Choices choices = new Choices(List.of(), List.of());
     private Optional<SiteClock> clock = Optional.empty();
     private Optional<Method> method = Optional.empty();
@@ -56,8 +53,6 @@ final class NewRunStage implements RunStage {
     private String kit = "";
     private Optional<RunDraft> draft = Optional.empty();
     private boolean forRun;
-    private boolean waits;
-    private Optional<String> due = Optional.empty();
     private String note = "";
 
     NewRunStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
@@ -75,7 +70,7 @@ final class NewRunStage implements RunStage {
         GridData side = new GridData(SWT.FILL, SWT.FILL, false, true);
         side.widthHint = theme.px(SIDE);
         beside.setLayoutData(side);
-        list = new StripList(beside, theme);
+        StripList list = new StripList(beside, theme);
         Fit.grow(list.control());
         pace = new PaceFields(scroll.content(), context, acts::pace);
         owed = new OwedList(beside, context, doors, NAMED, this::owedLooked);
@@ -89,6 +84,8 @@ final class NewRunStage implements RunStage {
         plan = Wide.button(controls.mainButton(bar, FlowWords.get("new.plan"), this::toPlan), theme);
         person = new BenchPerson(context, doors, form, Item.OPERATOR, this::changed);
         offers = new FormChoices(context, doors, form);
+        strips = new NewStrips(list, offers::drawn);
+        filler = new StripFiller(context, doors, form, person, strips, () -> clock.map(known -> choices), this);
         Enter.heard(box, this::enter);
         new PageKeys(
                 box,
@@ -111,7 +108,7 @@ final class NewRunStage implements RunStage {
     }
 
     List<RunStrip> strips() {
-        return List.copyOf(strips);
+        return strips.all();
     }
 
     String said() {
@@ -126,7 +123,7 @@ final class NewRunStage implements RunStage {
     Optional<RunDraft> draft() {
         boolean typed = form.texts().values().stream().anyMatch(text -> !text.isBlank());
         return typed || !strips.isEmpty()
-                ? Optional.of(new RunDraft(form.texts(), form.preChecks(), strips))
+                ? Optional.of(new RunDraft(form.texts(), form.preChecks(), strips.all()))
                 : Optional.empty();
     }
 
@@ -141,9 +138,7 @@ final class NewRunStage implements RunStage {
     private void putBack() {
         draft.ifPresent(before -> {
             draft = Optional.empty();
-            strips.clear();
-            strips.addAll(before.strips());
-            list.show(strips);
+            strips.put(before.strips());
             before.texts().forEach(form::put);
             changed();
             form.preChecks(before.preChecks());
@@ -165,9 +160,8 @@ final class NewRunStage implements RunStage {
 
     /** Starts over with another run; who, method and lot stay. */
     void another() {
-        strips.clear();
+        strips.put(List.of());
         forRun = false;
-        list.show(strips);
         clear();
     }
 
@@ -195,8 +189,14 @@ final class NewRunStage implements RunStage {
 
     /** Fills in a strip for each part of what is owed that a strip does, once it is known what that is. */
     void owed() {
-        waits = true;
+        filler.wantOwed();
         lookIfKnown();
+    }
+
+    /** Fills in a strip for each sample of something due, once the methods are known and somebody has said who they are. */
+    void due(String key) {
+        filler.wantDue(key);
+        changed();
     }
 
     /** A strip for what is owed needs the methods in force, so nothing is asked before they are known. */
@@ -208,109 +208,18 @@ final class NewRunStage implements RunStage {
 
     private void owedLooked() {
         tell();
-        if (waits && clock.isPresent()) {
-            waits = false;
-            context.jobs()
-                    .run(
-                            FlowWords.get("owed.asking"),
-                            progress -> OwedFirst.of(owed.open(), doors),
-                            this::fill,
-                            failure -> say(failure.getMessage()));
-        }
+        filler.owedKnown(owed);
     }
 
-    /** Fills in a strip for each sample of something due, once the methods are known and somebody has said who they are. */
-    void due(String key) {
-        due = Optional.of(key);
+    @Override
+    public void filled(String said) {
         changed();
-    }
-
-    private void fillDue() {
-        if (due.isEmpty() || clock.isEmpty() || person.named().isEmpty()) {
-            return;
-        }
-        String key = due.get();
-        due = Optional.empty();
-        context.jobs()
-                .run(
-                        FlowWords.get("due.asking"),
-                        progress -> DueStrips.ask(key, doors, choices),
-                        this::filled,
-                        failure -> say(failure.getMessage()));
-    }
-
-    private void filled(List<DueStrips.Asked> asked) {
-        if (person.named().isEmpty()) {
-            tell();
-            return;
-        }
-        String typed = doors.lots().isEmpty() ? form.text(Item.LOT) : "";
-        DueStrips made = DueStrips.of(
-                asked, choices, DueStrips.lot(typed), person.named().get());
-        made.strips().forEach(this::keep);
-        list.show(strips);
-        changed();
-        String taken = made.without() == 0 ? "due.taken" : "due.untaken";
-        note = FlowWords.get(
-                asked.isEmpty() ? "due.none-left" : taken, made.strips().size(), made.without());
+        note = said;
         tell();
     }
 
-    private void fill(List<OwedFirst> byStrip) {
-        if (person.named().isEmpty()) {
-            say(FlowWords.get("owed.who"));
-            form.control(Item.OPERATOR).setFocus();
-            return;
-        }
-        OwedStrips filled = new OwedStrips(choices, person.named().get());
-        int before = strips.size();
-        long none = 0;
-        for (OwedFirst one : byStrip) {
-            List<RunStrip> some = filled.of(one);
-            some.forEach(this::keep);
-            none += some.isEmpty() ? 1 : 0;
-        }
-        list.show(strips);
-        changed();
-        String taken = none == 0 ? "owed.taken" : "owed.untaken";
-        note = FlowWords.get(byStrip.isEmpty() ? "owed.no-strip" : taken, strips.size() - before, none);
-        tell();
-    }
-
-    /** Adds a strip for each run control that the site asks for and this run lacks. */
-    private void controls() {
-        List<Reading> run = strips.stream().map(RunStrip::unread).toList();
-        context.jobs()
-                .run(
-                        FlowWords.get("gate.asking"),
-                        progress -> doors.advice().controlsDue(run),
-                        this::controlled,
-                        failure -> say(failure.getMessage()));
-    }
-
-    private void controlled(List<DueControl> due) {
-        due.forEach(one -> choices.method(one.method().value())
-                .ifPresent(asked ->
-                        keep(ControlStrips.of(one, asked, strips.get(0).unread().operator()))));
-        list.show(strips);
-        changed();
-        note = FlowWords.get(due.isEmpty() ? "new.controls-none" : "new.controls-added", ControlStrips.words(due));
-        tell();
-    }
-
-    /** A sample that waits in the list already is not put there twice. */
-    private void keep(RunStrip strip) {
-        boolean there = strips.stream()
-                .anyMatch(other -> other.unread().sample().equals(strip.unread().sample())
-                        && other.unread().method().equals(strip.unread().method())
-                        && other.unread().lot().equals(strip.unread().lot()));
-        if (!there) {
-            strips.add(new RunStrip(
-                    strips.size() + 1, strip.unread(), strip.develop(), strip.window(), strip.clean(), offers.drawn()));
-        }
-    }
-
-    private void say(String text) {
+    @Override
+    public void say(String text) {
         words.setText(text);
         words.requestLayout();
     }
@@ -335,7 +244,7 @@ final class NewRunStage implements RunStage {
             return;
         }
         RunStrip strip = RunStrip.of(
-                strips.size() + 1, method.orElseThrow(), check.reading().orElseThrow(), check.clean(), offers.drawn());
+                strips.next(), method.orElseThrow(), check.reading().orElseThrow(), check.clean(), offers.drawn());
         if (forRun) {
             acts.happened(
                     new RunEvent.Added(strip),
@@ -347,10 +256,13 @@ final class NewRunStage implements RunStage {
                     words::setText);
         } else {
             strips.add(strip);
-            list.show(strips);
             clear();
             form.control(Item.SAMPLE).setFocus();
         }
+    }
+
+    private void controls() {
+        filler.controls();
     }
 
     private void clear() {
@@ -361,9 +273,8 @@ final class NewRunStage implements RunStage {
 
     private void remove() {
         if (!strips.isEmpty()) {
-            strips.remove(strips.size() - 1);
+            strips.removeLast();
             note = "";
-            list.show(strips);
             changed();
         }
     }
@@ -396,7 +307,7 @@ final class NewRunStage implements RunStage {
         check = FormReader.check(new Typed(form.texts(), form.preChecks()), method, clock.get());
         form.say(check, method);
         tell();
-        fillDue();
+        filler.personKnown();
     }
 
     /** A lot belongs to its kit, and does not stay when that is another. */
@@ -414,7 +325,7 @@ final class NewRunStage implements RunStage {
         String next = needed.isEmpty() ? FlowWords.get(forRun ? "new.enter-one" : "new.enter") : needed;
         // what was filled in is said until one goes on with the form
         boolean untouched = form.text(Item.SAMPLE).isBlank();
-        boolean waiting = due.isPresent() && person.named().isEmpty();
+        boolean waiting = filler.waitsForPerson();
         words.setText(waiting ? FlowWords.get("due.who") : untouched && !note.isEmpty() ? note : next);
         words.requestLayout();
         add.setEnabled(check.reading().isPresent() && person.named().isPresent());
