@@ -115,6 +115,7 @@ final class Readings {
                 new MethodRef(new MethodId(id), 1),
                 "Rinse water, " + id,
                 "Demonstration kit, three lines",
+                Optional.empty(),
                 new Target(id.substring(0, id.indexOf('-')), Basis.TOTAL_PROTEIN, List.of(), List.of()),
                 Format.SANDWICH_HOOK,
                 Map.of(LineRole.CONTROL, "C", LineRole.HOOK, "H", LineRole.TEST, "T"),

@@ -73,7 +73,7 @@ class InsertTest {
         assertThat(lot.inserts()).containsExactly("3");
         assertThat(home.room.history(LOT).get(0).facts())
                 .containsEntry("insert", "4")
-                .containsEntry("insert_compared", "[\"3\"]");
+                .containsEntry("insert_compared", "3");
         home.keeping.waive(LOT, "for the test", KEEPER);
         assertThat(dues()).contains(tuple(Due.What.INSERT, "HZ-1"));
         home.after(Duration.ofHours(2));
@@ -92,7 +92,7 @@ class InsertTest {
                 .extracting(found -> found.rule())
                 .doesNotContain("lot.other-insert");
         // what was compared then stays in the entry
-        assertThat(home.room.history(LOT).get(0).facts()).containsEntry("insert_compared", "[\"3\"]");
+        assertThat(home.room.history(LOT).get(0).facts()).containsEntry("insert_compared", "3");
     }
 
     @Test
