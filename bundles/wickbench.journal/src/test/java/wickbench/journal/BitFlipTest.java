@@ -16,7 +16,7 @@ import wickbench.api.progress.Progress;
 
 /** Every bit of a closed journal flipped, one at a time: each is found, and the entry named. */
 class BitFlipTest {
-    private static final int NOTES = 6;
+    private static final int NOTES = 2;
 
     /** A broken link to the entry before the last: nothing tells which of the two was changed. */
     private static final int CLOSEST = 2;
