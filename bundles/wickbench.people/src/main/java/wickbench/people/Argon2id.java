@@ -12,15 +12,9 @@ import wickbench.api.authority.Passphrase;
 /**
  * Hashes that are dear to guess (RFC 9106), in the usual text form {@code $argon2id$v=19$m=…,t=…,p=…$SALT$HASH}.
  *
- * <p>New ones take 64 MiB and 3 passes (RFC 9106 §4, second recommended option, here in one lane), so that whoever has the file
- * tries less than ten a second on one core. The least that the OWASP Password Storage Cheat Sheet allows, 19 MiB and 2 passes, let
- * through 25 to 30. What was made with other figures is still understood, since the text tells them.
+ * <p>What was made at another cost is still understood, since the text tells it.
  */
 final class Argon2id {
-    static final int MEMORY_KIB = 64 * 1024;
-    static final int PASSES = 3;
-    static final int LANES = 1;
-
     private static final int SALT_BYTES = 16;
     private static final int HASH_BYTES = 32;
     private static final Pattern FORM = Pattern.compile(
@@ -28,14 +22,14 @@ final class Argon2id {
 
     private Argon2id() {}
 
-    static String hash(Passphrase secret, RandomGenerator chance) {
+    static String hash(Passphrase secret, HashCost cost, RandomGenerator chance) {
         byte[] salt = new byte[SALT_BYTES];
         chance.nextBytes(salt);
         byte[] hash = new byte[HASH_BYTES];
-        fill(secret, salt, new int[] {MEMORY_KIB, PASSES, LANES}, hash);
+        fill(secret, salt, cost, hash);
         Base64.Encoder text = Base64.getEncoder().withoutPadding();
-        return "$argon2id$v=19$m=" + MEMORY_KIB + ",t=" + PASSES + ",p=" + LANES + "$" + text.encodeToString(salt) + "$"
-                + text.encodeToString(hash);
+        return "$argon2id$v=19$m=" + cost.memoryKib() + ",t=" + cost.passes() + ",p=" + cost.lanes() + "$"
+                + text.encodeToString(salt) + "$" + text.encodeToString(hash);
     }
 
     /** Tells whether the secret gives this hash; takes as long when it does not. */
@@ -44,23 +38,22 @@ final class Argon2id {
         if (!parts.matches()) {
             throw new IllegalStateException("not a hash that is understood here");
         }
-        int[] costs = {
-            Integer.parseInt(parts.group(1)), Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3))
-        };
+        HashCost cost = new HashCost(
+                Integer.parseInt(parts.group(1)), Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3)));
         byte[] wanted = Base64.getDecoder().decode(parts.group(5));
         byte[] found = new byte[wanted.length];
-        fill(secret, Base64.getDecoder().decode(parts.group(4)), costs, found);
+        fill(secret, Base64.getDecoder().decode(parts.group(4)), cost, found);
         return java.security.MessageDigest.isEqual(wanted, found);
     }
 
-    private static void fill(Passphrase secret, byte[] salt, int[] costs, byte[] hash) {
+    private static void fill(Passphrase secret, byte[] salt, HashCost cost, byte[] hash) {
         Argon2BytesGenerator generator = new Argon2BytesGenerator();
         generator.init(new Argon2Parameters.Builder(Argon2Parameters.ARGON2_id)
                 .withVersion(Argon2Parameters.ARGON2_VERSION_13)
                 .withSalt(salt)
-                .withMemoryAsKB(costs[0])
-                .withIterations(costs[1])
-                .withParallelism(costs[2])
+                .withMemoryAsKB(cost.memoryKib())
+                .withIterations(cost.passes())
+                .withParallelism(cost.lanes())
                 .build());
         byte[] bytes = secret.bytes();
         generator.generateBytes(bytes, hash);

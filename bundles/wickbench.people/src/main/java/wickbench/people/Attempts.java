@@ -37,15 +37,17 @@ final class Attempts {
     private final Home home;
     private final Journal journal;
     private final Index index;
+    private final HashCost cost;
     private final Map<String, Long> turnedAway = new HashMap<>();
 
     /** Waits that this program knows of, by what was typed: who is turned away costs nothing but a look here. */
     private final Map<String, Failures> waits = new HashMap<>();
 
-    Attempts(Home home, Journal journal, Index index) {
+    Attempts(Home home, Journal journal, Index index, HashCost cost) {
         this.home = home;
         this.journal = journal;
         this.index = index;
+        this.cost = cost;
     }
 
     private record Failures(String key, int count, Optional<Instant> last) {
@@ -67,7 +69,7 @@ final class Attempts {
         Failures before = failures(PeopleView.key(person), shown);
         refusePaused(before, who, shown, PeopleView.key(person));
         boolean right = kept.map(hash -> Argon2id.matches(hash, secret)).orElseGet(() -> {
-            Argon2id.hash(secret, home.chance());
+            Argon2id.hash(secret, cost, home.chance());
             return false;
         });
         if (!right) {

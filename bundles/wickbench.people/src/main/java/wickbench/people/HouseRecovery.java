@@ -66,7 +66,7 @@ public final class HouseRecovery implements Recovery {
     public synchronized String seal(Signing by) {
         authority.role(by.who(), Act.SEAL_RECOVERY).orRefuse();
         String code = RecoveryCode.drawn();
-        CodeSealed sealed = new CodeSealed(Argon2id.hash(RecoveryCode.plain(code), home.chance()));
+        CodeSealed sealed = new CodeSealed(files.hash(RecoveryCode.plain(code)));
         Draft draft = draft(CodeSealed.KIND, sealed.body(), by.who());
         journal.append(List.of(authority.authorise(Act.SEAL_RECOVERY, draft, Optional.of(by.passphrase()))));
         return code;

@@ -32,9 +32,13 @@ public final class HouseSignIn implements SignIn {
     @Activate
     public HouseSignIn(
             @Reference Home home, @Reference Journal journal, @Reference Index index, @Reference Roster roster) {
+        this(home, journal, index, roster, HashCost.USUAL);
+    }
+
+    HouseSignIn(Home home, Journal journal, Index index, Roster roster, HashCost cost) {
         this.home = home;
         this.roster = roster;
-        attempts = new Attempts(home, journal, index);
+        attempts = new Attempts(home, journal, index, cost);
         desk = new Sittings(() -> home.clock().instant());
     }
 

@@ -14,26 +14,37 @@ import wickbench.api.journal.Hash;
 public final class SecretFiles {
     private final Home home;
     private final Roster roster;
+    private final HashCost cost;
 
     @Activate
     public SecretFiles(@Reference Home home, @Reference Roster roster) {
+        this(home, roster, HashCost.USUAL);
+    }
+
+    SecretFiles(Home home, Roster roster, HashCost cost) {
         this.home = home;
         this.roster = roster;
+        this.cost = cost;
     }
 
     /** Keeps a new passphrase, unless it is weak. */
     Hash passphrase(Known known, Passphrase fresh) {
         PersonFile file = need(known);
         Strength.refuseWeak(fresh, List.of(known.id().value(), file.name()));
-        return keep(known, file.withPassphrase(Argon2id.hash(fresh, home.chance())));
+        return keep(known, file.withPassphrase(hash(fresh)));
     }
 
     Hash pin(Known known, Passphrase pin) {
-        return keep(known, need(known).withPin(Argon2id.hash(pin, home.chance())));
+        return keep(known, need(known).withPin(hash(pin)));
     }
 
     Hash badge(Known known, String badge) {
         return keep(known, need(known).withBadge(badge, roster.files().salt()));
+    }
+
+    /** Returns what is kept of a secret in its place. */
+    String hash(Passphrase secret) {
+        return Argon2id.hash(secret, cost, home.chance());
     }
 
     private Hash keep(Known known, PersonFile file) {

@@ -29,6 +29,7 @@ import wickbench.api.authority.SignIn.Secret;
 import wickbench.api.authority.Signature;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
+import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Entry;
 import wickbench.api.person.Role;
 import wickbench.api.progress.Progress;
@@ -50,6 +51,12 @@ class CredentialsTest {
     @AfterEach
     void close() {
         house.close();
+    }
+
+    @Test
+    void aHomeKeepsWhatIsDearToGuess() {
+        SecretFiles asInstalled = new SecretFiles(new HomeFolder(folder), house.roster());
+        assertThat(asInstalled.hash(typed("seven grey herons"))).startsWith("$argon2id$v=19$m=65536,t=3,p=1$");
     }
 
     @Test

@@ -199,7 +199,8 @@ class EscalationTest {
     @Test
     void aFileOfOnesOwnMakingIsNone() {
         PersonFile forged = PersonFile.named("Ada Brook")
-                .withPassphrase(Argon2id.hash(typed("known to bo as well"), new java.security.SecureRandom()));
+                .withPassphrase(
+                        Argon2id.hash(typed("known to bo as well"), TestHouse.CHEAP, new java.security.SecureRandom()));
         String hash = house.roster().files().keep(ADA, forged).hex();
         sql("update \"people\".person set file = '" + hash + "' where id = 'p-01'");
         assertThatThrownBy(() -> house.signIn().open(ADA, typed("known to bo as well")))
