@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.method.MethodId;
 import wickbench.plant.changeover.Changing;
 import wickbench.plant.programme.DueItem;
 
@@ -26,6 +27,9 @@ public interface PlantBook {
 
     /** Returns every point by its latest outcome as of an instant; those never tested too. */
     List<PointLook> looks(Instant at);
+
+    /** Returns the methods that are in force at an instant, by which points can be sampled. */
+    List<MethodId> methods(Instant at);
 
     Instant now();
 

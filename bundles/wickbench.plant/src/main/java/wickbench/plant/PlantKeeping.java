@@ -3,14 +3,13 @@ package wickbench.plant;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
-import wickbench.api.authority.Passphrase;
-import wickbench.api.person.PersonId;
+import wickbench.api.authority.Actor;
 import wickbench.plant.changeover.ChangeMade;
 import wickbench.plant.clean.Changed;
 import wickbench.plant.clean.Confirmed;
 import wickbench.plant.clean.Series;
+import wickbench.plant.clean.SeriesAsked;
 import wickbench.plant.clean.SeriesRun;
 import wickbench.plant.programme.Maintained;
 import wickbench.plant.site.FloorPicture;
@@ -24,13 +23,6 @@ import wickbench.plant.site.Spot;
  */
 @ProviderType
 public interface PlantKeeping {
-
-    /** Who acts, and what they sign with if they do. */
-    record Actor(PersonId who, Optional<Passphrase> passphrase) {
-        public static Actor of(PersonId who) {
-            return new Actor(who, Optional.empty());
-        }
-    }
 
     /** Reads a plant from a JSON file; states nothing. */
     Stated read(Path file);
@@ -47,6 +39,9 @@ public interface PlantKeeping {
 
     /** Answers for something missed; signed. */
     void excuse(String rule, Instant occasion, String reason, Actor by);
+
+    /** Chooses the worst case of a series with its reasons; opens nothing. */
+    Series choose(SeriesAsked asked);
 
     /** Opens a series of cleans by which one is shown to work. */
     void open(Series series, Actor by);

@@ -2,6 +2,7 @@ package wickbench.plant;
 
 import java.util.List;
 import java.util.Optional;
+import wickbench.plant.changeover.Disputes;
 import wickbench.plant.clean.Validation;
 import wickbench.plant.product.Product;
 import wickbench.plant.programme.Programme.Held;
@@ -16,6 +17,7 @@ import wickbench.plant.site.Spot;
  * @param cleans each with how it stands
  * @param picture the newest; empty before the first
  * @param spots of points on the picture
+ * @param disputes what stations stated differently; the newest word is shown, and no change that rests on it may be made
  */
 public record PlantState(
         List<Line> lines,
@@ -24,7 +26,8 @@ public record PlantState(
         List<Validation> cleans,
         List<Held> rules,
         Optional<FloorPicture> picture,
-        List<Spot> spots) {
+        List<Spot> spots,
+        Disputes disputes) {
     public PlantState {
         lines = List.copyOf(lines);
         points = List.copyOf(points);
@@ -62,6 +65,11 @@ public record PlantState(
 
     public List<Validation> cleansOf(String line) {
         return cleans.stream().filter(each -> each.clean().line().equals(line)).toList();
+    }
+
+    /** Tells whether stations stated something differently. */
+    public boolean disputed(Thing what, String id) {
+        return disputes.on(what.code(), id);
     }
 
     /** Tells whether something of a sort is stated. */

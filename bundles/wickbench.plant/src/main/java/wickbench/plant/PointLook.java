@@ -16,6 +16,10 @@ import wickbench.plant.site.Spot;
  */
 public record PointLook(Point point, Optional<Spot> spot, Optional<Latest> latest) {
 
-    /** A result as it stands. */
-    public record Latest(UUID result, MethodId method, Outcome outcome, Instant started) {}
+    /**
+     * A result as it stands.
+     *
+     * @param doubted a Negative that something put in doubt and on which nobody has decided, as it is known now
+     */
+    public record Latest(UUID result, MethodId method, Outcome outcome, Instant started, boolean doubted) {}
 }

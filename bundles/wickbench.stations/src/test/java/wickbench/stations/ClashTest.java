@@ -17,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import wickbench.api.authority.Actor;
 import wickbench.api.check.Refusal;
 import wickbench.api.clash.Clash;
 import wickbench.api.clash.Settlement;
@@ -35,7 +36,6 @@ import wickbench.people.PeopleService;
 import wickbench.people.profile.ProfileInForce;
 import wickbench.testing.HeardTerminal;
 import wickbench.testing.Schemas;
-import wickbench.training.Actor;
 import wickbench.training.Competence;
 import wickbench.training.CompetenceState;
 import wickbench.training.book.Coach;
@@ -266,14 +266,12 @@ class ClashTest {
     }
 
     private static Coach training(House house) {
-        return new Coach(
-                book(house), new JournalPen(house.home, house.journal, (act, draft, passphrase) -> draft));
+        return new Coach(book(house), new JournalPen(house.home, house.journal, (act, draft, passphrase) -> draft));
     }
 
     /** How it stands a little later, when the late clock has caught up too. */
     private Competence competence(House house, MethodId method) {
-        return book(house)
-                .competence(ADA, method, bench.home.clock().instant().plus(Duration.ofMinutes(1)));
+        return book(house).competence(ADA, method, bench.home.clock().instant().plus(Duration.ofMinutes(1)));
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.authority.Actor;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.lot.LotId;
 import wickbench.api.progress.Progress;

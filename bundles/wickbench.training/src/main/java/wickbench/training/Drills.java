@@ -2,6 +2,7 @@ package wickbench.training;
 
 import java.util.List;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.authority.Actor;
 import wickbench.api.person.PersonId;
 
 /** Keeps drills with faint lines: practice between blind rounds, which changes nobody's competence. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.authority.Actor;
 import wickbench.api.person.PersonId;
 
 /**

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.osgi.annotation.versioning.ProviderType;
+import wickbench.api.authority.Actor;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
 

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import javax.imageio.ImageIO;
+import wickbench.api.authority.Actor;
 import wickbench.api.authority.Authority;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.home.SimulatedClock;

@@ -23,7 +23,7 @@ import wickbench.ledger.acts.Subject;
  * @param results of the subject, newest first
  * @param full the results by which its points stand, as the journal has them
  * @param controls the newest run control of each sort that belongs to such a result, by result
- * @param clashes all open ones
+ * @param clashes open ones on what the release rests on, or that speak of its lines
  * @param lacking why entries of other stations may be missing
  */
 record Gathered(

@@ -57,6 +57,7 @@ record Gathering(Index index, Results results, Acts acts, Cases cases, OwedWork 
             results.find(row.id()).ifPresent(detail -> full.put(row.id(), detail));
             controls.put(row.id(), controls(row));
         });
+        List<Case> cases = cases(subject, bearing);
         return new Gathered(
                 subject,
                 lines,
@@ -65,10 +66,10 @@ record Gathering(Index index, Results results, Acts acts, Cases cases, OwedWork 
                 points,
                 full,
                 controls,
-                cases(subject, bearing),
+                cases,
                 owed(subject, bearing, points),
                 outside(subject),
-                index.clashes(),
+                Bearing.on(acts.journal(), lines, bearing, cases).of(index.clashes()),
                 sight.lacking());
     }
 

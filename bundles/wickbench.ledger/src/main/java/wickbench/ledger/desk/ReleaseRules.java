@@ -169,16 +169,7 @@ final class ReleaseRules {
     }
 
     private static List<No> clashes(Gathered of) {
-        Set<String> subjects = new LinkedHashSet<>();
-        of.results().forEach(row -> {
-            subjects.add("result:" + row.id());
-            subjects.add("method:" + row.method().id());
-            subjects.add("lot:" + row.lot());
-        });
-        of.cases().forEach(each -> subjects.add(ActsView.CASE + each.result().id()));
-        of.lines().forEach(line -> subjects.add(ActsView.PLAN + line));
         return of.clashes().stream()
-                .filter(clash -> subjects.stream().anyMatch(clash.subject()::endsWith))
                 .map(clash -> no("release.clash", clash.subject()))
                 .toList();
     }

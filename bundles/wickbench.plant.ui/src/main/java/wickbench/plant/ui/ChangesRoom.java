@@ -1,12 +1,14 @@
 package wickbench.plant.ui;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
+import wickbench.api.authority.Act;
+import wickbench.api.person.PersonId;
 import wickbench.plant.PlantState;
 import wickbench.plant.changeover.Changeover;
 import wickbench.plant.changeover.Changing;
@@ -20,113 +22,107 @@ import wickbench.widgets.Mark;
 import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
-import wickbench.widgets.Scroller;
 import wickbench.widgets.Shape;
+import wickbench.widgets.Side;
 import wickbench.widgets.Type;
 
 /** The changes of a line as a matrix; the chosen one explains itself beside it. */
-final class ChangesRoom implements Room {
-    private final PageContext context;
-    private final PlantDoors doors;
-    private final Composite room;
+final class ChangesRoom extends PlantRoom<ChangesRoom.Now> {
     private Optional<Open> open = Optional.empty();
-    private Optional<String> wanted = Optional.empty();
+    private volatile Optional<String> wanted = Optional.empty();
+    private volatile Optional<String> line = Optional.empty();
+    private Optional<Changeover> chosen = Optional.empty();
 
-    private record Open(LinePick line, MatrixGrid grid, ScrolledComposite scroll, Scroller side) {}
+    private record Open(LinePick line, MatrixGrid grid, ScrolledComposite scroll, Side side) {}
 
-    private record Known(PlantState plant, List<List<Changeover>> rows) {}
+    record Now(PlantState plant, PlantDoors.May may, List<List<Changeover>> rows) implements Known {}
 
     ChangesRoom(Composite parent, PageContext context, PlantDoors doors) {
-        this.context = context;
-        this.doors = doors;
-        room = context.theme().controls().box(parent, 1);
+        super(parent, context, doors, "changes.reading");
         reload();
     }
 
     @Override
-    public Composite control() {
-        return room;
-    }
-
-    @Override
-    public void reload() {
-        Optional<String> line =
-                wanted.or(() -> open.flatMap(now -> now.line().line()).map(chosen -> chosen.id()));
-        context.jobs().run(PlantUiWords.get("changes.reading"), progress -> known(line), this::take);
-    }
-
-    private Known known(Optional<String> asked) {
-        var now = doors.book().now();
+    Now read(Optional<PersonId> actor) {
+        Instant now = doors.book().now();
         PlantState plant = doors.book().at(now);
-        Optional<String> line = asked.filter(id -> plant.line(id).isPresent())
+        Optional<String> of = wanted.or(() -> line)
+                .filter(id -> plant.line(id).isPresent())
                 .or(() -> plant.lines().stream()
                         .map(each -> each.id())
                         .filter(id -> plant.productsOf(id).size() > 1)
                         .findFirst());
-        List<Product> products = line.map(plant::productsOf).orElse(List.of());
-        if (products.isEmpty()) {
-            return new Known(plant, List.of());
-        }
-        Changing changing = doors.book().changing(line.get(), now);
-        return new Known(
-                plant,
-                products.stream()
-                        .map(from -> products.stream()
-                                .map(to -> changing.of(from, to))
-                                .toList())
-                        .toList());
+        List<List<Changeover>> rows = of.map(
+                        id -> rows(plant.productsOf(id), doors.book().changing(id, now)))
+                .orElse(List.of());
+        return new Now(plant, doors.may(actor, Act.KEEP_PLANT), rows);
     }
 
-    private void take(Known known) {
-        if (open.isEmpty()) {
-            for (Control child : room.getChildren()) {
-                child.dispose();
-            }
-            if (known.rows().isEmpty()) {
-                Nothing.yet(room, context, "empty");
-            } else {
-                fill();
-            }
-        }
-        open.ifPresent(now -> {
-            now.line().offer(known.plant());
-            wanted.ifPresent(now.line()::choose);
-            wanted = Optional.empty();
-            now.grid().show(known.rows());
-            now.grid().setSize(now.grid().computeSize(SWT.DEFAULT, SWT.DEFAULT));
-            now.scroll().setMinSize(now.grid().getSize());
-        });
-        room.layout(true, true);
-        context.ready();
+    private static List<List<Changeover>> rows(List<Product> products, Changing changing) {
+        return products.stream()
+                .map(from -> products.stream().map(to -> changing.of(from, to)).toList())
+                .toList();
     }
 
-    private void fill() {
+    @Override
+    void fill(Now now) {
         Controls controls = context.theme().controls();
         Composite bar = controls.row(room);
-        LinePick line = new LinePick(bar, context, chosen -> reload());
+        LinePick pick = new LinePick(bar, context, picked -> {
+            line = Optional.of(picked.id());
+            reload();
+        });
+        controls.button(bar, PlantUiWords.get("change.this.open"), this::made);
         controls.quiet(bar, PlantUiWords.get("changes.how"));
-        SashForm sash = Fit.grow(new SashForm(room, SWT.HORIZONTAL));
-        sash.setBackground(room.getBackground());
-        sash.setSashWidth(context.theme().metrics().grid(1));
+        SashForm sash = halves();
         ScrolledComposite scroll = new ScrolledComposite(sash, SWT.H_SCROLL | SWT.V_SCROLL);
         scroll.setBackground(room.getBackground());
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
         MatrixGrid grid = new MatrixGrid(scroll, context.theme(), this::explain);
         scroll.setContent(grid);
-        Scroller side = new Scroller(sash, context.theme());
+        Side side = new Side(sash, context.theme());
         sash.setWeights(66, 34);
-        open = Optional.of(new Open(line, grid, scroll, side));
+        open = Optional.of(new Open(pick, grid, scroll, side));
     }
 
-    private void explain(Changeover change) {
-        open.ifPresent(now -> {
-            for (Control child : now.side().content().getChildren()) {
-                child.dispose();
-            }
-            card(now.side().content(), change);
-            now.side().measure();
+    @Override
+    void take(Now known) {
+        Open now = open.orElseThrow();
+        now.line().offer(known.plant());
+        wanted.ifPresent(id -> {
+            line = wanted;
+            now.line().choose(id);
         });
+        wanted = Optional.empty();
+        now.grid().show(known.rows());
+        now.grid().setSize(now.grid().computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        now.scroll().setMinSize(now.grid().getSize());
+        context.ready();
+    }
+
+    /** Explains a change; what comes anew while a form stands there leaves it alone. */
+    private void explain(Changeover change) {
+        boolean same = chosen.filter(before -> same(before, change)).isPresent();
+        chosen = Optional.of(change);
+        if (!asking() || !same) {
+            shown();
+            open.ifPresent(now -> now.side().fill(content -> card(content, change)));
+        }
+    }
+
+    private static boolean same(Changeover one, Changeover other) {
+        return one.line().equals(other.line())
+                && one.from().id().equals(other.from().id())
+                && one.to().id().equals(other.to().id());
+    }
+
+    private void made() {
+        chosen.ifPresent(change -> ask(
+                open.orElseThrow().side(),
+                stand -> ChangeForm.open(
+                        stand, change.line(), change.from().id(), change.to().id()),
+                () -> explain(change)));
     }
 
     private void card(Composite content, Changeover change) {

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import wickbench.plant.clean.Series;
 import wickbench.plant.clean.Validation;
 import wickbench.plant.terms.ChangeWords;
+import wickbench.plant.terms.CleanWords;
 import wickbench.plant.terms.PlantTerms;
 import wickbench.widgets.Column;
 import wickbench.widgets.FreshRows;
@@ -23,7 +23,7 @@ record CleanTable() {
                 text("clean", 80, row -> row.clean().id()),
                 text("line", 60, row -> row.clean().line()),
                 Column.<Validation>marked("state", title("state"), 210, CleanTable::mark),
-                text("passes", 80, row -> PlantUiWords.get("cleans.passes", row.passes(), Series.PASSES)),
+                text("passes", 130, CleanWords::passes),
                 text("until", 100, row -> row.until().map(Object::toString).orElse("")),
                 text("for", 160, row -> ChangeWords.names(row.allergens())),
                 text("minutes", 80, row -> Integer.toString(row.clean().minutes()))

@@ -1,19 +1,19 @@
 package wickbench.plant.ui;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import wickbench.api.authority.Act;
+import wickbench.api.person.PersonId;
 import wickbench.plant.PlantState;
 import wickbench.plant.clean.Confirmed;
-import wickbench.plant.clean.Series;
 import wickbench.plant.clean.Validation;
 import wickbench.plant.product.WorstCase;
 import wickbench.plant.terms.ChangeWords;
+import wickbench.plant.terms.CleanWords;
 import wickbench.plant.terms.PlantTerms;
 import wickbench.plant.terms.ProductWords;
 import wickbench.shell.PageContext;
@@ -24,107 +24,88 @@ import wickbench.widgets.Mark;
 import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
-import wickbench.widgets.Scroller;
 import wickbench.widgets.Shape;
+import wickbench.widgets.Side;
 import wickbench.widgets.TableKit;
 import wickbench.widgets.Type;
 
 /** Cleans, and whether each was shown to work: worst case, three passes in a row, visual first. */
-final class CleansRoom implements Room {
+final class CleansRoom extends PlantRoom<CleansRoom.Now> {
     private static final int YEAR = 1;
 
-    private final PageContext context;
-    private final PlantDoors doors;
-    private final Composite room;
     private volatile List<Validation> cleans = List.of();
     private Optional<Open> open = Optional.empty();
     private Optional<String> chosen = Optional.empty();
-    private Optional<Known> known = Optional.empty();
 
-    private record Open(TableKit<Validation> table, Scroller side, Button confirm) {}
+    private record Open(TableKit<Validation> table, Side side, Button confirm) {}
 
-    private record Known(PlantState plant, SiteTimes times, java.time.Instant now) {}
+    record Now(PlantState plant, PlantDoors.May may, SiteTimes times, Instant at) implements Known {}
 
     CleansRoom(Composite parent, PageContext context, PlantDoors doors) {
-        this.context = context;
-        this.doors = doors;
-        room = context.theme().controls().box(parent, 1);
+        super(parent, context, doors, "cleans.reading");
         reload();
     }
 
     @Override
-    public Composite control() {
-        return room;
+    Now read(Optional<PersonId> actor) {
+        Instant at = doors.book().now();
+        SiteTimes times = new SiteTimes(doors.book().zone());
+        return new Now(doors.book().at(at), doors.may(actor, Act.KEEP_PLANT), times, at);
     }
 
     @Override
-    public void reload() {
-        context.jobs()
-                .run(
-                        PlantUiWords.get("cleans.reading"),
-                        progress -> {
-                            var now = doors.book().now();
-                            return new Known(
-                                    doors.book().at(now),
-                                    new SiteTimes(doors.book().zone()),
-                                    now);
-                        },
-                        this::take);
-    }
-
-    private void take(Known now) {
-        known = Optional.of(now);
+    void fill(Now now) {
         cleans = now.plant().cleans();
-        if (open.isEmpty()) {
-            for (Control child : room.getChildren()) {
-                child.dispose();
-            }
-            if (cleans.isEmpty()) {
-                Nothing.yet(room, context, "empty");
-                context.ready();
-            } else {
-                fill();
-            }
-        } else {
-            open.get().table().reload();
-        }
-        room.layout(true, true);
-    }
-
-    private void fill() {
-        SashForm sash = Fit.grow(new SashForm(room, SWT.HORIZONTAL));
-        sash.setBackground(room.getBackground());
-        sash.setSashWidth(context.theme().metrics().grid(1));
+        SashForm sash = halves();
         TableKit<Validation> table = new TableKit<>(sash, context, new CleanTable().of(() -> cleans));
-        Scroller side = new Scroller(sash, context.theme());
+        Side side = new Side(sash, context.theme());
         sash.setWeights(60, 40);
         Composite bar = context.theme().controls().row(room);
         Button confirm = context.theme().controls().mainButton(bar, PlantUiWords.get("cleans.confirm"), this::confirm);
+        context.theme().controls().button(bar, PlantUiWords.get("series.open"), this::series);
         open = Optional.of(new Open(table, side, confirm));
         table.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
-        table.onLoaded(() -> {
-            table.rows().stream()
-                    .filter(row -> chosen.filter(row.clean().id()::equals).isPresent())
-                    .findFirst()
-                    .or(() -> table.rows().stream().findFirst())
-                    .ifPresent(row -> {
-                        table.select(row);
-                        choose(row);
-                    });
-            context.ready();
-        });
+        table.onLoaded(this::loaded);
+    }
+
+    @Override
+    void take(Now now) {
+        cleans = now.plant().cleans();
+        open.orElseThrow().table().reload();
+    }
+
+    private Optional<Validation> selected() {
+        return cleans.stream()
+                .filter(row -> chosen.filter(row.clean().id()::equals).isPresent())
+                .findFirst();
+    }
+
+    private void loaded() {
+        if (!asking()) {
+            selected().or(() -> cleans.stream().findFirst()).ifPresent(row -> {
+                open.orElseThrow().table().select(row);
+                choose(row);
+            });
+        }
+        context.ready();
     }
 
     private void choose(Validation row) {
+        shown();
         chosen = Optional.of(row.clean().id());
         Open now = open.orElseThrow();
         now.confirm().setEnabled(row.ready());
-        for (Control child : now.side().content().getChildren()) {
-            child.dispose();
-        }
-        card(now.side().content(), row);
-        worst(now.side().content(), row);
-        now.side().measure();
+        now.side().fill(content -> {
+            card(content, row);
+            worst(content, row);
+        });
+    }
+
+    private void series() {
+        selected()
+                .ifPresentOrElse(
+                        row -> ask(open.orElseThrow().side(), stand -> SeriesForm.open(stand, row), this::loaded),
+                        () -> context.say(PlantUiWords.get("cleans.choose")));
     }
 
     private void card(Composite content, Validation row) {
@@ -144,7 +125,7 @@ final class CleansRoom implements Room {
                 .add(
                         PlantUiWords.get("column.edition"),
                         Integer.toString(row.clean().edition()))
-                .add(PlantUiWords.get("column.passes"), PlantUiWords.get("cleans.passes", row.passes(), Series.PASSES));
+                .add(PlantUiWords.get("column.passes"), CleanWords.passes(row));
         row.until().ifPresent(day -> facts.add(PlantUiWords.get("column.until"), day.toString()));
         if (!row.allergens().isEmpty()) {
             facts.add(PlantUiWords.get("column.for"), ChangeWords.names(row.allergens()));
@@ -162,7 +143,7 @@ final class CleansRoom implements Room {
     }
 
     private String ran(Validation.Ran ran) {
-        String when = known.orElseThrow().times().minute(ran.run().at());
+        String when = known().orElseThrow().times().minute(ran.run().at());
         return ran.passed()
                 ? PlantUiWords.get("cleans.ran", when)
                 : PlantUiWords.get(
@@ -180,7 +161,7 @@ final class CleansRoom implements Room {
         Composite card = Fit.wide(controls.card(content, 1));
         controls.text(card, Type.STRONG, PlantUiWords.get("cleans.worst"));
         WorstCase.rank(
-                        known.orElseThrow().plant().productsOf(row.clean().line()),
+                        known().orElseThrow().plant().productsOf(row.clean().line()),
                         row.clean().removes())
                 .forEach(each -> controls.text(
                         card,
@@ -199,9 +180,9 @@ final class CleansRoom implements Room {
                         .confirm(
                                 new Confirmed(
                                         id,
-                                        known.orElseThrow()
+                                        known().orElseThrow()
                                                 .times()
-                                                .day(known.orElseThrow().now())
+                                                .day(known().orElseThrow().at())
                                                 .plusYears(YEAR),
                                         reason),
                                 by),

@@ -2,22 +2,18 @@ package wickbench.plant.ui;
 
 import java.math.BigDecimal;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import wickbench.api.check.BadInput;
-import wickbench.api.check.Complaint;
 import wickbench.plant.PlantBook;
-import wickbench.plant.PlantState;
 import wickbench.plant.changeover.Changeover;
 import wickbench.plant.changeover.Changing;
 import wickbench.plant.changeover.DayTable;
-import wickbench.plant.order.ChangeTable;
+import wickbench.plant.day.DayProducts;
+import wickbench.plant.day.Demands;
 import wickbench.plant.order.DayOrder;
 import wickbench.plant.order.DayOrder.Found;
 import wickbench.plant.order.DayPlanner;
-import wickbench.plant.order.DayRequest;
 import wickbench.plant.product.Product;
 import wickbench.plant.terms.PlantTerms;
 
@@ -29,34 +25,12 @@ import wickbench.plant.terms.PlantTerms;
 record DayAsked(List<Product> products, Changing changing, DayOrder answer) {
 
     /** Plans a day; not on the UI thread. */
-    static DayAsked plan(PlantBook book, String line, String typed) {
+    static DayAsked plan(PlantBook book, String line, String typed, Demands.Typed demands) {
         Instant now = book.now();
-        PlantState plant = book.at(now);
-        List<String> ids = Arrays.stream(typed.split(","))
-                .map(String::strip)
-                .filter(id -> !id.isEmpty())
-                .toList();
-        if (ids.isEmpty()) {
-            throw wrong("order.none");
-        }
-        if (ids.size() > ChangeTable.MOST) {
-            throw new BadInput(Complaint.of(line, PlantTerms.said("matrix.many", ChangeTable.MOST, ids.size())));
-        }
-        if (ids.stream().distinct().count() < ids.size()) {
-            throw new BadInput(Complaint.of(line, PlantTerms.said("order.repeated")));
-        }
-        List<Product> products = ids.stream()
-                .map(id -> plant.product(id)
-                        .filter(product -> product.lines().contains(line))
-                        .orElseThrow(
-                                () -> new BadInput(Complaint.of(line, PlantTerms.said("product.not-on", id, line)))))
-                .toList();
+        List<Product> products = DayProducts.of(PlantUiWords.get("tab.order"), book.at(now), line, typed);
         Changing changing = book.changing(line, now);
-        return new DayAsked(products, changing, DayPlanner.plan(DayRequest.of(DayTable.of(products, changing), false)));
-    }
-
-    private static BadInput wrong(String key) {
-        return new BadInput(Complaint.of(PlantUiWords.get("tab.order"), PlantUiWords.get(key)));
+        Demands asked = new Demands(DayTable.of(products, changing), false, DemandFields.names());
+        return new DayAsked(products, changing, DayPlanner.plan(asked.of(demands)));
     }
 
     List<Integer> entered() {

@@ -1,5 +1,7 @@
 package wickbench.plant.ui;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -8,8 +10,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import wickbench.api.authority.Act;
+import wickbench.api.person.PersonId;
 import wickbench.plant.PlantState;
 import wickbench.plant.programme.DueItem;
 import wickbench.plant.programme.DueState;
@@ -22,120 +24,113 @@ import wickbench.widgets.Mark;
 import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.PageKeys;
-import wickbench.widgets.Scroller;
 import wickbench.widgets.Shape;
+import wickbench.widgets.Side;
 import wickbench.widgets.TableKit;
 import wickbench.widgets.Type;
 
 /** What is due: one key fills a run on the bench with its samples. */
-final class DueRoom implements Room {
+final class DueRoom extends PlantRoom<DueRoom.Now> {
     private static final int DAYS = 28;
 
-    private final PageContext context;
-    private final PlantDoors doors;
-    private final Composite room;
     private volatile List<DueItem> items = List.of();
     private Optional<Open> open = Optional.empty();
     private Optional<String> chosen = Optional.empty();
     private boolean all;
 
-    private record Known(PlantState plant, List<DueItem> items, SiteTimes times, java.time.Instant now) {}
+    record Now(PlantState plant, PlantDoors.May may, List<DueItem> items, SiteTimes times, Instant at)
+            implements Known {}
 
-    private record Open(TableKit<DueItem> table, Scroller side, SiteTimes times, Button run, Button excuse) {}
+    private record Open(TableKit<DueItem> table, Side side, Button run, Button excuse) {}
 
     DueRoom(Composite parent, PageContext context, PlantDoors doors) {
-        this.context = context;
-        this.doors = doors;
-        room = context.theme().controls().box(parent, 1);
+        super(parent, context, doors, "due.reading");
         new PageKeys(room, Map.of(SWT.F4, this::run));
         reload();
     }
 
     @Override
-    public Composite control() {
-        return room;
+    Now read(Optional<PersonId> actor) {
+        Instant at = doors.book().now();
+        return new Now(
+                doors.book().at(at),
+                doors.may(actor, Act.KEEP_PLANT),
+                doors.book().due(at),
+                new SiteTimes(doors.book().zone()),
+                at);
     }
 
     @Override
-    public void reload() {
-        context.jobs().run(PlantUiWords.get("due.reading"), progress -> known(), this::take);
-    }
-
-    private Known known() {
-        var now = doors.book().now();
-        return new Known(
-                doors.book().at(now),
-                doors.book().due(now),
-                new SiteTimes(doors.book().zone()),
-                now);
-    }
-
-    private void take(Known known) {
-        items = known.items().stream()
-                .filter(item -> item.state().open() || all && recent(item, known))
+    void take(Now now) {
+        items = now.items().stream()
+                .filter(item -> item.state().open() || all && recent(item, now))
                 .sorted(Comparator.comparing(DueItem::state).thenComparing(DueItem::by))
                 .toList();
-        if (open.isEmpty()) {
-            clear();
-            if (known.plant().lines().isEmpty()) {
-                Nothing.yet(room, context, "empty");
-                context.ready();
-            } else {
-                fill(known);
-            }
-        } else {
-            open.get().table().reload();
-        }
-        room.layout(true, true);
+        open.orElseThrow().table().reload();
     }
 
-    private static boolean recent(DueItem item, Known known) {
-        return item.since().isAfter(known.now().minus(java.time.Duration.ofDays(DAYS)));
+    private static boolean recent(DueItem item, Now now) {
+        return item.since().isAfter(now.at().minus(Duration.ofDays(DAYS)));
     }
 
-    private void clear() {
-        for (Control child : room.getChildren()) {
-            child.dispose();
-        }
-    }
-
-    private void fill(Known known) {
-        Controls controls = context.theme().controls();
-        SashForm sash = Fit.grow(new SashForm(room, SWT.HORIZONTAL));
-        sash.setBackground(room.getBackground());
-        sash.setSashWidth(context.theme().metrics().grid(1));
-        TableKit<DueItem> table = new TableKit<>(sash, context, new DueTable(known.times()).of(() -> items));
-        Scroller side = new Scroller(sash, context.theme());
-        sash.setWeights(68, 32);
-        Composite bar = controls.row(room);
-        Button run = controls.mainButton(bar, PlantUiWords.get("due.run"), this::run);
-        Button excuse = controls.button(bar, PlantUiWords.get("due.excuse"), this::excuse);
-        Button done = controls.check(bar, PlantUiWords.get("due.all", DAYS));
-        done.addListener(SWT.Selection, event -> {
-            all = done.getSelection();
-            reload();
-        });
-        open = Optional.of(new Open(table, side, known.times(), run, excuse));
+    @Override
+    void fill(Now now) {
+        SashForm sash = halves();
+        TableKit<DueItem> table = new TableKit<>(sash, context, new DueTable(now.times()).of(() -> items));
+        Side side = new Side(sash, context.theme());
+        sash.setWeights(64, 36);
+        Composite bar = context.theme().controls().row(room);
+        Button run = context.theme().controls().mainButton(bar, PlantUiWords.get("due.run"), this::run);
+        Button excuse = context.theme().controls().button(bar, PlantUiWords.get("due.excuse"), this::excuse);
+        more(bar, side);
+        open = Optional.of(new Open(table, side, run, excuse));
         table.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
         table.onOpen(item -> run());
         table.onLoaded(this::loaded);
     }
 
+    private void more(Composite bar, Side side) {
+        Controls controls = context.theme().controls();
+        controls.button(
+                bar,
+                PlantUiWords.get("change.open"),
+                () -> ask(side, stand -> ChangeForm.open(stand, Optional.empty()), this::loaded));
+        controls.button(bar, PlantUiWords.get("rules.open"), () -> rules(side));
+        Button done = controls.check(bar, PlantUiWords.get("due.all", DAYS));
+        done.addListener(SWT.Selection, event -> {
+            all = done.getSelection();
+            reload();
+        });
+    }
+
+    private void rules(Side side) {
+        ask(
+                side,
+                stand -> side.fill(content -> new RulesCard(
+                                context,
+                                (line, rule) -> ask(side, form -> RuleForm.open(form, line, rule), () -> rules(side)))
+                        .fill(content, stand.plant())),
+                this::loaded);
+    }
+
     private void loaded() {
         Open now = open.orElseThrow();
-        Optional<DueItem> again = now.table().rows().stream()
+        if (asking()) {
+            context.ready();
+            return;
+        }
+        List<DueItem> rows = now.table().rows();
+        rows.stream()
                 .filter(item -> chosen.filter(item.key()::equals).isPresent())
                 .findFirst()
-                .or(() -> now.table().rows().stream()
-                        .filter(item -> item.state().runnable())
-                        .findFirst())
-                .or(() -> now.table().rows().stream().findFirst());
-        again.ifPresentOrElse(
-                item -> {
-                    now.table().select(item);
-                    choose(item);
-                },
-                this::none);
+                .or(() -> rows.stream().filter(item -> item.state().runnable()).findFirst())
+                .or(() -> rows.stream().findFirst())
+                .ifPresentOrElse(
+                        item -> {
+                            now.table().select(item);
+                            choose(item);
+                        },
+                        this::none);
         context.ready();
     }
 
@@ -143,24 +138,16 @@ final class DueRoom implements Room {
         Open now = open.orElseThrow();
         now.run().setEnabled(false);
         now.excuse().setEnabled(false);
-        empty(now.side());
-    }
-
-    private static void empty(Scroller side) {
-        for (Control child : side.content().getChildren()) {
-            child.dispose();
-        }
-        side.measure();
+        now.side().clear();
     }
 
     private void choose(DueItem item) {
+        shown();
         chosen = Optional.of(item.key());
         Open now = open.orElseThrow();
         now.run().setEnabled(item.state().runnable() && context.has("bench"));
         now.excuse().setEnabled(item.state() == DueState.MISSED || item.state() == DueState.OVERDUE);
-        empty(now.side());
-        card(now.side().content(), item, now.times());
-        now.side().measure();
+        now.side().fill(content -> card(content, item, known().orElseThrow().times()));
     }
 
     private void card(Composite content, DueItem item, SiteTimes times) {

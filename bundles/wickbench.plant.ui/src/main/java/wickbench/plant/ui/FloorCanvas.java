@@ -10,6 +10,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
@@ -175,6 +176,10 @@ final class FloorCanvas extends Canvas {
         gc.setAntialias(SWT.ON);
         gc.setInterpolation(SWT.HIGH);
         Rectangle box = box();
+        if (image.isEmpty()) {
+            none(gc);
+            return;
+        }
         image.ifPresent(floor -> {
             Rectangle of = floor.getBounds();
             gc.drawImage(floor, 0, 0, of.width, of.height, box.x, box.y, box.width, box.height);
@@ -182,6 +187,19 @@ final class FloorCanvas extends Canvas {
         looks.forEach(look -> point(gc, look, box));
         look().ifPresent(look -> point(gc, look, box));
         placing.ifPresent(point -> cross(gc, box));
+    }
+
+    /** Says what to do first. */
+    private void none(GC gc) {
+        Rectangle room = getClientArea();
+        TextLayout words = new TextLayout(getDisplay());
+        words.setFont(theme.font(Type.BODY));
+        words.setAlignment(SWT.CENTER);
+        words.setWidth(Math.max(1, room.width - theme.px(48)));
+        words.setText(PlantUiWords.get("picture.empty.title") + "\n\n" + PlantUiWords.get("picture.empty.text"));
+        gc.setForeground(theme.color(theme.palette().quiet()));
+        words.draw(gc, theme.px(24), Math.max(0, (room.height - words.getBounds().height) / 2));
+        words.dispose();
     }
 
     private void point(GC gc, PointLook look, Rectangle box) {

@@ -7,7 +7,7 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import wickbench.api.authority.Act;
-import wickbench.plant.PlantKeeping.Actor;
+import wickbench.api.authority.Actor;
 import wickbench.shell.PageContext;
 
 /** Takes a plant in from a file; the roles are asked below. */

@@ -7,11 +7,13 @@ import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import wickbench.api.authority.Act;
+import wickbench.api.person.PersonId;
 import wickbench.plant.PlantState;
 import wickbench.plant.changeover.Changeover;
+import wickbench.plant.day.Demands;
 import wickbench.plant.terms.PlantTerms;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
@@ -19,87 +21,76 @@ import wickbench.widgets.Fit;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Names;
 import wickbench.widgets.Note;
+import wickbench.widgets.Scroller;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
 /** The order of the day: today's products in the order that takes the least time for changes, and what it saves. */
-final class OrderRoom implements Room {
-    private final PageContext context;
-    private final PlantDoors doors;
-    private final Composite room;
+final class OrderRoom extends PlantRoom<OrderRoom.Now> {
     private Optional<Open> open = Optional.empty();
     private Optional<String> wanted = Optional.empty();
 
-    private record Open(LinePick line, Text products, Note said, OrderBars bars, Composite steps) {}
+    private record Open(
+            LinePick line, Text products, DemandFields demands, Note said, OrderBars bars, Scroller steps) {}
+
+    record Now(PlantState plant, PlantDoors.May may) implements Known {}
 
     OrderRoom(Composite parent, PageContext context, PlantDoors doors) {
-        this.context = context;
-        this.doors = doors;
-        room = context.theme().controls().box(parent, 1);
+        super(parent, context, doors, "order.reading");
         reload();
     }
 
     @Override
-    public Composite control() {
-        return room;
+    Now read(Optional<PersonId> actor) {
+        return new Now(doors.book().at(doors.book().now()), doors.may(actor, Act.KEEP_PLANT));
     }
 
     @Override
-    public void reload() {
-        context.jobs()
-                .run(
-                        PlantUiWords.get("order.reading"),
-                        progress -> doors.book().at(doors.book().now()),
-                        this::take);
-    }
-
-    private void take(PlantState plant) {
-        if (open.isEmpty()) {
-            for (Control child : room.getChildren()) {
-                child.dispose();
-            }
-            if (plant.products().isEmpty()) {
-                Nothing.yet(room, context, "empty");
-                context.ready();
-            } else {
-                fill(plant);
-            }
-        }
-        open.ifPresent(now -> {
-            now.line().offer(plant);
-            wanted.ifPresent(line -> {
-                now.line().choose(line);
-                now.products().setText("");
-            });
-            wanted = Optional.empty();
+    void take(Now known) {
+        Open now = open.orElseThrow();
+        now.line().offer(known.plant());
+        wanted.ifPresent(line -> {
+            now.line().choose(line);
+            another();
         });
-        open.filter(now -> now.products().getText().isBlank()).ifPresent(now -> propose(plant, now));
-        room.layout(true, true);
+        wanted = Optional.empty();
+        if (now.products().getText().isBlank()) {
+            propose(known.plant(), now);
+        }
+        context.ready();
     }
 
-    private void fill(PlantState plant) {
+    /** What was asked of one line says nothing of another. */
+    private void another() {
+        open.ifPresent(now -> {
+            now.products().setText("");
+            now.demands().clear();
+        });
+    }
+
+    @Override
+    void fill(Now known) {
         Theme theme = context.theme();
         Controls controls = theme.controls();
         Composite bar = controls.row(room);
-        LinePick line = new LinePick(
-                bar,
-                context,
-                chosen -> open.ifPresent(now -> {
-                    now.products().setText("");
-                    reload();
-                }));
+        LinePick line = new LinePick(bar, context, chosen -> {
+            another();
+            reload();
+        });
         Composite ask = Fit.wide(controls.box(room, 3));
         controls.label(ask, Type.BODY, PlantUiWords.get("order.products"));
         Text products = Fit.wide(Names.give(controls.field(ask), () -> PlantUiWords.get("order.products")));
         products.addListener(SWT.DefaultSelection, event -> plan());
         controls.mainButton(ask, PlantUiWords.get("order.verb"), this::plan);
+        DemandFields demands = new DemandFields(room, theme, this::plan);
         Note said = Fit.wide(new Note(room, theme, Meaning.NOTICE, PlantUiWords.get("order.first")));
         OrderBars bars = Fit.wide(new OrderBars(room, theme));
-        Composite steps = Fit.grow(controls.box(room, 1));
+        Scroller steps = new Scroller(room, theme);
+        Fit.grow(steps.control());
         Label caution = controls.text(room, Type.SMALL, PlantTerms.said("order.caution"));
         caution.setForeground(theme.color(theme.palette().quiet()));
         caution.setLayoutData(new GridData(SWT.FILL, SWT.END, true, false));
-        open = Optional.of(new Open(line, products, said, bars, steps));
+        open = Optional.of(new Open(line, products, demands, said, bars, steps));
     }
 
     /** Proposes every product of the line that may be changed to and from, in the order in which they are stated. */
@@ -120,10 +111,11 @@ final class OrderRoom implements Room {
     private void plan() {
         open.ifPresent(now -> now.line().line().ifPresent(line -> {
             String typed = now.products().getText();
+            Demands.Typed demands = now.demands().typed();
             context.jobs()
                     .run(
                             PlantUiWords.get("order.planning"),
-                            progress -> DayAsked.plan(doors.book(), line.id(), typed),
+                            progress -> DayAsked.plan(doors.book(), line.id(), typed, demands),
                             this::show,
                             failure -> say(String.valueOf(failure.getMessage())));
         }));
@@ -141,10 +133,9 @@ final class OrderRoom implements Room {
                 List.of(new OrderBars.Day(PlantUiWords.get("bars.entered"), day.changes(day.entered()))));
         day.best().ifPresent(best -> bars.add(new OrderBars.Day(PlantUiWords.get("bars.best"), day.changes(best))));
         now.bars().show(bars);
-        for (Control child : now.steps().getChildren()) {
-            child.dispose();
-        }
-        day.best().ifPresent(best -> steps(now.steps(), day, best));
+        clear(now.steps().content());
+        day.best().ifPresent(best -> steps(now.steps().content(), day, best));
+        now.steps().measure();
         say(day.says());
     }
 

@@ -2,119 +2,139 @@ package wickbench.plant.ui;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.FileDialog;
 import wickbench.api.authority.Act;
-import wickbench.plant.PlantKeeping.Actor;
+import wickbench.api.authority.Actor;
+import wickbench.api.method.MethodId;
+import wickbench.api.person.PersonId;
+import wickbench.plant.PlantState;
 import wickbench.plant.PointLook;
 import wickbench.plant.site.FloorPicture;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
-import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
 import wickbench.widgets.TableKit;
 import wickbench.widgets.Type;
 
 /** The floor picture: points by their latest outcome as of a day, and from each to its results. */
-final class PictureRoom implements Room {
-    private final PageContext context;
-    private final PlantDoors doors;
-    private final Composite room;
+final class PictureRoom extends PlantRoom<PictureRoom.Now> {
     private volatile List<PointLook> looks = List.of();
+    private volatile Optional<LocalDate> day = Optional.empty();
+    private volatile Optional<FloorPicture> shown = Optional.empty();
     private Optional<Open> open = Optional.empty();
-    private Optional<FloorPicture> shown = Optional.empty();
+    private Optional<String> placing = Optional.empty();
 
-    private record Open(FloorCanvas floor, TableKit<PointLook> table, DaySlider slider, Button place) {}
+    private record Open(FloorCanvas floor, TableKit<PointLook> table, DaySlider slider, PointSide side) {}
 
-    private record Known(
-            Optional<FloorPicture> picture,
+    record Now(
+            PlantState plant,
+            PlantDoors.May may,
             Optional<ImageData> image,
             List<PointLook> looks,
+            List<MethodId> methods,
             SiteTimes times,
-            LocalDate today) {}
+            LocalDate today)
+            implements Known {}
 
     PictureRoom(Composite parent, PageContext context, PlantDoors doors) {
-        this.context = context;
-        this.doors = doors;
-        room = context.theme().controls().box(parent, 1);
+        super(parent, context, doors, "picture.reading");
         reload();
     }
 
     @Override
-    public Composite control() {
-        return room;
+    Now read(Optional<PersonId> actor) {
+        SiteTimes times = new SiteTimes(doors.book().zone());
+        Instant now = doors.book().now();
+        LocalDate today = times.day(now);
+        PlantState plant = doors.book().at(now);
+        Optional<ImageData> image = plant.picture().equals(shown)
+                ? Optional.empty()
+                : plant.picture().flatMap(each -> FloorImage.of(each, doors));
+        List<PointLook> at = doors.book().looks(times.endOf(day.orElse(today)));
+        return new Now(
+                plant, doors.may(actor, Act.KEEP_PLANT), image, at, doors.book().methods(now), times, today);
     }
 
     @Override
-    public void reload() {
-        Optional<LocalDate> day = open.map(now -> now.slider().day());
-        Optional<FloorPicture> before = shown;
-        context.jobs().run(PlantUiWords.get("picture.reading"), progress -> known(day, before), this::take);
-    }
-
-    private Known known(Optional<LocalDate> day, Optional<FloorPicture> before) {
-        SiteTimes times = new SiteTimes(doors.book().zone());
-        LocalDate today = times.day(doors.book().now());
-        Optional<FloorPicture> picture = doors.book().at(doors.book().now()).picture();
-        Optional<ImageData> image =
-                picture.equals(before) ? Optional.empty() : picture.flatMap(each -> FloorImage.of(each, doors));
-        return new Known(picture, image, doors.book().looks(times.endOf(day.orElse(today))), times, today);
-    }
-
-    private void take(Known known) {
-        looks = known.looks();
-        if (open.isEmpty()) {
-            for (Control child : room.getChildren()) {
-                child.dispose();
-            }
-            if (known.picture().isEmpty()) {
-                Nothing.yet(room, context, "picture.empty").offer(PlantUiWords.get("picture.import"), this::choose);
-            } else {
-                fill(known);
-            }
-        }
-        open.ifPresent(now -> {
-            known.image().ifPresent(now.floor()::picture);
-            now.slider().today(known.today());
-            now.floor().show(looks);
-            now.table().reload();
-        });
-        shown = known.picture();
-        room.layout(true, true);
-        if (open.isEmpty()) {
-            context.ready();
-        }
-    }
-
-    private void fill(Known known) {
+    void fill(Now now) {
         Controls controls = context.theme().controls();
-        SashForm sash = Fit.grow(new SashForm(room, SWT.HORIZONTAL));
-        sash.setBackground(room.getBackground());
-        sash.setSashWidth(context.theme().metrics().grid(1));
+        SashForm sash = halves();
         FloorCanvas floor = new FloorCanvas(sash, context.theme(), this::select, this::put);
-        TableKit<PointLook> table = new TableKit<>(sash, context, new PointTable(known.times()).of(() -> looks));
-        sash.setWeights(62, 38);
-        DaySlider slider = new DaySlider(room, context, known.today(), day -> reload());
+        Composite right = controls.box(sash, 1);
+        TableKit<PointLook> table = new TableKit<>(right, context, new PointTable(now.times()).of(() -> looks));
+        PointSide side = new PointSide(right, context.theme(), table.control());
+        sash.setWeights(60, 40);
+        DaySlider slider = new DaySlider(room, context, now.today(), this::go);
         Composite legend = controls.row(room);
         PointMarks.all().forEach(mark -> legend(legend, mark));
         Composite bar = controls.row(room);
         controls.mainButton(bar, PlantUiWords.get("picture.results"), this::results);
-        Button place = controls.button(bar, PlantUiWords.get("picture.place"), this::place);
+        controls.button(bar, PlantUiWords.get("point.new.open"), () -> form(Optional.empty()));
+        controls.button(bar, PlantUiWords.get("point.change.open"), () -> form(selected()));
+        controls.button(bar, PlantUiWords.get("picture.place"), this::place);
         controls.button(bar, PlantUiWords.get("picture.import"), this::choose);
-        open = Optional.of(new Open(floor, table, slider, place));
+        open = Optional.of(new Open(floor, table, slider, side));
         table.onSelect(rows -> rows.stream()
                 .findFirst()
                 .ifPresent(look -> floor.choose(look.point().name())));
         table.onOpen(look -> results());
-        table.onLoaded(context::ready);
+        table.onLoaded(this::loaded);
+    }
+
+    @Override
+    void take(Now now) {
+        looks = now.looks();
+        Open made = open.orElseThrow();
+        now.image().ifPresent(made.floor()::picture);
+        made.slider().today(now.today());
+        made.floor().show(looks);
+        made.table().reload();
+        shown = now.plant().picture();
+    }
+
+    private void go(LocalDate to) {
+        day = Optional.of(to);
+        reload();
+    }
+
+    /** A point that was just stated is chosen, and waits to be placed. */
+    private void loaded() {
+        placing.flatMap(point -> looks.stream()
+                        .filter(look -> look.point().name().equals(point))
+                        .findFirst())
+                .ifPresent(look -> {
+                    placing = Optional.empty();
+                    select(look);
+                    if (shown.isPresent() && look.spot().isEmpty()) {
+                        place();
+                    }
+                });
+        context.ready();
+    }
+
+    private void form(Optional<PointLook> before) {
+        Open now = open.orElseThrow();
+        now.side().form(true);
+        ask(
+                now.side().side(),
+                stand -> PointForm.open(
+                        stand,
+                        before.map(PointLook::point),
+                        known().orElseThrow().methods(),
+                        name -> {
+                            placing = Optional.of(name);
+                            now.side().form(false);
+                            stand.done().accept(PlantUiWords.get("point.done", name));
+                        }),
+                () -> now.side().form(false));
     }
 
     private void legend(Composite parent, Mark mark) {
@@ -155,6 +175,10 @@ final class PictureRoom implements Room {
     }
 
     private void place() {
+        if (shown.isEmpty()) {
+            context.say(PlantUiWords.get("picture.missing"));
+            return;
+        }
         selected()
                 .ifPresentOrElse(
                         look -> {

@@ -12,7 +12,14 @@ final class PointMarks {
     private PointMarks() {}
 
     static Mark of(PointLook look) {
-        return look.latest().map(latest -> Mark.of(latest.outcome())).orElseGet(PointMarks::never);
+        return look.latest()
+                .map(latest -> latest.doubted() ? doubted() : Mark.of(latest.outcome()))
+                .orElseGet(PointMarks::never);
+    }
+
+    /** A Negative that is in doubt is no Negative until somebody has decided. */
+    static Mark doubted() {
+        return new Mark(PlantUiWords.get("picture.doubted"), Shape.TRIANGLE, Meaning.CAUTION);
     }
 
     static Mark never() {
@@ -26,6 +33,7 @@ final class PointMarks {
                 Mark.of(Outcome.POSITIVE),
                 Mark.of(Outcome.POSITIVE_ABOVE_RANGE),
                 Mark.of(Outcome.INVALID),
+                doubted(),
                 never());
     }
 }

@@ -17,6 +17,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
+import wickbench.api.authority.Actor;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.home.SimulatedClock;
@@ -42,6 +43,8 @@ import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
+import wickbench.bench.owed.OwedDesk;
+import wickbench.bench.owed.OwedView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 import wickbench.people.HouseAuthority;
@@ -51,7 +54,6 @@ import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
 import wickbench.people.Roster;
 import wickbench.people.SecretFiles;
-import wickbench.plant.PlantKeeping.Actor;
 import wickbench.plant.book.PlantDesk;
 import wickbench.plant.book.PlantDoing;
 import wickbench.plant.book.PlantView;
@@ -82,7 +84,8 @@ final class PlantHouse implements AutoCloseable {
         index = H2Index.open(
                 folder.resolve("index"),
                 journal,
-                () -> List.of(new PlantView(), new PeopleView(), new BenchView(), new AttachmentView()));
+                () -> List.of(
+                        new PlantView(), new PeopleView(), new BenchView(), new OwedView(), new AttachmentView()));
         Roster roster = new Roster(home, journal, index);
         signIn = new HouseSignIn(home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
@@ -97,7 +100,12 @@ final class PlantHouse implements AutoCloseable {
         SiteFacts site = () -> Site.of(Optional.empty(), journal.founding());
         methods = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         AttachmentService attachments = new AttachmentService(home, journal, index);
-        PlantDesk book = new PlantDesk(home, index, site, Optional.of(methods));
+        PlantDesk book = new PlantDesk(
+                home,
+                index,
+                site,
+                Optional.of(methods),
+                Optional.of(new OwedDesk(journal, index, (act, draft, passphrase) -> draft)));
         PlantDoing doing = new PlantDoing(home, journal, authority, book, Optional.of(attachments));
         door = new RecordingDoor(
                 home,

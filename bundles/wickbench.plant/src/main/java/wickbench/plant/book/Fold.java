@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import wickbench.plant.PlantState;
 import wickbench.plant.Retired;
 import wickbench.plant.changeover.ChangeMade;
+import wickbench.plant.changeover.Disputes;
 import wickbench.plant.clean.Changed;
 import wickbench.plant.clean.Clean;
 import wickbench.plant.clean.Confirmed;
@@ -32,6 +33,7 @@ import wickbench.plant.site.Spot;
 /** Folds what was told up to an instant; the newest statement of a thing holds. */
 final class Fold {
     private final ZoneId zone;
+    private final Disputes disputes;
     private final Map<String, Line> lines = new TreeMap<>();
     private final Map<String, Point> points = new LinkedHashMap<>();
     private final Map<String, Product> products = new LinkedHashMap<>();
@@ -44,13 +46,14 @@ final class Fold {
     private final Map<String, String> excused = new TreeMap<>();
     private Optional<FloorPicture> picture = Optional.empty();
 
-    private Fold(ZoneId zone) {
+    private Fold(ZoneId zone, Disputes disputes) {
         this.zone = zone;
+        this.disputes = disputes;
     }
 
     /** @param told in order */
-    static Fold of(List<Told> told, Instant at, ZoneId zone) {
-        Fold fold = new Fold(zone);
+    static Fold of(List<Told> told, Instant at, ZoneId zone, Disputes disputes) {
+        Fold fold = new Fold(zone, disputes);
         told.stream().filter(each -> !each.acted().isAfter(at)).forEach(fold::take);
         return fold;
     }
@@ -110,7 +113,11 @@ final class Fold {
                 .add(new Validating.Told(told.acted().atZone(zone).toLocalDate(), told.what()));
     }
 
+    /** What one station retired and another stated meanwhile stays until somebody settles it. */
     private void retire(Retired retired) {
+        if (disputes.on(retired.what().code(), retired.id())) {
+            return;
+        }
         Map<String, ?> of = switch (retired.what()) {
             case LINE -> lines;
             case POINT -> points;
@@ -140,6 +147,7 @@ final class Fold {
                         .toList(),
                 List.copyOf(rules.values()),
                 picture,
-                List.copyOf(spots.values()));
+                List.copyOf(spots.values()),
+                disputes);
     }
 }

@@ -65,6 +65,22 @@ public final class PlantFile {
         return new PlantFile(source, object).stated();
     }
 
+    /**
+     * Checks things that were made otherwise as those of a file are.
+     *
+     * @throws BadInput with a line for each thing that is wrong
+     */
+    static void check(Stated things) {
+        List<Complaint> complaints = new ArrayList<>();
+        for (Stated.Said said : things.all()) {
+            Fields fields = Fields.of(said.what().code() + " " + said.id(), said.body());
+            complaints.addAll(Kinds.read(said.kind(), fields).complaints());
+        }
+        if (!complaints.isEmpty()) {
+            throw new BadInput(complaints);
+        }
+    }
+
     private Checked<Stated> stated() {
         object.members().keySet().stream()
                 .filter(name -> !MEMBERS.contains(name))

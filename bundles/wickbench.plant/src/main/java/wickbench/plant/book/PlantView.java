@@ -6,9 +6,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
+import wickbench.api.clash.Decision;
 import wickbench.api.index.IndexView;
 import wickbench.api.index.Rows;
 import wickbench.api.journal.Entry;
+import wickbench.api.journal.EntryRef;
 
 /**
  * What was told of the plant, and which strips were read at which places.
@@ -34,12 +36,14 @@ public final class PlantView implements IndexView {
 
     @Override
     public int version() {
-        return 1;
+        return 2;
     }
 
     @Override
     public List<String> tables() {
-        return Stream.concat(Stream.of(TOLD), TestRows.TABLE.stream()).toList();
+        return Stream.of(List.of(TOLD), TestRows.TABLE, Lost.TABLE)
+                .flatMap(List::stream)
+                .toList();
     }
 
     @Override
@@ -49,7 +53,13 @@ public final class PlantView implements IndexView {
     }
 
     @Override
+    public Optional<Decision> decision(Entry entry) {
+        return Claims.of(entry);
+    }
+
+    @Override
     public void apply(Entry entry, Rows rows) {
+        Lost.take(entry, rows);
         if (TestRows.is(entry)) {
             TestRows.take(entry, rows);
         } else if (Kinds.knows(entry.kind(), entry.v())) {
@@ -63,9 +73,12 @@ public final class PlantView implements IndexView {
         }
     }
 
+    /** Returns what was told and stands, in order. */
     static List<Told> told(Rows rows) {
+        Set<EntryRef> lost = Lost.of(rows);
         return rows.read("select station, seq, at, kind, body from told", Told::of).stream()
                 .flatMap(Optional::stream)
+                .filter(told -> !lost.contains(told.entry()))
                 .sorted(Told.IN_ORDER)
                 .toList();
     }

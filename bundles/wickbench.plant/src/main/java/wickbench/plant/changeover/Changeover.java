@@ -17,6 +17,7 @@ import wickbench.plant.product.Product;
  * @param tests at the points that the risk assessment names, and the pool of those that are drawn
  * @param draw how many of the pool are to be drawn at random; 0 where the line draws none
  * @param faults why it must not be made, the gravest first; none when it may
+ * @param disputed what it rests on that stations stated differently, by name
  * @param testMinutes how long one person takes for the tests
  * @param minutes clean and tests together, or what a plain change takes
  */
@@ -29,12 +30,14 @@ public record Changeover(
         List<Probe> tests,
         int draw,
         List<Fault> faults,
+        List<String> disputed,
         int testMinutes,
         int minutes) {
     public Changeover {
         leaving = List.copyOf(leaving);
         tests = List.copyOf(tests);
         faults = List.copyOf(faults);
+        disputed = List.copyOf(disputed);
     }
 
     /** Tells whether it may be made at all. */

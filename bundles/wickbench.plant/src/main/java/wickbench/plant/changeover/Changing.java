@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.figures.sampling.SampleSize;
@@ -27,13 +28,20 @@ public final class Changing {
     private final Map<MethodId, Method> methods;
     private final Covering covering;
     private final TestTime time;
+    private final Disputes disputes;
 
     /**
      * @param points of the line
      * @param cleans of the line, with how each stands
      * @param methods in force
      */
-    public Changing(Line line, List<Point> points, List<Validation> cleans, List<Method> methods, TestTime time) {
+    public Changing(
+            Line line,
+            List<Point> points,
+            List<Validation> cleans,
+            List<Method> methods,
+            TestTime time,
+            Disputes disputes) {
         this.line = line;
         this.points = List.copyOf(points);
         this.cleans = List.copyOf(cleans);
@@ -41,6 +49,7 @@ public final class Changing {
                 methods.stream().collect(Collectors.toMap(method -> method.ref().id(), Function.identity()));
         this.covering = new Covering(methods);
         this.time = time;
+        this.disputes = disputes;
     }
 
     /** Returns what the change from one product to another asks for. */
@@ -57,6 +66,10 @@ public final class Changing {
         leaving.forEach(each -> faults.addAll(faults(each)));
         Set<String> codes = gone.stream().map(Contained::allergen).collect(Collectors.toSet());
         Optional<Validation> clean = gone.isEmpty() ? Optional.empty() : clean(codes);
+        List<String> disputed = disputed(from, to, clean);
+        if (!disputed.isEmpty()) {
+            faults.add(Fault.DISPUTED);
+        }
         if (!gone.isEmpty()) {
             faults.addAll(faults(clean, codes));
         }
@@ -74,8 +87,28 @@ public final class Changing {
                 tests,
                 draw,
                 List.copyOf(faults),
+                disputed,
                 testing,
                 gone.isEmpty() ? line.changeMinutes() : cleaning + testing);
+    }
+
+    /** Tells whether stations stated a product differently. */
+    boolean disputed(Product product) {
+        return disputes.on("product", product.id());
+    }
+
+    private List<String> disputed(Product from, Product to, Optional<Validation> clean) {
+        List<String> names = new ArrayList<>();
+        if (disputes.on("line", line.id())) {
+            names.add(line.id());
+        }
+        Stream.of(from, to).filter(this::disputed).map(Product::name).distinct().forEach(names::add);
+        points.stream()
+                .map(Point::name)
+                .filter(point -> disputes.on("point", point))
+                .forEach(names::add);
+        clean.map(each -> each.clean().id()).filter(disputes::onClean).ifPresent(names::add);
+        return names;
     }
 
     private Leaving leaving(Contained held, List<Probe> tests) {

@@ -19,8 +19,8 @@ public final class DayTable {
         this.changing = changing;
     }
 
-    /** Changes ask for the same where products hold the same. */
-    private record Alike(Optional<List<Contained>> from, Optional<List<Contained>> to) {}
+    /** Changes ask for the same where products hold the same, and nobody disputes it. */
+    private record Alike(Optional<List<Contained>> from, Optional<List<Contained>> to, boolean disputed) {}
 
     public static ChangeTable of(List<Product> products, Changing changing) {
         DayTable table = new DayTable(changing);
@@ -33,7 +33,7 @@ public final class DayTable {
 
     private Optional<BigDecimal> cost(Product from, Product to) {
         return known.computeIfAbsent(
-                new Alike(from.holds(), to.holds()),
+                new Alike(from.holds(), to.holds(), changing.disputed(from) || changing.disputed(to)),
                 alike -> changing.of(from, to).cost());
     }
 }

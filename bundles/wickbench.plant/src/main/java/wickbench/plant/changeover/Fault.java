@@ -6,6 +6,8 @@ import wickbench.api.words.Coded;
 public enum Fault implements Coded {
     /** Of one of the products nobody has said which allergens it holds, which is not the same as none. */
     NOT_STATED,
+    /** Stations stated something that it rests on differently, and nobody has settled by which word it stands. */
+    DISPUTED,
     /** No issued method sees an allergen that leaves, in the form in which it is there. */
     UNCOVERED,
     /** A method would see it, but no point of the line is sampled by it. */

@@ -31,22 +31,15 @@ public final class Validating {
     /**
      * What the readings of a clean say of the points of a series.
      *
-     * @param negative tells of a reading's place and method whether it stands as a valid Negative; empty where no such reading is
+     * @param against tells of a reading's place and method why it is no pass; empty where it stands as a valid Negative
      */
-    public static List<Lack> lacks(Series series, SeriesRun run, Function<Sampling, Optional<Boolean>> negative) {
+    public static List<Lack> lacks(Series series, SeriesRun run, Function<Sampling, Optional<Why>> against) {
         if (run.visual() == Visual.SOILED) {
             return List.of(new Lack(Why.SOILED, ""));
         }
-        List<Lack> lacks = new ArrayList<>();
-        for (Sampling point : series.points()) {
-            Optional<Boolean> found = negative.apply(point);
-            if (found.isEmpty()) {
-                lacks.add(new Lack(Why.NOT_TESTED, point.place()));
-            } else if (!found.get()) {
-                lacks.add(new Lack(Why.NOT_NEGATIVE, point.place()));
-            }
-        }
-        return lacks;
+        return series.points().stream()
+                .flatMap(point -> against.apply(point).map(why -> new Lack(why, point.place())).stream())
+                .toList();
     }
 
     /**

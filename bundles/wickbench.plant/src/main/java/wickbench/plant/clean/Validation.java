@@ -49,7 +49,9 @@ public record Validation(
         /** Seen soiled: nothing was sampled, and nothing had to be. */
         SOILED,
         NOT_TESTED,
-        NOT_NEGATIVE
+        NOT_NEGATIVE,
+        /** A Negative that something put in doubt, and on which nobody has decided. */
+        IN_DOUBT
     }
 
     /** Tells whether enough cleans in a row have passed for quality to confirm it. */

@@ -11,7 +11,7 @@ import wickbench.api.reading.Visual;
 import wickbench.plant.PlantState;
 import wickbench.plant.clean.Changed;
 import wickbench.plant.clean.Confirmed;
-import wickbench.plant.clean.Series;
+import wickbench.plant.clean.SeriesAsked;
 import wickbench.plant.clean.SeriesRun;
 import wickbench.plant.clean.Validation;
 import wickbench.plant.product.WorstCase;
@@ -45,36 +45,13 @@ abstract class CleanCommands extends StateCommands {
             @Option(names = "--allergen", paramLabel = "ALLERGEN") List<String> allergens,
             @Option(names = "--point", required = true, paramLabel = "PLACE=METHOD") List<String> points,
             @Option(names = "--sign") boolean sign) {
-        Validation clean = known(id);
-        Optional<WorstCase> worst =
-                WorstCase.rank(
-                                state().productsOf(clean.clean().line()),
-                                clean.clean().removes())
-                        .stream()
-                        .findFirst();
-        String chosen = product.or(() -> worst.map(each -> each.product().id()))
-                .orElseThrow(() -> Typed.wrong("--product", "worst.none", id));
-        List<String> why = some(reasons);
-        if (why.isEmpty()
-                && worst.filter(each -> each.product().id().equals(chosen)).isEmpty()) {
-            throw Typed.wrong("--reason", "worst.why", chosen);
-        }
-        Set<String> held = allergens == null
-                ? state().product(chosen)
-                        .map(each -> each.allergens())
-                        .orElseThrow(() -> Typed.wrong("--product", "product.unknown", chosen))
-                : Set.copyOf(Typed.allergens("--allergen", allergens));
-        Series series = new Series(
+        SeriesAsked asked = new SeriesAsked(
                 id,
-                chosen,
-                why.isEmpty()
-                        ? worst.orElseThrow().reasons().stream()
-                                .map(reason -> reason.code())
-                                .toList()
-                        : why,
-                held,
+                product,
+                some(reasons),
+                Set.copyOf(Typed.allergens("--allergen", some(allergens))),
                 points.stream().map(text -> Typed.sampling("--point", text)).toList());
-        doors.keeping().open(series, doors.hands().actor(sign));
+        doors.keeping().open(doors.keeping().choose(asked), doors.hands().actor(sign));
         return shown(id);
     }
 

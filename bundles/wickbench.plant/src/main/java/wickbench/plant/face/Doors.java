@@ -1,5 +1,6 @@
 package wickbench.plant.face;
 
+import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.plant.PlantBook;
 import wickbench.plant.PlantKeeping;

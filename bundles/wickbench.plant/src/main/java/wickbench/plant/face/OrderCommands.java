@@ -3,7 +3,6 @@ package wickbench.plant.face;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -13,6 +12,9 @@ import wickbench.api.check.Refusal;
 import wickbench.plant.PlantState;
 import wickbench.plant.changeover.Changeover;
 import wickbench.plant.changeover.DayTable;
+import wickbench.plant.day.DayProducts;
+import wickbench.plant.day.Demands;
+import wickbench.plant.day.Demands.Names;
 import wickbench.plant.order.ChangeTable;
 import wickbench.plant.order.DayOrder;
 import wickbench.plant.order.DayOrder.Found;
@@ -42,8 +44,8 @@ abstract class OrderCommands {
             throw Typed.wrong("order", "order.either");
         }
         ChangeTable table = matrix == null ? table(line, products) : MatrixFile.read(matrix);
-        Asked.Typed typed = new Asked.Typed(some(places), some(runs), some(due), some(before));
-        DayOrder answer = DayPlanner.plan(new Asked(table, closed).of(typed));
+        Demands.Typed typed = new Demands.Typed(some(places), some(runs), some(due), some(before));
+        DayOrder answer = DayPlanner.plan(new Demands(table, closed, Names.OPTIONS).of(typed));
         if (answer instanceof Found found) {
             new OrderPrint(table, closed, doors.terminal()).print(found);
             return 0;
@@ -56,16 +58,8 @@ abstract class OrderCommands {
     private ChangeTable table(String line, String products) {
         Instant now = doors.book().now();
         PlantState state = doors.book().at(now);
-        List<String> ids = Arrays.stream(products.split(",")).map(String::strip).toList();
-        if (ids.size() > ChangeTable.MOST) {
-            throw Typed.wrong("P1,P2,…", "matrix.many", ChangeTable.MOST, ids.size());
-        }
-        if (ids.stream().distinct().count() < ids.size()) {
-            throw Typed.wrong("P1,P2,…", "order.repeated");
-        }
         return DayTable.of(
-                ids.stream().map(id -> product(state, id, line)).toList(),
-                doors.book().changing(line, now));
+                DayProducts.of("PRODUCT", state, line, products), doors.book().changing(line, now));
     }
 
     static Product product(PlantState state, String id, String line) {

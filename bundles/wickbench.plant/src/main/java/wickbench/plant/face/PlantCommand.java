@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Reference;
 import picocli.CommandLine.Command;
 import wickbench.api.authority.SignIn;
 import wickbench.api.command.CommandSet;
+import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.plant.PlantBook;
 import wickbench.plant.PlantKeeping;

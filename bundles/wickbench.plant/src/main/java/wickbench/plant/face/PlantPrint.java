@@ -11,12 +11,12 @@ import wickbench.plant.PlantState;
 import wickbench.plant.allergen.Allergen;
 import wickbench.plant.allergen.AllergenList;
 import wickbench.plant.allergen.Allergens;
-import wickbench.plant.clean.Series;
 import wickbench.plant.clean.Validation;
 import wickbench.plant.product.Product;
 import wickbench.plant.product.WorstCase;
 import wickbench.plant.programme.Programme.Held;
 import wickbench.plant.terms.ChangeWords;
+import wickbench.plant.terms.CleanWords;
 import wickbench.plant.terms.PlantWords;
 import wickbench.plant.terms.ProductWords;
 
@@ -103,7 +103,7 @@ final class PlantPrint {
                 each.clean().id(),
                 each.clean().line(),
                 PlantWords.get("validity." + each.state().code()),
-                each.passes() + " / " + Series.PASSES,
+                CleanWords.passes(each),
                 each.until().map(Object::toString).orElse(""),
                 ChangeWords.names(each.allergens()));
     }

@@ -60,7 +60,7 @@ abstract class StateCommands extends OrderCommands {
         Optional<Line.Random> random = share == null || confidence == null
                 ? Optional.empty()
                 : Optional.of(new Line.Random(share, confidence));
-        return state(checked(Stated.of(new Line(id, name, some(areas), minutes, random))), sign);
+        return state((Stated.of(new Line(id, name, some(areas), minutes, random))), sign);
     }
 
     @Command(name = "point")
@@ -77,7 +77,7 @@ abstract class StateCommands extends OrderCommands {
                 .map(id -> Typed.of("--method", id, MethodId::new))
                 .toList();
         Surface of = Typed.choice("--surface", surface, Surface.class);
-        return state(checked(Stated.of(new Point(name, line, area, of, hard, by, drawn))), sign);
+        return state((Stated.of(new Point(name, line, area, of, hard, by, drawn))), sign);
     }
 
     @Command(name = "product")
@@ -97,7 +97,7 @@ abstract class StateCommands extends OrderCommands {
         }
         Soil sticks = Typed.choice("--soil", soil, Soil.class);
         return state(
-                checked(Stated.of(new Product(
+                (Stated.of(new Product(
                         id, name, Set.copyOf(lines), notStated ? Optional.empty() : Optional.of(held), sticks))),
                 sign);
     }
@@ -114,7 +114,7 @@ abstract class StateCommands extends OrderCommands {
             @Option(names = "--sign") boolean sign) {
         Clean.How way = Typed.choice("--how", how, Clean.How.class);
         Set<String> of = Set.copyOf(Typed.allergens("--removes", some(removes)));
-        return state(checked(Stated.of(new Clean(id, line, name, way, minutes, edition, of))), sign);
+        return state((Stated.of(new Clean(id, line, name, way, minutes, edition, of))), sign);
     }
 
     @Command(name = "rule")
@@ -137,12 +137,7 @@ abstract class StateCommands extends OrderCommands {
                 some(points).stream()
                         .map(text -> Typed.sampling("--point", text))
                         .toList());
-        return state(checked(Stated.of(rule)), sign);
-    }
-
-    /** What was typed passes the same door as what stands in a file. */
-    private static Stated checked(Stated things) {
-        return FileOf.read(things);
+        return state((Stated.of(rule)), sign);
     }
 
     @Command(name = "retire")

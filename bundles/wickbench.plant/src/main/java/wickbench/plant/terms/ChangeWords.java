@@ -75,6 +75,7 @@ public final class ChangeWords {
                         .map(product -> product.name())
                         .distinct()
                         .collect(Collectors.joining(", "));
+            case DISPUTED -> String.join(", ", change.disputed());
             case UNCOVERED ->
                 change.uncovered().stream().map(leaving -> held(leaving.held())).collect(Collectors.joining(", "));
             case NO_POINT ->

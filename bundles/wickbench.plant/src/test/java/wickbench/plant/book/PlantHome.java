@@ -15,11 +15,15 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
 import java.util.stream.Stream;
+import wickbench.api.authority.Actor;
 import wickbench.api.authority.Authority;
+import wickbench.api.doubt.Doubt;
 import wickbench.api.home.HomeFolder;
 import wickbench.api.home.SimulatedClock;
+import wickbench.api.journal.Draft;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.StationId;
+import wickbench.api.json.Json;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.LineRole;
 import wickbench.api.method.Method;
@@ -40,9 +44,10 @@ import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
+import wickbench.bench.owed.OwedDesk;
+import wickbench.bench.owed.OwedView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
-import wickbench.plant.PlantKeeping.Actor;
 import wickbench.plant.Stated;
 import wickbench.reading.MethodJson;
 
@@ -64,6 +69,7 @@ public final class PlantHome implements AutoCloseable {
     public final PlantDoing keeping;
     public final AttachmentService attachments;
     public final MethodShelf methods;
+    public final OwedDesk owed;
     private final RecordingDoor door;
     private int samples;
 
@@ -79,11 +85,12 @@ public final class PlantHome implements AutoCloseable {
         index = H2Index.open(
                 folder.resolve("index"),
                 journal,
-                () -> List.of(new PlantView(), new BenchView(), new AttachmentView()));
+                () -> List.of(new PlantView(), new BenchView(), new OwedView(), new AttachmentView()));
         SiteFacts site = () -> Site.of(Optional.empty(), journal.founding());
         methods = new MethodShelf(journal, index, EVERYONE_MAY);
         attachments = new AttachmentService(home, journal, index);
-        book = new PlantDesk(home, index, site, Optional.of(methods));
+        owed = new OwedDesk(journal, index, EVERYONE_MAY);
+        book = new PlantDesk(home, index, site, Optional.of(methods), Optional.of(owed));
         keeping = new PlantDoing(home, journal, authority, book, Optional.of(attachments));
         door = new RecordingDoor(home, journal, index, methods, new Neighbours(List.of(), NO_PROFILE), EVERYONE_MAY);
     }
@@ -126,6 +133,17 @@ public final class PlantHome implements AutoCloseable {
     public PlantHome after(Duration time) {
         clock.moveTo(clock.instant().plus(time));
         return this;
+    }
+
+    /** Puts every Negative read with a lot in doubt. */
+    public UUID doubt(String cause, LotId lot) {
+        Draft draft = new Draft(
+                Draft.randomId(home.chance()),
+                QUALITY.who(),
+                cause,
+                1,
+                Doubt.into(Json.object().with("lot", lot.value()), List.of(Doubt.ofLot(cause, lot, Optional.empty()))));
+        return journal.append(List.of(draft)).get(0).id();
     }
 
     /** Reads a sample started just now; twenty minutes pass. */

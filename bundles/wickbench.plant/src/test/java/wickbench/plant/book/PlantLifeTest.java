@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.zip.CRC32;
@@ -23,8 +24,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
+import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
 import wickbench.api.reading.Outcome;
+import wickbench.api.reading.Owed;
 import wickbench.api.reading.Reason;
 import wickbench.api.reading.Visual;
 import wickbench.plant.PointLook;
@@ -34,6 +37,7 @@ import wickbench.plant.changeover.ChangeMade;
 import wickbench.plant.clean.Confirmed;
 import wickbench.plant.clean.Series;
 import wickbench.plant.clean.SeriesRun;
+import wickbench.plant.clean.Validation;
 import wickbench.plant.clean.Validity;
 import wickbench.plant.programme.DueItem;
 import wickbench.plant.programme.DueState;
@@ -143,6 +147,33 @@ class PlantLifeTest {
                 .hasMessageContaining("CP-2n");
         home.after(Duration.ofDays(400));
         assertThat(state()).isEqualTo(Validity.LAPSED);
+    }
+
+    @Test
+    void a_negative_in_doubt_is_no_pass_until_somebody_decides() {
+        home.keeping.open(new Series("CP-2n", "milk", List.of("hardest-soil"), Set.of("milk"), List.of(SEAL)), QUALITY);
+        for (int i = 0; i < 3; i++) {
+            run(false);
+        }
+        home.keeping.confirm(new Confirmed("CP-2n", LocalDate.parse("2027-03-01"), "three in a row"), QUALITY);
+        assertThat(look("L2 pump seal", home.book.now()).latest().orElseThrow().doubted())
+                .isFalse();
+
+        UUID rejected = home.doubt("lot.rejected", new LotId("A-1"));
+
+        assertThat(state()).isEqualTo(Validity.UNDER_WAY);
+        assertThat(home.book.at(home.book.now()).clean("CP-2n").orElseThrow().runs())
+                .allSatisfy(ran -> assertThat(ran.lacks())
+                        .containsExactly(new Validation.Lack(Validation.Why.IN_DOUBT, SEAL.place())));
+        PointLook.Latest latest = look("L2 pump seal", home.book.now()).latest().orElseThrow();
+        assertThat(latest.outcome()).isEqualTo(Outcome.NEGATIVE);
+        assertThat(latest.doubted()).isTrue();
+
+        home.owed.settle(rejected, Owed.DECIDE, "the recall is of another lot", QUALITY.who(), Optional.empty());
+
+        assertThat(state()).isEqualTo(Validity.VALIDATED);
+        assertThat(look("L2 pump seal", home.book.now()).latest().orElseThrow().doubted())
+                .isFalse();
     }
 
     @Test

@@ -91,7 +91,12 @@ class ChangingTest {
     @Test
     void a_method_without_a_point_is_no_test() {
         Changing bare = new Changing(
-                line("L2"), List.of(), cleans(Validity.VALIDATED), PlantHome.demoMethods(), new TestTime());
+                line("L2"),
+                List.of(),
+                cleans(Validity.VALIDATED),
+                PlantHome.demoMethods(),
+                new TestTime(),
+                Disputes.NONE);
         assertThat(bare.of(product("milk"), product("plain")).faults()).containsExactly(Fault.NO_POINT);
     }
 
@@ -107,7 +112,12 @@ class ChangingTest {
                 false);
         Product wheat = holding("wheat-drink", "wheat");
         Changing line = new Changing(
-                line("L2"), List.of(first), cleans(Validity.VALIDATED), PlantHome.demoMethods(), new TestTime());
+                line("L2"),
+                List.of(first),
+                cleans(Validity.VALIDATED),
+                PlantHome.demoMethods(),
+                new TestTime(),
+                Disputes.NONE);
         assertThat(line.of(wheat, product("plain")).tests()).hasSize(1);
         assertThat(line.of(wheat, holding("barley-drink", "barley")).faults()).containsExactly(Fault.NO_POINT);
     }
@@ -136,8 +146,8 @@ class ChangingTest {
                         List.of(new MethodId("milk-swab-wet")),
                         true))
                 .toList());
-        Changing changing =
-                new Changing(line, points, cleans(Validity.VALIDATED), PlantHome.demoMethods(), new TestTime());
+        Changing changing = new Changing(
+                line, points, cleans(Validity.VALIDATED), PlantHome.demoMethods(), new TestTime(), Disputes.NONE);
         assertThat(changing.of(product("milk"), product("plain")).draw()).isEqualTo(published(pool, share));
     }
 
@@ -171,7 +181,8 @@ class ChangingTest {
                         .toList(),
                 cleans,
                 PlantHome.demoMethods(),
-                new TestTime());
+                new TestTime(),
+                Disputes.NONE);
     }
 
     private List<Validation> cleans(Validity state) {

@@ -88,13 +88,13 @@ class ValidatingTest {
     void the_eye_comes_first() {
         SeriesRun soiled = new SeriesRun("CP", Visual.SOILED, List.of(), Instant.EPOCH);
         SeriesRun seen = new SeriesRun("CP", Visual.CLEAN, List.of(), Instant.EPOCH);
-        assertThat(Validating.lacks(SERIES, soiled, point -> Optional.of(true)))
+        assertThat(Validating.lacks(SERIES, soiled, point -> Optional.empty()))
                 .containsExactly(new Lack(Why.SOILED, ""));
-        assertThat(Validating.lacks(SERIES, seen, point -> Optional.empty()))
+        assertThat(Validating.lacks(SERIES, seen, point -> Optional.of(Why.NOT_TESTED)))
                 .containsExactly(new Lack(Why.NOT_TESTED, "rim"));
-        assertThat(Validating.lacks(SERIES, seen, point -> Optional.of(false)))
+        assertThat(Validating.lacks(SERIES, seen, point -> Optional.of(Why.NOT_NEGATIVE)))
                 .containsExactly(new Lack(Why.NOT_NEGATIVE, "rim"));
-        assertThat(Validating.lacks(SERIES, seen, point -> Optional.of(true))).isEmpty();
+        assertThat(Validating.lacks(SERIES, seen, point -> Optional.empty())).isEmpty();
     }
 
     /** Whatever happens, a clean is usable only after three passes that nothing came between, which quality confirmed. */

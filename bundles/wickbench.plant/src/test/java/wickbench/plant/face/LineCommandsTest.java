@@ -253,7 +253,7 @@ class LineCommandsTest {
                 .hasMessage("--before: these cannot each come before the next: milk, plain");
         String many = IntStream.range(0, 401).mapToObj(i -> "p" + i).collect(Collectors.joining(","));
         assertThatThrownBy(() -> plant(true, "order", many, "--line", "L2"))
-                .hasMessage("P1,P2,…: expected at most 400 products, found 401");
+                .hasMessage("PRODUCT: expected at most 400 products, found 401");
         assertThatThrownBy(() -> plant(true, "order", "plain,rye", "--line", "L2"))
                 .hasMessage("PRODUCT: there is no product 'rye'");
     }

@@ -6,10 +6,12 @@ import java.util.Optional;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.lot.LotId;
+import wickbench.shell.ActForm;
 import wickbench.stock.Companion;
 import wickbench.stock.Kit;
 import wickbench.stock.Part;
 import wickbench.widgets.Field;
+import wickbench.widgets.Typed;
 
 /** A part in the box that carries a lot number, and perhaps a date, of its own. */
 final class CompanionFields {

@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.widgets.Text;
+import wickbench.shell.ActForm;
 import wickbench.stock.Balance;
 import wickbench.stock.Count;
 import wickbench.stock.Lot;
 import wickbench.widgets.Field;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.Typed;
 import wickbench.widgets.Work;
 
 /** Asks what lies on the shelf, beside what should be there. */

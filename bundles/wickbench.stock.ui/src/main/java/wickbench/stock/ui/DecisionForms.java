@@ -8,13 +8,15 @@ import java.util.Optional;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.authority.Act;
+import wickbench.api.authority.Actor;
 import wickbench.api.journal.EntryRef;
-import wickbench.stock.Actor;
+import wickbench.shell.ActForm;
 import wickbench.stock.Clash;
 import wickbench.stock.Happening;
 import wickbench.stock.Lot;
 import wickbench.stock.StockTerms;
 import wickbench.widgets.Field;
+import wickbench.widgets.Typed;
 
 /** What is decided on a lot under a signature. */
 final class DecisionForms {

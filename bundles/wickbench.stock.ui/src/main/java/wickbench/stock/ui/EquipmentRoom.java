@@ -10,12 +10,16 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.authority.Act;
+import wickbench.shell.ActForm;
 import wickbench.shell.PageContext;
 import wickbench.stock.Device;
 import wickbench.stock.StockTerms;
 import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
+import wickbench.widgets.Room;
+import wickbench.widgets.Side;
 import wickbench.widgets.TableKit;
+import wickbench.widgets.Typed;
 import wickbench.widgets.Work;
 
 /** The equipment: what is due for calibration, and the form that keeps a new one. */
@@ -118,7 +122,7 @@ final class EquipmentRoom implements Room {
     }
 
     private void calibration(Composite content, Optional<Device> device, Known now, Side side) {
-        ActForm form = new ActForm(
+        ActForm form = Forms.begin(
                 content,
                 context,
                 device.isPresent() ? "calibrate" : "device",
@@ -162,7 +166,7 @@ final class EquipmentRoom implements Room {
     }
 
     private void retirement(Composite content, Device device, Known now, Side side) {
-        ActForm form = new ActForm(content, context, "retire", side::measure, this::leave, device.id());
+        ActForm form = Forms.begin(content, context, "retire", side::measure, this::leave, device.id());
         Field<Text> reason = form.text("form.reason");
         form.<Device>act(
                 "retire.act",

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.authority.Act;
 import wickbench.api.check.BadInput;
+import wickbench.shell.ActForm;
 import wickbench.shell.PageContext;
 import wickbench.stock.Fridge;
 import wickbench.stock.Fridges.Imported;
@@ -24,6 +25,8 @@ import wickbench.stock.LogShape.DateOrder;
 import wickbench.stock.LogShape.Degrees;
 import wickbench.widgets.Field;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.Side;
+import wickbench.widgets.Typed;
 import wickbench.widgets.Work;
 
 /** The forms of what is done with a fridge: take a logger's file in, type what a thermometer showed, register one. */
@@ -182,7 +185,7 @@ final class FridgeForms {
 
     void register(Consumer<Fridge> registered) {
         side.fill(content -> {
-            ActForm form = new ActForm(content, context, "register", side::measure, leave);
+            ActForm form = Forms.begin(content, context, "register", side::measure, leave);
             Field<Text> id = form.text("register.id");
             Field<Text> name = form.text("register.name");
             Field<Text> low = form.text("register.low");
@@ -216,6 +219,6 @@ final class FridgeForms {
     }
 
     private ActForm form(Composite content, String key, Fridge fridge) {
-        return new ActForm(content, context, key, side::measure, leave, fridge.id(), fridge.name());
+        return Forms.begin(content, context, key, side::measure, leave, fridge.id(), fridge.name());
     }
 }

@@ -18,6 +18,8 @@ import wickbench.widgets.ChartView;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Names;
+import wickbench.widgets.Room;
+import wickbench.widgets.Side;
 import wickbench.widgets.TableKit;
 
 /** The fridges: what one of them did as a chart, its excursions below, its lots and the forms beside it. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Text;
 import wickbench.widgets.Field;
+import wickbench.widgets.Typed;
 
 /** The revision of the insert in the box, held against that of the site's methods while it is typed. */
 final class InsertField {

@@ -11,11 +11,13 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.lot.LotId;
+import wickbench.shell.ActForm;
 import wickbench.shell.PageContext;
 import wickbench.stock.Lot;
 import wickbench.stock.LotCheck;
 import wickbench.widgets.Field;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.Typed;
 import wickbench.widgets.Work;
 
 /** The forms of what can be done with a lot. */
@@ -52,7 +54,7 @@ final class LotForms {
         Lot lot = shown.lot();
         String key = "act." + act.code();
         LotHands hands = new LotHands(context, doors, shown.known().rights(), parent.getShell(), done);
-        ActForm form = new ActForm(
+        ActForm form = Forms.begin(
                 parent, context, key, grown, leave, lot.id(), lot.kit().name());
         switch (act) {
             case CHECK -> check(form, key, lot, hands);

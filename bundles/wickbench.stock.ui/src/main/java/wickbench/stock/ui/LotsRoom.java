@@ -16,6 +16,8 @@ import wickbench.widgets.Fit;
 import wickbench.widgets.Job;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
+import wickbench.widgets.Room;
+import wickbench.widgets.Side;
 import wickbench.widgets.TableKit;
 
 /** The lots: a table first expired first, and beside it one lot in full or the form of what is done. */

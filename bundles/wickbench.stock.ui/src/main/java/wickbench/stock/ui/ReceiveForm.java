@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.authority.Act;
 import wickbench.api.lot.LotId;
+import wickbench.shell.ActForm;
 import wickbench.shell.PageContext;
 import wickbench.stock.Companion;
 import wickbench.stock.Delivery;
@@ -25,6 +26,7 @@ import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Shape;
 import wickbench.widgets.Type;
+import wickbench.widgets.Typed;
 import wickbench.widgets.Work;
 
 /** Takes a delivery in: scanned or typed. What a scan means stands there before anything is recorded; what is doubtful is asked. */
@@ -54,7 +56,7 @@ final class ReceiveForm {
     }
 
     void fill(Composite parent, Runnable leave, Consumer<Lot> done) {
-        ActForm form = new ActForm(parent, context, "receive", grown, leave);
+        ActForm form = Forms.begin(parent, context, "receive", grown, leave);
         scan = form.text("receive.scan");
         // a scanner ends with Enter, which must not take the box in before anybody has looked
         removeEnter(scan.control());

@@ -3,9 +3,9 @@ package wickbench.stock.ui;
 import java.util.Map;
 import java.util.Optional;
 import wickbench.api.authority.Act;
+import wickbench.api.authority.Actor;
 import wickbench.api.authority.Permission;
 import wickbench.api.person.PersonId;
-import wickbench.stock.Actor;
 
 /**
  * What the person at the desk may do.

@@ -1,26 +1,18 @@
 package wickbench.stock.ui;
 
-import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.Map;
 import java.util.Optional;
-import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
-import wickbench.api.words.Coded;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
-import wickbench.widgets.Fit;
 import wickbench.widgets.Heading;
-import wickbench.widgets.TabBar;
+import wickbench.widgets.Room;
+import wickbench.widgets.TabStack;
 
 /** The open page: its tabs, each opened when it is first chosen. */
 final class StockPart implements PagePart {
     private final PageContext context;
     private final StockDoors doors;
-    private final TabBar tabs;
-    private final Composite body;
-    private final StackLayout stack = new StackLayout();
-    private final Map<Tab, Room> rooms = new EnumMap<>(Tab.class);
+    private final TabStack<Tab> tabs;
 
     StockPart(Composite parent, PageContext context, StockDoors doors) {
         this.context = context;
@@ -29,29 +21,11 @@ final class StockPart implements PagePart {
         Heading heading =
                 new Heading(page, context.theme(), StockUiWords.get("page.heading"), StockUiWords.get("page.line"));
         new ReportButton(context, doors).into(heading.actions());
-        tabs = new TabBar(
-                page,
-                context.theme(),
-                Arrays.stream(Tab.values()).map(Tab::words).toList(),
-                tab -> open(Tab.values()[tab]));
-        body = Fit.grow(context.theme().controls().box(page, 1));
-        body.setLayout(stack);
-        context.onActor(actor -> rooms.values().forEach(Room::reload));
-        open(Tab.LOTS);
+        tabs = new TabStack<>(page, context.theme(), Tab.class, Tab::words, this::make);
+        context.onActor(actor -> tabs.reload());
     }
 
-    private void open(Tab tab) {
-        tabs.show(tab.ordinal());
-        boolean old = rooms.containsKey(tab);
-        Room room = rooms.computeIfAbsent(tab, this::make);
-        stack.topControl = room.control();
-        body.layout(true, true);
-        if (old) {
-            room.reload();
-        }
-    }
-
-    private Room make(Tab tab) {
+    private Room make(Tab tab, Composite body) {
         return switch (tab) {
             case LOTS -> new LotsRoom(body, context, doors);
             case FRIDGES -> new FridgesRoom(body, context, doors, this::show);
@@ -64,22 +38,8 @@ final class StockPart implements PagePart {
     /** Shows a tab by its code, or a lot by its number, or a thing of a tab as {@code fridges:F1}. */
     @Override
     public void show(String argument) {
-        int colon = argument.indexOf(':');
-        String code = colon < 0 ? argument : argument.substring(0, colon);
-        Optional<Tab> tab = tab(code);
-        open(tab.orElse(Tab.LOTS));
-        if (tab.isEmpty()) {
-            rooms.get(Tab.LOTS).show(argument);
-        } else if (colon > 0) {
-            rooms.get(tab.get()).show(argument.substring(colon + 1));
-        }
-    }
-
-    private static Optional<Tab> tab(String code) {
-        try {
-            return Optional.of(Coded.of(Tab.class, code));
-        } catch (IllegalArgumentException notOne) {
-            return Optional.empty();
+        if (!tabs.show(argument)) {
+            tabs.open(Tab.LOTS).show(argument);
         }
     }
 
@@ -97,21 +57,17 @@ final class StockPart implements PagePart {
     /** What is in front stays so in new looks. */
     @Override
     public Optional<Object> draft() {
-        return Optional.of(tab());
+        return Optional.of(tabs.shown());
     }
 
     @Override
     public void restore(Object draft) {
         if (draft instanceof Tab tab) {
-            open(tab);
+            tabs.open(tab);
         }
     }
 
-    private Tab tab() {
-        return Tab.values()[tabs.shown()];
-    }
-
     Room front() {
-        return rooms.get(tab());
+        return tabs.front();
     }
 }

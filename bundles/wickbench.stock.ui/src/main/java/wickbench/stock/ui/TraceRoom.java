@@ -19,6 +19,7 @@ import wickbench.stock.Use;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Names;
+import wickbench.widgets.Room;
 import wickbench.widgets.TableKit;
 import wickbench.widgets.Type;
 

@@ -19,6 +19,7 @@ import wickbench.api.progress.Progress;
 import wickbench.stock.Cause;
 import wickbench.stock.LogShape;
 import wickbench.stock.LotState;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
 
 /** The fridges in a real window: take a logger's file in, see what it says of the lots, and decide on them. */

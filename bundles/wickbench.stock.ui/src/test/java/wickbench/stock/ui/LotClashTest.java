@@ -28,6 +28,7 @@ import wickbench.api.lot.LotId;
 import wickbench.api.person.PersonId;
 import wickbench.journal.JournalFolder;
 import wickbench.stock.LotState;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
 
 /** What two stations decided on one lot without knowing of one another, settled beside the lot. */

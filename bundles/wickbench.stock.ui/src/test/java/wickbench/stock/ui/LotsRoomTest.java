@@ -21,7 +21,9 @@ import wickbench.api.lot.LotId;
 import wickbench.api.person.PersonId;
 import wickbench.stock.LotState;
 import wickbench.testing.ui.Keyboard;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
+import wickbench.widgets.Side;
 
 /** The lots in a real window: receive, refuse, quarantine, decide. */
 class LotsRoomTest {

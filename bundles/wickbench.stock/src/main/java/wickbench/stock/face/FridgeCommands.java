@@ -8,6 +8,7 @@ import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.authority.SignIn;
 import wickbench.api.command.CommandSet;
+import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.api.home.Home;
 import wickbench.api.report.ReportPrinter;

@@ -11,6 +11,7 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.api.lot.LotId;
 import wickbench.api.report.ReportPrinter;

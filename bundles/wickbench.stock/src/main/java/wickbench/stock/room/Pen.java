@@ -5,6 +5,7 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.authority.Act;
+import wickbench.api.authority.Actor;
 import wickbench.api.authority.Authority;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Draft;
@@ -12,7 +13,6 @@ import wickbench.api.journal.Entry;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
 import wickbench.api.profile.SiteFacts;
-import wickbench.stock.Actor;
 
 /** Writes the entries of this bundle, each through the authority; acts that look before they write do so one after another. */
 @Component(service = Pen.class)

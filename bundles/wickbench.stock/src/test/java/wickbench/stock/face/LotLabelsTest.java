@@ -31,6 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
+import wickbench.api.command.Hands;
 import wickbench.api.lot.LotId;
 import wickbench.api.profile.Site;
 import wickbench.report.pdf.PdfPrinter;

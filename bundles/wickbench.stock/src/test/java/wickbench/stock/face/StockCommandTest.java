@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
+import wickbench.api.command.Hands;
 import wickbench.api.json.Json;
 import wickbench.stock.room.StockHome;
 import wickbench.testing.HeardTerminal;

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 import wickbench.api.check.BadInput;
+import wickbench.api.command.Hands;
 import wickbench.api.lot.LotId;
 import wickbench.api.profile.Site;
 import wickbench.report.pdf.PdfPrinter;

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
+import wickbench.api.authority.Actor;
 import wickbench.api.method.LineRole;
 import wickbench.api.method.Method;
 import wickbench.api.reading.Strip;
 import wickbench.shell.PageContext;
-import wickbench.training.Actor;
 import wickbench.training.Call;
 import wickbench.training.Round;
 

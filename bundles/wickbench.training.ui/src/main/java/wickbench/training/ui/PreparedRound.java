@@ -39,8 +39,10 @@ record PreparedRound(PageContext context, TrainingDoors doors, Runnable done) {
                                         () -> doors.blind().sheets().labels(prepared.key(), file),
                                         said::refuse)));
         theme.controls()
-                .button(row, TrainingUiWords.get("round.blank"), () -> new RoundPapers(context, doors, said)
-                        .blank(room.getShell(), prepared.round()));
+                .button(
+                        row,
+                        TrainingUiWords.get("round.blank"),
+                        () -> new RoundPapers(context, doors, said).blank(room.getShell(), prepared.round()));
         theme.controls().button(row, TrainingUiWords.get("prepared.done"), done);
         labels.setFocus();
     }

@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.authority.Act;
+import wickbench.api.authority.Actor;
 import wickbench.api.authority.Authority;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Draft;
@@ -13,7 +14,6 @@ import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
-import wickbench.training.Actor;
 
 /** Writes into the journal what the authority lets pass. */
 @Component(service = Pen.class)

@@ -1,11 +1,11 @@
 package wickbench.training.book;
 
 import wickbench.api.authority.Act;
+import wickbench.api.authority.Actor;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.json.Json;
-import wickbench.training.Actor;
 
 /** Writes the entries of this bundle, each through the authority. */
 public interface Pen {

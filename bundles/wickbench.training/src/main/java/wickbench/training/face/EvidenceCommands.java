@@ -9,6 +9,7 @@ import java.util.UUID;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
 import wickbench.api.method.Route;

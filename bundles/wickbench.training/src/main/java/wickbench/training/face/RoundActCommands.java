@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.api.method.Format;
 import wickbench.api.method.LineRole;

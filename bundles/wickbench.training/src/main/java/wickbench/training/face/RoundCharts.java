@@ -63,8 +63,7 @@ final class RoundCharts {
         }
     }
 
-    private static Series calls(
-            Round round, List<RoundKey.Sealed> strips, Map<String, Truth> truth, Found wanted) {
+    private static Series calls(Round round, List<RoundKey.Sealed> strips, Map<String, Truth> truth, Found wanted) {
         List<double[]> points = new ArrayList<>();
         List<PersonId> callers = round.plan().callers();
         for (int x = 0; x < strips.size(); x++) {

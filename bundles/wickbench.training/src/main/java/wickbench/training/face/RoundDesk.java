@@ -2,6 +2,7 @@ package wickbench.training.face;
 
 import java.time.Instant;
 import java.util.List;
+import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
 import wickbench.training.Round;

@@ -5,6 +5,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import wickbench.api.authority.SignIn;
 import wickbench.api.command.CommandSet;
+import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.api.home.Home;
 import wickbench.api.person.People;

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
+import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;

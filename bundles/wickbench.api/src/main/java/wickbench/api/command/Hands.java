@@ -1,24 +1,21 @@
-package wickbench.stock.face;
+package wickbench.api.command;
 
 import java.util.Optional;
+import wickbench.api.authority.Actor;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.authority.SignIn;
-import wickbench.api.command.Terminal;
 import wickbench.api.person.PersonId;
-import wickbench.stock.Actor;
 
 /** Who acts at the terminal, having shown who they are where that is asked. */
-final class Hands {
-    private final Terminal terminal;
-    private final SignIn signIn;
+public record Hands(Terminal terminal, SignIn signIn) {
 
-    Hands(Terminal terminal, SignIn signIn) {
-        this.terminal = terminal;
-        this.signIn = signIn;
+    /** Returns the actor, who sits down where people have passphrases. */
+    public Actor actor() {
+        return actor(false);
     }
 
     /** Returns the actor; with a signature when they want to sign. */
-    Actor actor(boolean sign) {
+    public Actor actor(boolean sign) {
         PersonId who = terminal.actorOrRefuse();
         if (sign) {
             return new Actor(who, Optional.of(asked(who)));
@@ -30,8 +27,9 @@ final class Hands {
     }
 
     /** Returns the actor of an act that is signed wherever people have passphrases. */
-    Actor signer() {
-        return actor(signIn.asked());
+    public Actor signer() {
+        PersonId who = terminal.actorOrRefuse();
+        return new Actor(who, signIn.asked() ? Optional.of(asked(who)) : Optional.empty());
     }
 
     private Passphrase asked(PersonId who) {

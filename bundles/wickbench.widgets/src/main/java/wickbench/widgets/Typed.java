@@ -1,4 +1,4 @@
-package wickbench.stock.ui;
+package wickbench.widgets;
 
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -10,10 +10,9 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.widgets.Text;
-import wickbench.widgets.Field;
 
 /** What was typed into fields, as what it means; says below a field what is wrong with it. */
-final class Typed {
+public final class Typed {
     private static final int LONGEST = 500;
     private static final int DIGITS = 9;
     private static final int DAY = "2026-03-01".length();
@@ -21,54 +20,54 @@ final class Typed {
     private Typed() {}
 
     /** Returns the words of a field that must have some. */
-    static Optional<String> words(Field<Text> field) {
+    public static Optional<String> words(Field<Text> field) {
         field.clear();
         Optional<String> typed = some(field);
         if (typed.isEmpty() || typed.get().length() > LONGEST) {
-            field.complain(StockUiWords.get("typed.words", LONGEST));
+            field.complain(WidgetWords.get("typed.words", LONGEST));
             return Optional.empty();
         }
         return typed;
     }
 
     /** Returns the words of a field that may stay empty. */
-    static Optional<String> some(Field<Text> field) {
+    public static Optional<String> some(Field<Text> field) {
         return Optional.of(field.control().getText().strip()).filter(text -> !text.isEmpty());
     }
 
-    static Optional<Integer> whole(Field<Text> field, int least) {
+    public static Optional<Integer> whole(Field<Text> field, int least) {
         field.clear();
         String typed = field.control().getText().strip();
         if (typed.matches("\\d{1," + DIGITS + "}") && Integer.parseInt(typed) >= least) {
             return Optional.of(Integer.parseInt(typed));
         }
-        field.complain(StockUiWords.get("typed.whole", least));
+        field.complain(WidgetWords.get("typed.whole", least));
         return Optional.empty();
     }
 
     /** Returns a quantity; a decimal comma is as good as a point. */
-    static Optional<BigDecimal> amount(Field<Text> field) {
+    public static Optional<BigDecimal> amount(Field<Text> field) {
         field.clear();
         String typed = field.control().getText().strip().replace(',', '.').replace('\u2212', '-');
         if (typed.matches("-?\\d{1,9}(\\.\\d{1,6})?")) {
             return Optional.of(new BigDecimal(typed));
         }
-        field.complain(StockUiWords.get("typed.amount"));
+        field.complain(WidgetWords.get("typed.amount"));
         return Optional.empty();
     }
 
-    static Optional<LocalDate> date(Field<Text> field) {
+    public static Optional<LocalDate> date(Field<Text> field) {
         field.clear();
         try {
             return Optional.of(LocalDate.parse(field.control().getText().strip()));
         } catch (DateTimeException e) {
-            field.complain(StockUiWords.get("typed.date"));
+            field.complain(WidgetWords.get("typed.date"));
             return Optional.empty();
         }
     }
 
     /** Returns a time by the site's clocks, of a day alone its beginning; one that they do not show exactly once is asked for again. */
-    static Optional<Instant> time(Field<Text> field, ZoneId zone) {
+    public static Optional<Instant> time(Field<Text> field, ZoneId zone) {
         field.clear();
         try {
             String typed = field.control().getText().strip().replace(' ', 'T');
@@ -78,9 +77,9 @@ final class Typed {
             if (offsets.size() == 1) {
                 return Optional.of(local.toInstant(offsets.get(0)));
             }
-            field.complain(StockUiWords.get("typed.once", zone));
+            field.complain(WidgetWords.get("typed.once", zone));
         } catch (DateTimeException e) {
-            field.complain(StockUiWords.get("typed.time"));
+            field.complain(WidgetWords.get("typed.time"));
         }
         return Optional.empty();
     }

@@ -1,7 +1,6 @@
-package wickbench.training;
+package wickbench.api.authority;
 
 import java.util.Optional;
-import wickbench.api.authority.Passphrase;
 import wickbench.api.person.PersonId;
 
 /** Who acts, and what they sign with if they do. */

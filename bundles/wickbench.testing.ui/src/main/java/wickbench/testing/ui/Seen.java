@@ -1,4 +1,4 @@
-package wickbench.stock.ui;
+package wickbench.testing.ui;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,17 +12,17 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
 /** What stands in a window, and pressing it. */
-record Seen(Composite in) {
+public record Seen(Composite in) {
 
-    List<String> words() {
+    public List<String> words() {
         return all(Label.class).stream().map(Label::getText).toList();
     }
 
-    boolean says(String part) {
+    public boolean says(String part) {
         return words().stream().anyMatch(word -> word.contains(part));
     }
 
-    Button button(String verb) {
+    public Button button(String verb) {
         return all(Button.class).stream()
                 .filter(button -> button.getText().replace("&", "").equals(verb))
                 .findFirst()
@@ -30,20 +30,20 @@ record Seen(Composite in) {
                         + all(Button.class).stream().map(Button::getText).toList()));
     }
 
-    void press(String verb) {
+    public void press(String verb) {
         button(verb).notifyListeners(SWT.Selection, new Event());
     }
 
     /** Returns the field that stands behind a label. */
-    Text field(String label) {
+    public Text field(String label) {
         return behind(label, Text.class);
     }
 
-    Combo choice(String label) {
+    public Combo choice(String label) {
         return behind(label, Combo.class);
     }
 
-    void choose(String label, String value) {
+    public void choose(String label, String value) {
         Combo combo = choice(label);
         combo.select(combo.indexOf(value));
         combo.notifyListeners(SWT.Selection, new Event());
@@ -63,7 +63,7 @@ record Seen(Composite in) {
         throw new AssertionError("no field '" + label + "' among " + words());
     }
 
-    <C extends Control> List<C> all(Class<C> type) {
+    public <C extends Control> List<C> all(Class<C> type) {
         return all(in, type);
     }
 

@@ -1,9 +1,9 @@
-package wickbench.plant.ui;
+package wickbench.widgets;
 
 import org.eclipse.swt.widgets.Composite;
 
-/** One part of the page, in front when its tab is chosen. All methods are called on the UI thread. */
-interface Room {
+/** One part of a page, in front when its tab is chosen. All methods are called on the UI thread. */
+public interface Room {
 
     /** Returns what is shown. */
     Composite control();

@@ -1,4 +1,4 @@
-package wickbench.plant.face;
+package wickbench.plant.day;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -14,51 +14,77 @@ import wickbench.api.check.Complaint;
 import wickbench.plant.order.ChangeTable;
 import wickbench.plant.order.DayRequest;
 import wickbench.plant.order.DayRequest.Before;
-import wickbench.plant.terms.PlantWords;
+import wickbench.plant.terms.PlantTerms;
 
-/** Reads what is asked of the order: {@code PRODUCT=VALUE} each. */
-record Asked(ChangeTable table, boolean round) {
+/**
+ * Reads what is asked of the order of a day, {@code PRODUCT=VALUE} each.
+ *
+ * @param round the line is changed back to the first product in the end; then nothing else can be asked
+ * @param names what is named when something cannot be
+ */
+public record Demands(ChangeTable table, boolean round, Names names) {
     private static final Pattern PLACE = Pattern.compile("\\d{1,3}");
     private static final Pattern MINUTES = Pattern.compile("\\d{1,7}(\\.\\d{1,3})?");
 
-    /** Options as they were typed. */
-    record Typed(List<String> places, List<String> runs, List<String> due, List<String> before) {}
+    /** What each demand is called where it is typed. */
+    public record Names(String places, String runs, String due, String before) {
+        public static final Names OPTIONS = new Names("--at", "--runs", "--due", "--before");
+    }
+
+    /**
+     * Demands as they were typed.
+     *
+     * @param places {@code PRODUCT=PLACE}, counted from 1
+     * @param runs {@code PRODUCT=MINUTES} for which it is made
+     * @param due {@code PRODUCT=MINUTES} from the start, by when it must be finished
+     * @param before {@code FIRST=THEN}
+     */
+    public record Typed(List<String> places, List<String> runs, List<String> due, List<String> before) {
+        public Typed {
+            places = List.copyOf(places);
+            runs = List.copyOf(runs);
+            due = List.copyOf(due);
+            before = List.copyOf(before);
+        }
+    }
 
     /**
      * Makes the request.
      *
      * @throws BadInput when a product is unknown, a value is none, or what is asked contradicts itself
      */
-    DayRequest of(Typed typed) {
+    public DayRequest of(Typed typed) {
         if (round
                 && !(typed.places().isEmpty()
                         && typed.due().isEmpty()
                         && typed.before().isEmpty())) {
-            throw new BadInput(Complaint.of("--closed", PlantWords.get("order.round")));
+            throw new BadInput(Complaint.of("--closed", PlantTerms.said("order.round")));
         }
         Set<Before> before = before(typed.before());
         return new DayRequest(
                 table,
                 round,
                 places(typed.places()),
-                minutes("--runs", typed.runs()),
-                minutes("--due", typed.due()),
+                minutes(names.runs(), typed.runs()),
+                minutes(names.due(), typed.due()),
                 before);
     }
 
     private Map<Integer, Integer> places(List<String> typed) {
         Map<Integer, Integer> places = new HashMap<>();
         for (String pair : typed) {
-            String value = value("--at", pair);
+            String value = value(names.places(), pair);
             boolean fits = PLACE.matcher(value).matches()
                     && Integer.parseInt(value) >= 1
                     && Integer.parseInt(value) <= table.products().size();
             if (!fits) {
-                throw bad("--at", PlantWords.get("order.place", table.products().size(), pair));
+                throw bad(
+                        names.places(),
+                        PlantTerms.said("order.place", table.products().size(), pair));
             }
             int place = Integer.parseInt(value) - 1;
-            if (places.containsValue(place) || places.put(product("--at", pair), place) != null) {
-                throw bad("--at", PlantWords.get("order.taken", pair));
+            if (places.containsValue(place) || places.put(product(names.places(), pair), place) != null) {
+                throw bad(names.places(), PlantTerms.said("order.taken", pair));
             }
         }
         return places;
@@ -69,10 +95,10 @@ record Asked(ChangeTable table, boolean round) {
         for (String pair : typed) {
             String value = value(option, pair);
             if (!MINUTES.matcher(value).matches() || !ChangeTable.isTime(new BigDecimal(value))) {
-                throw bad(option, PlantWords.get("order.minutes", pair));
+                throw bad(option, PlantTerms.said("order.minutes", pair));
             }
             if (minutes.put(product(option, pair), new BigDecimal(value)) != null) {
-                throw bad(option, PlantWords.get("order.again", pair));
+                throw bad(option, PlantTerms.said("order.again", pair));
             }
         }
         return minutes;
@@ -81,7 +107,7 @@ record Asked(ChangeTable table, boolean round) {
     private Set<Before> before(List<String> typed) {
         Set<Before> pairs = new HashSet<>();
         for (String pair : typed) {
-            pairs.add(new Before(product("--before", pair), index("--before", value("--before", pair))));
+            pairs.add(new Before(product(names.before(), pair), index(names.before(), value(names.before(), pair))));
         }
         loop(pairs);
         return pairs;
@@ -96,12 +122,12 @@ record Asked(ChangeTable table, boolean round) {
             shrank = left.removeIf(pair -> !later.contains(pair.first()));
         }
         if (!left.isEmpty()) {
-            String names = left.stream()
+            String circle = left.stream()
                     .map(pair -> table.products().get(pair.first()))
                     .distinct()
                     .sorted()
                     .collect(Collectors.joining(", "));
-            throw bad("--before", PlantWords.get("order.loop", names));
+            throw bad(names.before(), PlantTerms.said("order.loop", circle));
         }
     }
 
@@ -112,7 +138,7 @@ record Asked(ChangeTable table, boolean round) {
     private int index(String option, String name) {
         int index = table.products().indexOf(name);
         if (index < 0) {
-            throw bad(option, PlantWords.get("order.unknown", name));
+            throw bad(option, PlantTerms.said("order.unknown", name));
         }
         return index;
     }
@@ -120,7 +146,7 @@ record Asked(ChangeTable table, boolean round) {
     private static String value(String option, String pair) {
         int equals = pair.lastIndexOf('=');
         if (equals < 1) {
-            throw bad(option, PlantWords.get("order.pair", pair));
+            throw bad(option, PlantTerms.said("order.pair", pair));
         }
         return pair.substring(equals + 1).strip();
     }

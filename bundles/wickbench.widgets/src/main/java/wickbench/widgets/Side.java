@@ -1,37 +1,40 @@
-package wickbench.stock.ui;
+package wickbench.widgets;
 
 import java.util.function.Consumer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import wickbench.widgets.Scroller;
-import wickbench.widgets.Theme;
 
 /** The right half of a tab: one thing in full, or the form of what is done with it. */
-final class Side {
+public final class Side {
     private final Scroller scroller;
 
-    Side(Composite parent, Theme theme) {
+    public Side(Composite parent, Theme theme) {
         scroller = new Scroller(parent, theme);
     }
 
     /** Shows something else, from its top. */
-    void fill(Consumer<Composite> content) {
+    public void fill(Consumer<Composite> content) {
         clear();
         content.accept(scroller.content());
         measure();
     }
 
-    void clear() {
+    public void clear() {
         for (Control old : scroller.content().getChildren()) {
             old.dispose();
         }
     }
 
-    void measure() {
+    public void measure() {
         scroller.measure();
     }
 
-    Composite content() {
+    /** Returns the control to lay out. */
+    public Composite control() {
+        return scroller.control();
+    }
+
+    public Composite content() {
         return scroller.content();
     }
 }

@@ -1,8 +1,9 @@
-package wickbench.stock.ui;
+package wickbench.shell;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
@@ -14,7 +15,6 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.authority.Permission;
-import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
@@ -26,7 +26,7 @@ import wickbench.widgets.Type;
 import wickbench.widgets.Work;
 
 /** One thing that is done: what it is, its fields, its button, and why it was refused. Escape leaves it undone. */
-final class ActForm {
+public final class ActForm {
     private final PageContext context;
     private final Composite card;
     private final Form form;
@@ -37,46 +37,62 @@ final class ActForm {
     private Optional<Control> first = Optional.empty();
     private Optional<Job> running = Optional.empty();
 
+    private final Words words;
+
+    /** The words of a bundle, as it asks for them. */
+    @FunctionalInterface
+    public interface Words {
+        String get(String key, Object... facts);
+    }
+
+    /** What an act is called, and a line that says what comes of it. */
+    public record Titled(String title, String line) {}
+
     /**
      * Begins it.
      *
-     * @param key under which title and line stand among the words
+     * @param words in which labels and verbs stand under the keys that are given here
      * @param grown told when it has become higher
      * @param leave told when nothing shall be done after all
-     * @param facts go into title and line
      */
-    ActForm(Composite parent, PageContext context, String key, Runnable grown, Runnable leave, Object... facts) {
+    public ActForm(Composite parent, PageContext context, Words words, Titled what, Runnable grown, Runnable leave) {
         this.context = context;
+        this.words = words;
         this.grown = grown;
         this.leave = leave;
         card = Fit.wide(context.theme().controls().card(parent, 1));
-        context.theme().controls().text(card, Type.HEADING, StockUiWords.get(key + ".title", facts));
-        Label line = context.theme().controls().text(card, Type.BODY, StockUiWords.get(key + ".line", facts));
+        context.theme().controls().text(card, Type.HEADING, what.title());
+        Label line = context.theme().controls().text(card, Type.BODY, what.line());
         line.setForeground(context.theme().color(context.theme().palette().quiet()));
         form = new Form(card, context.theme());
     }
 
-    Composite card() {
+    public Composite card() {
         return card;
     }
 
-    Field<Text> text(String key) {
-        return kept(form.text(StockUiWords.get(key)));
+    public Field<Text> text(String key) {
+        return kept(form.text(words.get(key)));
     }
 
-    Field<Text> text(String key, String value) {
+    public Field<Text> text(String key, String value) {
         Field<Text> field = text(key);
         field.control().setText(value);
         return field;
     }
 
-    Field<Combo> choice(String key, List<String> choices) {
-        return kept(form.choice(StockUiWords.get(key), choices));
+    public Field<Combo> choice(String key, List<String> choices) {
+        return kept(form.choice(words.get(key), choices));
     }
 
     /** Adds a field whose label stands in no file of words, such as the name of a part. */
-    Field<Text> named(String label) {
+    public Field<Text> named(String label) {
         return kept(form.text(label));
+    }
+
+    /** Adds any control with its label. */
+    public <C extends Control> Field<C> field(String key, Function<Composite, C> make) {
+        return kept(form.field(words.get(key), make));
     }
 
     private <C extends Control> Field<C> kept(Field<C> field) {
@@ -94,7 +110,7 @@ final class ActForm {
     }
 
     /** Says something that is to be minded. */
-    void note(Meaning meaning, String text) {
+    public void note(Meaning meaning, String text) {
         Fit.wide(new Note(card, context.theme(), meaning, text));
     }
 
@@ -105,12 +121,12 @@ final class ActForm {
      * @param collect reads the fields, on the UI thread, and gives the work to do elsewhere; empty when a field is wrong
      * @param done takes what came of it
      */
-    <T> void act(String key, Permission may, Supplier<Optional<Work<T>>> collect, Consumer<T> done) {
+    public <T> void act(String key, Permission may, Supplier<Optional<Work<T>>> collect, Consumer<T> done) {
         act(key, may, collect, done, failure -> false);
     }
 
     /** Adds the button of something whose failure may be a question. */
-    <T> void act(
+    public <T> void act(
             String key,
             Permission may,
             Supplier<Optional<Work<T>>> collect,
@@ -120,11 +136,11 @@ final class ActForm {
     }
 
     /** Adds the button of something that another window asks for, such as a signature. */
-    void button(String key, Permission may, Runnable press) {
+    public void button(String key, Permission may, Runnable press) {
         Controls controls = context.theme().controls();
         Composite row = controls.row(card);
-        button = controls.mainButton(row, StockUiWords.get(key), press);
-        controls.button(row, StockUiWords.get("form.leave"), () -> {
+        button = controls.mainButton(row, words.get(key), press);
+        controls.button(row, ShellWords.get("form.leave"), () -> {
             running.ifPresent(Job::cancel);
             leave.run();
         });
@@ -145,7 +161,7 @@ final class ActForm {
     private <T> void run(String key, Work<T> work, Consumer<T> done, Predicate<Exception> answered) {
         button.setEnabled(false);
         say("");
-        running = Optional.of(context.jobs().run(StockUiWords.get(key).replace("&", ""), work, done, failure -> {
+        running = Optional.of(context.jobs().run(words.get(key).replace("&", ""), work, done, failure -> {
             if (!button.isDisposed() && !answered.test(failure)) {
                 button.setEnabled(true);
                 refuse(String.valueOf(failure.getMessage()));
@@ -154,7 +170,7 @@ final class ActForm {
     }
 
     /** Says why it is not done. */
-    void refuse(String text) {
+    public void refuse(String text) {
         said.setForeground(
                 context.theme().color(context.theme().tone(Meaning.ALARM).ink()));
         say(text);
@@ -167,7 +183,7 @@ final class ActForm {
         grown.run();
     }
 
-    void focus() {
+    public void focus() {
         first.ifPresentOrElse(Control::setFocus, button::setFocus);
     }
 }
