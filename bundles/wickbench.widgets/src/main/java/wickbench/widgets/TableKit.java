@@ -174,12 +174,12 @@ public final class TableKit<T> {
 
     private void listen() {
         table.addListener(SWT.Selection, event -> selectionChanged());
-        table.addListener(
-                SWT.DefaultSelection,
-                event -> selected().stream()
-                        .findFirst()
-                        .ifPresent(row -> openListeners.forEach(listener -> listener.accept(row))));
+        table.addListener(SWT.DefaultSelection, event -> open());
         table.addListener(SWT.KeyDown, this::key);
+    }
+
+    private void open() {
+        selected().stream().findFirst().ifPresent(row -> openListeners.forEach(listener -> listener.accept(row)));
     }
 
     private void key(Event event) {
@@ -188,6 +188,11 @@ public final class TableKit<T> {
             case 'c' -> when(control, this::copy);
             case 'f' -> when(control, bar::focusFilter);
             case 'a' -> when(control, this::selectAll);
+            case SWT.CR, SWT.KEYPAD_CR -> {
+                // the system opens only a row that its own keys have gone to, not one that was chosen for the person
+                event.doit = false;
+                open();
+            }
             default -> rows.moved();
         }
     }

@@ -81,8 +81,8 @@ final class TableRows<T> {
     boolean select(T row) {
         int at = window.rows().indexOf(row);
         if (at >= 0) {
-            table.deselectAll();
-            table.select(at);
+            // the row that arrows go on from, too
+            table.setSelection(at);
             if (at < table.getTopIndex() || at >= table.getTopIndex() + visible()) {
                 table.showItem(table.getItem(at));
             }

@@ -88,7 +88,8 @@ final class SeriesForm {
     /** Says below the product why it is the hardest, or that a reason is asked for. */
     private void why() {
         int at = product.control().getSelectionIndex();
-        product.hint(ProductWords.reasons(ranked.get(at)));
+        product.hint(
+                at == 0 ? ProductWords.reasons(ranked.get(0)) : PlantUiWords.get("series.another"));
         reason.control().setMessage(PlantUiWords.get(at == 0 ? "series.none-needed" : "series.needed"));
     }
 
@@ -96,6 +97,9 @@ final class SeriesForm {
         int at = product.control().getSelectionIndex();
         if (at < 0 || points.chosen().isEmpty() || allergens.chosen().isEmpty()) {
             form.refuse(PlantUiWords.get("series.missing"));
+            return Optional.empty();
+        }
+        if (at > 0 && Typed.words(reason).isEmpty()) {
             return Optional.empty();
         }
         Product worst = ranked.get(at).product();

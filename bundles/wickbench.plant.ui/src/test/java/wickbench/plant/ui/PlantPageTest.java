@@ -143,7 +143,7 @@ class PlantPageTest {
         desk.await(() -> says("min of changes"));
         products.setText("rye");
         keys.enter();
-        desk.await(() -> says("rye is not made on line L2"));
+        desk.await(() -> says("there is no product 'rye'"));
         desk.picture("plant-order");
     }
 
