@@ -1,6 +1,7 @@
 package wickbench.console;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -65,7 +66,8 @@ final class Attendance extends ServiceTracker<HeldHome, Optional<Door>> implemen
 
     @Override
     public int command(List<String> arguments, Path folder, PrintStream out, PrintStream err, Asking asking) {
-        IntSupplier call = () -> answer(arguments, folder, new Streams(out, err), asking);
+        IntSupplier call =
+                () -> answer(arguments, folder, new Streams(InputStream.nullInputStream(), out, err), asking);
         return Optional.ofNullable(context.getServiceReference(SignIn.class))
                 .map(context::getService)
                 .map(signIn -> signIn.apart(call))

@@ -52,7 +52,7 @@ public final class FrontDoor implements ToIntFunction<String[]> {
         Calls calls = new Calls(context, words);
         Attendance attendance = Attendance.begin(context, calls, words);
         try {
-            Keyboard keyboard = options.keyboard();
+            Keyboard keyboard = options.keyboard(to.in());
             Knock knock = new Knock(folder.folder(), to.out(), to.err(), keyboard);
             Calls.Caller caller =
                     new Calls.Caller(to, keyboard, Path.of(""), () -> openDesktop(to, knock, options.named()));

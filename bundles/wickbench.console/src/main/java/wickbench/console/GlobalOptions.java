@@ -1,7 +1,6 @@
 package wickbench.console;
 
-import java.io.FileDescriptor;
-import java.io.FileInputStream;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -60,8 +59,8 @@ final class GlobalOptions {
     }
 
     /** Returns who asks for a passphrase: the terminal, or standard input where that was wanted. */
-    Keyboard keyboard() {
-        return passphraseStdin ? Keyboard.lines(new FileInputStream(FileDescriptor.in)) : Keyboard.terminal();
+    Keyboard keyboard(InputStream in) {
+        return passphraseStdin ? Keyboard.lines(in) : Keyboard.terminal();
     }
 
     boolean trace() {

@@ -1,19 +1,21 @@
 package wickbench.console;
 
 import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.FileOutputStream;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Standard output and error of one call.
+ * Standard input, output and error of one call.
  *
  * <p>Always UTF-8: a result says µg, and a machine whose locale is C would print a question mark.
  */
-record Streams(PrintStream out, PrintStream err) {
+record Streams(InputStream in, PrintStream out, PrintStream err) {
 
     static Streams ofProcess() {
-        return new Streams(utf8(FileDescriptor.out), utf8(FileDescriptor.err));
+        return new Streams(new FileInputStream(FileDescriptor.in), utf8(FileDescriptor.out), utf8(FileDescriptor.err));
     }
 
     private static PrintStream utf8(FileDescriptor descriptor) {

@@ -3,6 +3,7 @@ package wickbench.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -19,7 +20,9 @@ class WiringTest {
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
     private final Streams streams = new Streams(
-            new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+            InputStream.nullInputStream(),
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8));
     private final PlainTerminal terminal = new PlainTerminal(
             streams, GlobalOptions.of(), prompt -> Optional.empty(), Words.of(FrontDoor.class, "console"));
 

@@ -27,6 +27,9 @@ final class DemoCommand implements Callable<Integer> {
     @Option(names = "--until", paramLabel = "DATE")
     private LocalDate until;
 
+    @Option(names = "--months", paramLabel = "N")
+    private int months = MONTHS;
+
     @Option(names = "--seed", paramLabel = "N")
     private long seed = 1;
 
@@ -40,13 +43,16 @@ final class DemoCommand implements Callable<Integer> {
         if (doors.journal().founding().isPresent()) {
             throw new Refusal("home.founded", words.get("founded", doors.home().folder()));
         }
+        if (months < 1 || months > MONTHS) {
+            throw new BadInput(Complaint.of("--months", words.get("months", MONTHS, months)));
+        }
         LocalDate today = LocalDate.ofInstant(
                 doors.home().clock().instant(), DemoFiles.plant().zone());
         LocalDate end = until == null ? today : until;
         if (end.isAfter(today)) {
             throw new BadInput(Complaint.of("--until", words.get("later", end, today)));
         }
-        print(new Generator(doors).make(seed, end.minusMonths(MONTHS), end, terminal.progress(words.get("progress"))));
+        print(new Generator(doors).make(seed, end.minusMonths(months), end, terminal.progress(words.get("progress"))));
         return 0;
     }
 

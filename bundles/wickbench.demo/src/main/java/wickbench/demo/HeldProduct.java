@@ -30,14 +30,16 @@ final class HeldProduct implements Chapter {
     private static final Duration BEFORE_SAMPLING = Duration.ofMinutes(2);
 
     private final Plant plant;
+    private final Span span;
     private final StockEntries entries;
     private final PersonId releaser;
     private final LineBook book;
     private final Map<String, Set<String>> soiled = new HashMap<>();
     private final Set<UUID> decided = new HashSet<>();
 
-    HeldProduct(Plant plant, StockEntries entries, PersonId releaser, LineBook book) {
+    HeldProduct(Plant plant, Span span, StockEntries entries, PersonId releaser, LineBook book) {
         this.plant = plant;
+        this.span = span;
         this.entries = entries;
         this.releaser = releaser;
         this.book = book;
@@ -120,7 +122,9 @@ final class HeldProduct implements Chapter {
                     .flatMap(answer -> book.strip(answer).stream())
                     .map(LineBook.Strip::at)
                     .max(Instant::compareTo);
-            book.strip(id).ifPresent(strip -> decide(strip, until.orElseGet(entries::now)));
+            book.strip(id)
+                    .filter(strip -> !StubbornChangeover.isLeft(strip, span))
+                    .ifPresent(strip -> decide(strip, until.orElseGet(entries::now)));
         }
     }
 

@@ -86,8 +86,12 @@ final class LineReleases {
     }
 
     private boolean isOwed(String batch, List<OwedItem> open) {
-        List<UUID> of = book.ofBatch(batch).map(LineBook.Strip::id).toList();
-        return open.stream().anyMatch(item -> POINTS.contains(item.place()) || of.contains(item.owes()));
+        List<LineBook.Strip> of = book.ofBatch(batch).toList();
+        List<UUID> ids = of.stream().map(LineBook.Strip::id).toList();
+        Instant tested = newest(of);
+        return open.stream()
+                .anyMatch(item ->
+                        POINTS.contains(item.place()) && !item.since().isAfter(tested) || ids.contains(item.owes()));
     }
 
     private void release(String batch, List<UUID> rests) {
@@ -120,11 +124,14 @@ final class LineReleases {
 
     /** What was held long after a batch was made is no matter of it. */
     private static boolean settled(LineBook.Strip strip, List<LineBook.Strip> of) {
+        return newest(of).isBefore(strip.at());
+    }
+
+    private static Instant newest(List<LineBook.Strip> of) {
         return of.stream()
                 .map(LineBook.Strip::at)
                 .max(Comparator.naturalOrder())
-                .orElseThrow()
-                .isBefore(strip.at());
+                .orElseThrow();
     }
 
     private static Optional<LineBook.Strip> newest(List<LineBook.Strip> of, String point) {

@@ -22,7 +22,7 @@ record Quality(
                 .orElseThrow();
         StockEntries entries = new StockEntries(doors);
         LineBook book = new LineBook();
-        HeldProduct held = new HeldProduct(plant, entries, who, book);
+        HeldProduct held = new HeldProduct(plant, span, entries, who, book);
         LineReleases releases = new LineReleases(span, entries, who, book, held);
         return new Quality(
                 span,

@@ -55,6 +55,21 @@ class DemoCommandTest {
     }
 
     @Test
+    void more_than_twelve_months_or_none_are_refused_and_nothing_is_founded() {
+        try (House house = new House(folder)) {
+            for (String months : java.util.List.of("0", "13")) {
+                DemoCommand command = new DemoCommand(house.doors(), paper);
+                new CommandLine(command).parseArgs("--months", months);
+
+                assertThatThrownBy(command::call)
+                        .isInstanceOf(BadInput.class)
+                        .hasMessage("--months: expected a number of months from 1 to 12, found " + months);
+            }
+            assertThat(house.journal().founding()).isEmpty();
+        }
+    }
+
+    @Test
     void twelve_months_are_recorded_and_told_for_machines() {
         try (House house = new House(folder)) {
             assertThat(call(house, "--until", "2026-03-01", "--seed", "5")).isZero();

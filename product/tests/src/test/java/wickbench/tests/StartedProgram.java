@@ -1,7 +1,9 @@
 package wickbench.tests;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.lang.reflect.Constructor;
 import java.nio.charset.StandardCharsets;
@@ -27,11 +29,18 @@ record StartedProgram(StartedSet set) implements AutoCloseable {
         return new StartedProgram(StartedSet.of(features, temporary));
     }
 
-    @SuppressWarnings("unchecked") // the front door says so
     Answer call(String... arguments) throws ReflectiveOperationException {
+        return told("", arguments);
+    }
+
+    /** Calls it and types something on its standard input. */
+    @SuppressWarnings("unchecked") // the front door says so
+    Answer told(String typed, String... arguments) throws ReflectiveOperationException {
+        InputStream in = new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Object streams = maker("Streams", PrintStream.class, PrintStream.class).newInstance(utf8(out), utf8(err));
+        Object streams = maker("Streams", InputStream.class, PrintStream.class, PrintStream.class)
+                .newInstance(in, utf8(out), utf8(err));
         Supplier<Object> to = () -> streams;
         var door = (ToIntFunction<String[]>) maker("FrontDoor", BundleContext.class, Supplier.class)
                 .newInstance(console().getBundleContext(), to);

@@ -14,19 +14,27 @@ import wickbench.api.person.People;
 import wickbench.api.person.PersonId;
 import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.acts.Case;
+import wickbench.ledger.acts.Correcting;
 import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
 
-/** The doors through which people act on results; none of them is asked on the UI thread. */
+/**
+ * The doors through which people act on results; none of them is asked on the UI thread.
+ *
+ * @param correcting there where the bench is
+ */
 record ActDoors(
         Reviewing reviewing,
+        Optional<Correcting> correcting,
         Deciding deciding,
         Releasing releasing,
         SiteFacts site,
         List<People> people,
         Permissions permissions,
         SignIn signIn) {
+    private static final List<Act> ASKED =
+            List.of(Act.REVIEW_READING, Act.CORRECT_READING, Act.CORRECT_OWN_READING, Act.DECIDE_ACTION, Act.RELEASE);
 
     /**
      * What the page of releases shows, and who may act on it.
@@ -57,7 +65,7 @@ record ActDoors(
         boolean keyed =
                 actor.filter(who -> signIn.secretOf(who) == Secret.PASSPHRASE).isPresent();
         Map<Act, Permission> may = new EnumMap<>(Act.class);
-        for (Act act : List.of(Act.REVIEW_READING, Act.DECIDE_ACTION, Act.RELEASE)) {
+        for (Act act : ASKED) {
             may.put(act, may(actor, act, keyed));
         }
         return new Rights(actor, may, keyed);

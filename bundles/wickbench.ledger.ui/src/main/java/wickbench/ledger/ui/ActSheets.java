@@ -1,10 +1,16 @@
 package wickbench.ledger.ui;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.eclipse.swt.widgets.Shell;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Complaint;
 import wickbench.api.person.PersonId;
+import wickbench.ledger.ResultDetail;
 import wickbench.ledger.acts.Deciding.Wish;
 import wickbench.ledger.acts.Move;
 import wickbench.ledger.acts.Subject;
@@ -24,6 +30,39 @@ record ActSheets(PageContext context, ActDoors doors, Shell window) {
                 (passphrase, reason) -> doors.reviewing().review(results, Optional.empty(), by, passphrase),
                 entry -> {
                     context.say(LedgerUiWords.get(entry.isPresent() ? "review.done" : "review.none", results.size()));
+                    done.run();
+                });
+    }
+
+    /**
+     * Signs a correction.
+     *
+     * @param changed by the columns of a run sheet
+     * @param wrong says of a cell what is wrong with it
+     */
+    Shell correct(
+            ResultDetail before,
+            Map<String, String> changed,
+            PersonId by,
+            boolean keyed,
+            WhoIsWho people,
+            Function<Complaint, String> wrong,
+            Runnable done) {
+        String sample = before.row().sample();
+        return SignSheet.open(
+                context,
+                window,
+                asked("correct", sample, by, people, Optional.of(LedgerUiWords.get("act.reason")), keyed),
+                (passphrase, reason) -> {
+                    try {
+                        return doors.correcting().orElseThrow().correct(before, changed, reason, by, passphrase);
+                    } catch (BadInput cells) {
+                        throw new IllegalArgumentException(
+                                cells.complaints().stream().map(wrong).collect(Collectors.joining("\n")), cells);
+                    }
+                },
+                kept -> {
+                    context.say(LedgerUiWords.get("correct.done", sample, kept.ref()));
                     done.run();
                 });
     }

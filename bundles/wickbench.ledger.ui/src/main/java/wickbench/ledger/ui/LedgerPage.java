@@ -1,6 +1,7 @@
 package wickbench.ledger.ui;
 
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -14,6 +15,7 @@ import wickbench.api.journal.Journal;
 import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
 import wickbench.ledger.Results;
+import wickbench.ledger.acts.Correcting;
 import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
@@ -45,9 +47,11 @@ public final class LedgerPage implements Page {
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<ChartPainter> painters) {
+                    List<ChartPainter> painters,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<Correcting> correcting) {
         ledger = new Ledger(results, journal, site, people, painters, papers, packing);
-        doors = new ActDoors(reviewing, deciding, releasing, site, people, permissions, signIn);
+        doors = new ActDoors(reviewing, correcting, deciding, releasing, site, people, permissions, signIn);
     }
 
     @Override

@@ -14,7 +14,6 @@ import wickbench.shell.PagePart;
 import wickbench.widgets.EmptyState;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Heading;
-import wickbench.widgets.Job;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.TableKit;
 
@@ -25,31 +24,27 @@ final class LedgerPart implements PagePart {
 
     private final PageContext context;
     private final Ledger ledger;
+    private final ActDoors doors;
     private final PaperButtons papers;
     private final Composite page;
     private final Composite body;
     private Optional<Open> open = Optional.empty();
     private Optional<String> wanted = Optional.empty();
-    private Optional<Job> finding = Optional.empty();
     private boolean loading;
     private boolean onlyUnreviewed;
 
     /** What there is once the site is known and has results. */
     private record Open(
-            FilterBar filters,
-            WeekFold weeks,
-            TableKit<ResultRow> table,
-            Scroller side,
-            Ledger.Known known,
-            SiteTimes times) {}
+            FilterBar filters, WeekFold weeks, TableKit<ResultRow> table, ResultSide side, Ledger.Known known) {}
 
     LedgerPart(Composite parent, PageContext context, Ledger ledger, ActDoors doors) {
         this.context = context;
+        this.doors = doors;
         this.ledger = ledger;
         page = context.theme().controls().box(parent, 1);
         Heading heading = new Heading(
                 page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
-        ((GridLayout) heading.actions().getLayout()).numColumns = 4;
+        ((GridLayout) heading.actions().getLayout()).numColumns = 5;
         papers = new PaperButtons(context, ledger.papers(), ledger.packing(), this::filter);
         papers.into(heading.actions());
         new ResultButtons(
@@ -58,6 +53,7 @@ final class LedgerPart implements PagePart {
                         new ActSheets(context, doors, parent.getShell()),
                         this::chosen,
                         () -> open.orElseThrow().known().people(),
+                        row -> open.orElseThrow().side().correct(row, this::reload),
                         this::newsCame)
                 .into(heading.actions());
         body = Fit.grow(context.theme().controls().box(page, 1));
@@ -104,13 +100,13 @@ final class LedgerPart implements PagePart {
                 sash,
                 context,
                 new ResultTable(times, known.people()).of(new ResultSource(ledger.results(), filters::filter)));
-        Scroller side = new Scroller(sash, context.theme());
+        ResultSide side = new ResultSide(sash, context, ledger, known, doors, this::isShown);
         sash.setWeights(52, 48);
-        open = Optional.of(new Open(filters, weeks, table, side, known, times));
-        table.onSelect(
-                rows -> rows.stream().findFirst().ifPresent(row -> find(row.id().toString())));
+        open = Optional.of(new Open(filters, weeks, table, side, known));
+        table.onSelect(rows ->
+                rows.stream().findFirst().ifPresent(row -> side.find(row.id().toString())));
         table.onLoaded(() -> loaded(table));
-        wanted.ifPresent(this::find);
+        wanted.ifPresent(side::find);
         if (onlyUnreviewed) {
             onlyUnreviewed = false;
             filters.onlyUnreviewed(true);
@@ -139,41 +135,18 @@ final class LedgerPart implements PagePart {
     /** Shows the first result when none is chosen, so that the side is never blank without a reason. */
     private void loaded(TableKit<ResultRow> table) {
         if (table.rows().isEmpty()) {
-            open.ifPresent(now -> blank(now.side()));
+            open.ifPresent(now -> now.side().blank());
             context.ready();
         } else if (table.selected().isEmpty() && wanted.isEmpty()) {
             table.select(table.rows().get(0));
         }
     }
 
-    private void find(String argument) {
-        finding.ifPresent(Job::cancel);
-        finding = Optional.of(
-                context.jobs().run(LedgerUiWords.get("result.reading"), progress -> ledger.find(argument), this::show));
-    }
-
-    private void show(Optional<Ledger.Shown> found) {
-        Open now = open.orElseThrow();
-        clear(now.side().content());
-        if (found.isPresent()) {
-            new ResultCard(
-                            now.side().content(),
-                            context.theme(),
-                            now.known().site(),
-                            now.known().people())
-                    .fill(found.get());
-            wanted.ifPresent(argument -> now.table().select(found.get().detail().row()));
-        } else {
-            context.say(LedgerUiWords.get("result.absent"));
-        }
+    /** A result that was asked for is chosen in the table too. */
+    private void isShown(Optional<ResultRow> found) {
+        wanted.flatMap(argument -> found)
+                .ifPresent(row -> open.orElseThrow().table().select(row));
         wanted = Optional.empty();
-        now.side().measure();
-        context.ready();
-    }
-
-    private void blank(Scroller side) {
-        clear(side.content());
-        side.measure();
     }
 
     private static void clear(Composite some) {
@@ -191,13 +164,17 @@ final class LedgerPart implements PagePart {
             return;
         }
         wanted = Optional.of(argument);
-        open.ifPresent(now -> find(argument));
+        open.ifPresent(now -> now.side().find(argument));
+    }
+
+    private boolean correcting() {
+        return open.filter(now -> now.side().correcting()).isPresent();
     }
 
     /** Reads anew, for strips may have been recorded meanwhile. */
     @Override
     public void shown() {
-        if (loading) {
+        if (loading || correcting()) {
             return;
         }
         open.ifPresentOrElse(
@@ -211,7 +188,7 @@ final class LedgerPart implements PagePart {
     /** Keeps what is chosen in front. */
     @Override
     public void newsCame() {
-        if (loading) {
+        if (loading || correcting()) {
             return;
         }
         open.ifPresentOrElse(
@@ -241,6 +218,6 @@ final class LedgerPart implements PagePart {
     }
 
     Optional<Scroller> side() {
-        return open.map(Open::side);
+        return open.map(now -> now.side().scroller());
     }
 }

@@ -1,6 +1,7 @@
 package wickbench.ledger.ui;
 
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -38,7 +39,7 @@ public final class ReleasePage implements Page {
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people) {
         this.home = home;
-        doors = new ActDoors(reviewing, deciding, releasing, site, people, permissions, signIn);
+        doors = new ActDoors(reviewing, Optional.empty(), deciding, releasing, site, people, permissions, signIn);
     }
 
     @Override

@@ -38,6 +38,7 @@ import wickbench.ledger.desk.CaseDesk;
 import wickbench.ledger.desk.ReleaseDesk;
 import wickbench.ledger.desk.ReviewDesk;
 import wickbench.ledger.pack.PackDesk;
+import wickbench.ledger.services.CorrectDesk;
 import wickbench.ledger.services.LedgerResults;
 import wickbench.ledger.services.LedgerView;
 import wickbench.ledger.services.PapersDesk;
@@ -102,6 +103,7 @@ final class ReleaseHouse implements AutoCloseable {
         Optional<wickbench.api.owed.OwedWork> owed = Optional.of(new OwedDesk(journal, index, authority));
         doors = new ActDoors(
                 new ReviewDesk(home, journal, results, site, authority),
+                Optional.of(new CorrectDesk(door, sheets)),
                 new CaseDesk(journal, index, authority, results, journal.others(), owed),
                 new ReleaseDesk(home, journal, index, authority, results, site, journal.others(), owed),
                 site,

@@ -38,6 +38,7 @@ import wickbench.ledger.desk.CaseDesk;
 import wickbench.ledger.desk.ReleaseDesk;
 import wickbench.ledger.desk.ReviewDesk;
 import wickbench.ledger.pack.PackDesk;
+import wickbench.ledger.services.CorrectDesk;
 import wickbench.ledger.services.LedgerResults;
 import wickbench.ledger.services.LedgerView;
 import wickbench.ledger.services.PapersDesk;
@@ -104,6 +105,7 @@ final class TestHouse implements AutoCloseable {
         ledger = new Ledger(results, journal, site, List.of(people), List.of(new ScreenPainter()), papers, packing);
         acts = new ActDoors(
                 new ReviewDesk(home, journal, results, site, everyoneMay),
+                Optional.of(new CorrectDesk(door, sheets)),
                 cases,
                 releases,
                 site,

@@ -176,16 +176,20 @@ record Gathering(Index index, Results results, Acts acts, Cases cases, OwedWork 
                 : each.result().line().filter(subject.name()::equals).isPresent();
     }
 
+    /** What came up at a point long after a batch was tested speaks against it only where it puts the batch in question. */
     private List<OwedItem> owed(Subject subject, List<ResultRow> rows, List<Tested> points) {
         Set<UUID> ids = new LinkedHashSet<>();
         rows.forEach(row -> ids.add(row.id()));
         Set<String> places = new LinkedHashSet<>();
         points.forEach(point -> places.add(point.point().place()));
+        boolean line = subject.sort() == Subject.Sort.LINE;
+        Instant tested =
+                rows.stream().map(ResultRow::happened).max(Instant::compareTo).orElse(Instant.MIN);
         return work.open().stream()
                 .filter(item -> ids.contains(item.owes())
                         || places.contains(item.place())
-                        || subject.sort() == Subject.Sort.LINE
-                                && item.line().filter(subject.name()::equals).isPresent())
+                                && (line || !item.since().isAfter(tested))
+                        || line && item.line().filter(subject.name()::equals).isPresent())
                 .toList();
     }
 

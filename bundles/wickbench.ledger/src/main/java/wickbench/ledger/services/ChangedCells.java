@@ -3,7 +3,10 @@ package wickbench.ledger.services;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
+import wickbench.api.check.BadInput;
+import wickbench.api.check.Complaint;
 
 /** What a correction says otherwise, written as in the cells of a run sheet; an empty text means not stated. */
 final class ChangedCells {
@@ -57,6 +60,21 @@ final class ChangedCells {
 
     @Option(names = "--seen", paramLabel = "LINES")
     private Optional<String> seen = Optional.empty();
+
+    /** Does something with the cells; what is wrong with one is told of the option that filled it. */
+    static <T> T named(Supplier<T> act) {
+        try {
+            return act.get();
+        } catch (BadInput cells) {
+            throw new BadInput(
+                    cells.complaints().stream().map(ChangedCells::byOption).toList());
+        }
+    }
+
+    private static Complaint byOption(Complaint cell) {
+        String option = cell.field().equals("reason") ? "why" : cell.field().replace('_', '-');
+        return Complaint.of(option.isEmpty() ? cell.source() : "--" + option, cell.text());
+    }
 
     /** Returns what was given, by the column of a run sheet. */
     Map<String, String> given() {

@@ -1,6 +1,7 @@
 package wickbench.ledger.services;
 
 import java.util.Optional;
+import wickbench.ledger.acts.Correcting;
 import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;

@@ -20,6 +20,7 @@ import wickbench.ledger.ResultPage;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.Results;
 import wickbench.ledger.Sort;
+import wickbench.ledger.acts.Correcting;
 import wickbench.ledger.papers.Packing.Wanted;
 
 /** Looking through results, showing one in full, correcting it; and acting on what they say. */
@@ -111,7 +112,8 @@ final class LedgerCommand extends ActCommands {
             throw new BadInput(Complaint.of("--reason", LedgerWords.get("correct.reason")));
         }
         ResultDetail before = found(id);
-        Kept kept = door.correct(before, changed.given(), reason.strip(), by, passphrase(by, sign));
+        Kept kept = ChangedCells.named(
+                () -> door.correct(before, changed.given(), reason.strip(), by, passphrase(by, sign)));
         print.detail(found(before.row().id().toString()));
         if (!kept.added()) {
             terminal.note(LedgerWords.get("correct.known", kept.ref()));

@@ -14,10 +14,9 @@ import wickbench.api.journal.Journal;
 import wickbench.api.owed.OwedWork;
 import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
-import wickbench.api.reading.ReadingDoor;
-import wickbench.api.reading.RunSheets;
 import wickbench.api.report.ReportPrinter;
 import wickbench.ledger.Results;
+import wickbench.ledger.acts.Correcting;
 import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
@@ -51,9 +50,7 @@ public final class LedgerCommands implements CommandSet {
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<ReportPrinter> printers,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
-                    Optional<ReadingDoor> door,
-            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
-                    Optional<RunSheets> sheets,
+                    Optional<Correcting> correcting,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
                     Optional<OwedWork> owed) {
         this.home = home;
@@ -63,7 +60,7 @@ public final class LedgerCommands implements CommandSet {
         this.people = people;
         export = new ResultExport(results, printers);
         doors = new Doors(
-                door.flatMap(found -> sheets.map(reader -> new Correcting(found, reader))),
+                correcting,
                 owed.map(work -> new DoubtDecision(work, results, journal)),
                 reviewing,
                 deciding,

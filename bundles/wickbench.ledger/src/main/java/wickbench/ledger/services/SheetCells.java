@@ -60,7 +60,7 @@ final class SheetCells {
         cells.put("read", time(times.read()));
     }
 
-    private static String seen(Strip strip) {
+    static String seen(Strip strip) {
         return strip.format().lines().stream()
                 .filter(role -> strip.lines().get(role) != Seen.NOT_SEEN)
                 .map(role -> mark(strip.lines().get(role)) + role.code())

@@ -201,7 +201,6 @@ class LedgerCommandTest {
                         List.of(),
                         List.of(),
                         Optional.empty(),
-                        Optional.empty(),
                         Optional.empty())
                 .commands(lines);
         assertThat(execute(command, lines, "correct", "bench-1:2", "--reason", "x", "--batch", "B-7"))

@@ -59,7 +59,7 @@ final class TestSite implements AutoCloseable {
     final H2Index index;
     final SiteFacts site;
     final LedgerResults results;
-    final Correcting correcting;
+    final CorrectDesk correcting;
     final MethodShelf shelf;
     private final Path folder;
     PapersDesk papers;
@@ -74,7 +74,7 @@ final class TestSite implements AutoCloseable {
         site = () -> site(order);
         results = new LedgerResults(index, journal, site);
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
-        correcting = new Correcting(
+        correcting = new CorrectDesk(
                 new RecordingDoor(
                         home,
                         journal,

@@ -54,7 +54,7 @@ final class Cleaning {
     private static Optional<Tested> negative(Facts facts, Tested test, String point, Clean clean) {
         return facts.at(point, clean.from())
                 .filter(other -> other.method().equals(test.method()) && other.outcome() == Outcome.NEGATIVE)
-                .filter(other -> other.asThin(test))
+                .filter(other -> other.noThinnerThan(test))
                 .findFirst();
     }
 

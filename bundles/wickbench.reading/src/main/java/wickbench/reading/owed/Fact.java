@@ -64,6 +64,11 @@ public sealed interface Fact {
         boolean asThin(Tested other) {
             return dilution.compareTo(other.dilution) == 0;
         }
+
+        /** Tells whether its Negative says as much as one of the other would, or more. */
+        boolean noThinnerThan(Tested other) {
+            return dilution.compareTo(other.dilution) <= 0;
+        }
     }
 
     /** A place was cleaned. */

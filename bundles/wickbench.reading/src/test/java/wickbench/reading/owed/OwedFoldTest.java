@@ -164,6 +164,19 @@ class OwedFoldTest {
     }
 
     @Test
+    void new_samples_after_a_diluted_positive_may_be_thinned_less_but_not_more() {
+        Fact diluted = story.test("S1", "filler", 10, Outcome.POSITIVE, false, Owed.RE_TEST);
+        story.neighbours(diluted);
+        story.clean("filler");
+        story.test("S2", "filler", 100, Outcome.NEGATIVE, false);
+        assertThat(story.item(diluted, Step.RE_TEST).missing()).containsExactly("filler");
+
+        Fact neat = story.negative("S3", "filler");
+        assertThat(story.item(diluted, Step.RE_TEST).done()).isTrue();
+        assertThat(story.item(diluted, Step.RE_TEST).answers()).containsExactly(neat.id());
+    }
+
+    @Test
     void a_failed_control_is_run_again_and_shades_the_negatives_since_the_last_good_one() {
         story.negative("S0", "belt");
         story.control(RunControl.LOW_POSITIVE, Outcome.POSITIVE);

@@ -5,6 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Checked;
@@ -15,19 +18,34 @@ import wickbench.api.reading.ReadingDoor;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.api.reading.RunSheets;
 import wickbench.api.reading.Sample;
+import wickbench.api.reading.Strip;
 import wickbench.ledger.ResultDetail;
+import wickbench.ledger.acts.Correcting;
 
 /** Corrects a reading through the one door; the changed cells are read as those of a run sheet are. */
-final class Correcting {
+@Component
+public final class CorrectDesk implements Correcting {
     private final ReadingDoor door;
     private final RunSheets sheets;
 
-    Correcting(ReadingDoor door, RunSheets sheets) {
+    @Activate
+    public CorrectDesk(@Reference ReadingDoor door, @Reference RunSheets sheets) {
         this.door = door;
         this.sheets = sheets;
     }
 
-    Kept correct(
+    @Override
+    public Map<String, String> said(ResultDetail result) {
+        return SheetCells.of(result.reading().reading());
+    }
+
+    @Override
+    public String seen(Strip strip) {
+        return SheetCells.seen(strip);
+    }
+
+    @Override
+    public Kept correct(
             ResultDetail before,
             Map<String, String> changed,
             String reason,
@@ -46,16 +64,12 @@ final class Correcting {
         byte[] sheet = SheetCells.csv(cells).getBytes(StandardCharsets.UTF_8);
         Checked<List<Reading>> read = sheets.read("correct", new ByteArrayInputStream(sheet));
         if (read instanceof Checked.Bad<List<Reading>> bad) {
-            throw new BadInput(
-                    bad.complaints().stream().map(Correcting::byOption).toList());
+            // the cells were never a sheet, so its line means nothing to anybody
+            throw new BadInput(bad.complaints().stream()
+                    .map(cell -> Complaint.of("correct", cell.field(), cell.text()))
+                    .toList());
         }
         return read.orRefuse().get(0);
-    }
-
-    /** A complaint about a cell, told of the option that filled it. */
-    private static Complaint byOption(Complaint cell) {
-        String option = cell.field().equals("reason") ? "why" : cell.field().replace('_', '-');
-        return Complaint.of(option.isEmpty() ? cell.source() : "--" + option, cell.text());
     }
 
     /** Keeps what a sheet has no cell for. */

@@ -1,0 +1,126 @@
+package wickbench.ledger.ui;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import wickbench.api.authority.Act;
+import wickbench.api.authority.Permission.Denied;
+import wickbench.api.person.PersonId;
+import wickbench.ledger.ResultDetail;
+import wickbench.ledger.ResultRow;
+import wickbench.ledger.acts.Correcting;
+import wickbench.shell.PageContext;
+import wickbench.widgets.Job;
+import wickbench.widgets.Scroller;
+
+/** The right side of the page: one result in full, or the form that corrects it. */
+final class ResultSide {
+    private final PageContext context;
+    private final Ledger ledger;
+    private final Ledger.Known known;
+    private final ActDoors doors;
+    private final ActSheets sheets;
+    private final Consumer<Optional<ResultRow>> shown;
+    private final Scroller side;
+    private Optional<Job> finding = Optional.empty();
+    private boolean correcting;
+
+    /** @param shown hears which result is shown once it is; empty when there is none such */
+    ResultSide(
+            Composite parent,
+            PageContext context,
+            Ledger ledger,
+            Ledger.Known known,
+            ActDoors doors,
+            Consumer<Optional<ResultRow>> shown) {
+        this.context = context;
+        this.ledger = ledger;
+        this.known = known;
+        this.doors = doors;
+        this.shown = shown;
+        sheets = new ActSheets(context, doors, parent.getShell());
+        side = new Scroller(parent, context.theme());
+    }
+
+    /** Shows the result with this entry id, or at this place in the journal. */
+    void find(String argument) {
+        finding.ifPresent(Job::cancel);
+        finding = Optional.of(
+                context.jobs().run(LedgerUiWords.get("result.reading"), progress -> ledger.find(argument), this::show));
+    }
+
+    private void show(Optional<Ledger.Shown> found) {
+        clear();
+        found.ifPresentOrElse(
+                result -> new ResultCard(side.content(), context.theme(), known.site(), known.people()).fill(result),
+                () -> context.say(LedgerUiWords.get("result.absent")));
+        shown.accept(found.map(result -> result.detail().row()));
+        side.measure();
+        context.ready();
+    }
+
+    void blank() {
+        clear();
+        side.measure();
+    }
+
+    private void clear() {
+        correcting = false;
+        for (Control old : side.content().getChildren()) {
+            old.dispose();
+        }
+    }
+
+    /** What is asked before a result is corrected. */
+    private record Asked(Optional<Ledger.Shown> found, ActDoors.Rights rights) {}
+
+    /**
+     * Opens the form that corrects a result, for who may.
+     *
+     * @param done runs after a correction
+     */
+    void correct(ResultRow row, Runnable done) {
+        var actor = context.actor();
+        finding.ifPresent(Job::cancel);
+        finding = Optional.of(context.jobs()
+                .run(
+                        LedgerUiWords.get("result.reading"),
+                        progress -> new Asked(ledger.find(row.id().toString()), doors.rights(actor)),
+                        asked -> asked.found().ifPresent(found -> correct(found.detail(), asked.rights(), done))));
+    }
+
+    private void correct(ResultDetail result, ActDoors.Rights rights, Runnable done) {
+        Optional<Correcting> door = doors.correcting();
+        boolean own = rights.actor().filter(result.row().operator()::equals).isPresent();
+        if (door.isEmpty()) {
+            context.say(LedgerUiWords.get("correct.no-bench"));
+        } else if (rights.to(own ? Act.CORRECT_OWN_READING : Act.CORRECT_READING) instanceof Denied denied) {
+            context.say(denied.text());
+        } else {
+            PersonId by = rights.actor().orElseThrow();
+            clear();
+            correcting = true;
+            CorrectForm form =
+                    new CorrectForm(side.content(), context, known.site().zone(), result, door.get());
+            form.buttons(
+                    () -> find(result.row().id().toString()),
+                    changed ->
+                            sheets.correct(result, changed, by, rights.keyed(), known.people(), form::complain, () -> {
+                                find(result.row().id().toString());
+                                done.run();
+                            }));
+            side.measure();
+            form.focus();
+        }
+    }
+
+    /** Tells whether a correction is being filled in, which nothing but its own buttons and another choice may end. */
+    boolean correcting() {
+        return correcting;
+    }
+
+    Scroller scroller() {
+        return side;
+    }
+}
