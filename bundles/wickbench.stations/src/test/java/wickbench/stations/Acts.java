@@ -64,7 +64,7 @@ final class Acts {
     }
 
     Draft next() {
-        return switch (chance.nextInt(15)) {
+        return switch (chance.nextInt(18)) {
             case 0, 1 -> issue();
             case 2 -> withdraw();
             case 3, 4 -> record();
@@ -77,6 +77,7 @@ final class Acts {
             case 11 -> decide();
             case 12 -> plant();
             case 13 -> competence();
+            case 14, 15, 16 -> quality();
             default -> settle();
         };
     }
@@ -168,6 +169,10 @@ final class Acts {
             default ->
                 draft("training.restored", who.with("until", "2027-03-01").with("suspensions", Json.texts(List.of())));
         };
+    }
+
+    private Draft quality() {
+        return readings.isEmpty() ? record() : new QualityActs(chance, readings).next();
     }
 
     private Draft attach() {

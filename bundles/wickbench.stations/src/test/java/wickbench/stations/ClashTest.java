@@ -32,6 +32,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 import wickbench.api.profile.Site;
 import wickbench.bench.MethodShelf;
+import wickbench.ledger.desk.Bases;
 import wickbench.people.PeopleService;
 import wickbench.people.profile.ProfileInForce;
 import wickbench.testing.HeardTerminal;
@@ -128,6 +129,35 @@ class ClashTest {
             says(quality, "mug");
         });
         assertThat(bench.index.clashes()).isEmpty();
+    }
+
+    @Test
+    void limits_of_one_trend_frozen_over_two_periods_clash_and_the_settled_one_counts() {
+        List<EntryRef> said = new ArrayList<>();
+        apart(() -> {
+            said.add(based(bench, "2026-01-01"));
+            said.add(based(quality, "2026-02-01"));
+        });
+        Clash clash = bench.index.clashes().get(0);
+        assertThat(clash.subject()).isEqualTo("trend:{\"line\":\"L1\"}");
+        assertThat(quality.index.clashes()).containsExactly(clash);
+        // the older one, so that not merely the newest counts
+        desk(bench).settle(clash.subject(), said.get(1), "we talked", ADA, Optional.empty());
+        settle();
+        for (House house : List.of(bench, quality)) {
+            assertThat(house.index.clashes()).isEmpty();
+            assertThat(new Bases(house.index, house.journal).of("{\"line\":\"L1\"}"))
+                    .hasValueSatisfying(base -> assertThat(base.from()).hasToString("2026-02-01"));
+        }
+    }
+
+    private static EntryRef based(House house, String from) {
+        Json.Obj body = Json.object()
+                .with("line", "L1")
+                .with("from", from)
+                .with("to", "2026-03-01")
+                .with("reason", "a quiet time");
+        return append(house, new Draft(Draft.randomId(house.home.chance()), ADA, "trend.based", 1, body));
     }
 
     @Test

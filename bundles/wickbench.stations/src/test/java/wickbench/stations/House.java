@@ -22,6 +22,7 @@ import wickbench.bench.owed.OwedView;
 import wickbench.figures.commands.KeptView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.ledger.desk.ActsView;
 import wickbench.ledger.services.LedgerView;
 import wickbench.people.PeopleView;
 import wickbench.people.RecoveryView;
@@ -36,6 +37,7 @@ final class House implements AutoCloseable {
             new BenchView(),
             new OwedView(),
             new LedgerView(),
+            new ActsView(),
             new StockView(),
             new TrainingView(),
             new PlantView(),

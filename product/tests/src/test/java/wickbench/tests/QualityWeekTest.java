@@ -12,7 +12,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wickbench.testing.Meets;
 import wickbench.testing.Recipe;
 
 /**
@@ -44,7 +43,6 @@ class QualityWeekTest {
     }
 
     @Test
-    @Meets({"21 CFR 117.165(a)(4)(i)", "21 CFR 117.150(a)", "21 CFR 11.10(b)"})
     void by_commands(@TempDir Path temporary) throws Exception {
         DemoHome home = found.copy(temporary.resolve("home"));
         assertThat(home.done("", DemoHome.REVIEWER, "ledger", "list", "--unreviewed", "--count"))

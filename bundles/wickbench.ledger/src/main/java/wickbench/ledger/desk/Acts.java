@@ -93,9 +93,12 @@ record Acts(Index index, Journal journal) {
                 .toList();
     }
 
-    /** Returns the newest act of a kind about something. */
+    /** Returns the newest act of a kind about something that lost no clash. */
     Optional<Entry> newest(String kind, String about) {
-        return places(kind, about).stream().reduce((older, newer) -> newer).map(place -> entry(place.ref()));
+        return places(kind, about).stream()
+                .filter(place -> !place.gone())
+                .reduce((older, newer) -> newer)
+                .map(place -> entry(place.ref()));
     }
 
     private List<Place> places(String kind, String about) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Component;
 import wickbench.api.clash.Decision;
 import wickbench.api.clash.Settlement;
@@ -30,6 +31,7 @@ public final class ActsView implements IndexView {
 
     static final String CASE = "case:";
     static final String PLAN = "plan:";
+    static final String TREND = "trend:";
 
     @Override
     public String name() {
@@ -38,7 +40,7 @@ public final class ActsView implements IndexView {
 
     @Override
     public int version() {
-        return 2;
+        return 3;
     }
 
     @Override
@@ -66,7 +68,10 @@ public final class ActsView implements IndexView {
         String claim = entry.body().canonical();
         return Decided.of(entry)
                 .map(decided -> new Decision(CASE + decided.result(), claim))
-                .or(() -> ReleasePlan.of(entry).map(plan -> new Decision(PLAN + plan.line(), claim)));
+                .or(() -> ReleasePlan.of(entry).map(plan -> new Decision(PLAN + plan.line(), claim)))
+                .or(() -> TrendBase.of(entry)
+                        .map(base -> new Decision(
+                                TREND + TrendBase.scope(base.filter()), base.from() + " to " + base.to())));
     }
 
     @Override
@@ -77,8 +82,7 @@ public final class ActsView implements IndexView {
         TrendBase.of(entry).ifPresent(base -> row(entry, 0, TrendBase.KIND, TrendBase.scope(base.filter()), rows));
         Released.of(entry).ifPresent(released -> row(entry, 0, Released.KIND, about(released.subject()), rows));
         Settlement.of(entry)
-                .filter(settled ->
-                        settled.subject().startsWith(CASE) || settled.subject().startsWith(PLAN))
+                .filter(settled -> Stream.of(CASE, PLAN, TREND).anyMatch(settled.subject()::startsWith))
                 .ifPresent(settled -> settled.among().stream()
                         .distinct()
                         .filter(each -> !each.equals(settled.stands()))

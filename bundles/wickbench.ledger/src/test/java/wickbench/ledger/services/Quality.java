@@ -69,6 +69,7 @@ final class Quality implements AutoCloseable {
     final Deciding deciding;
     final Releasing releasing;
     final Doors doors;
+    private final PeopleService people;
 
     Quality() throws IOException {
         site = new TestSite(
@@ -84,7 +85,7 @@ final class Quality implements AutoCloseable {
         HouseSignIn signIn = new HouseSignIn(site.home, site.journal, site.index, roster);
         HouseAuthority authority = new HouseAuthority(site.home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(site.home, site.journal, roster, at -> Optional.empty());
-        PeopleService people = new PeopleService(site.home, site.journal, roster, authority, keeping);
+        people = new PeopleService(site.home, site.journal, roster, authority, keeping);
         people.enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR), ADA);
         people.enrol(REVIEWER, "Rui Paz", Set.of(Role.REVIEWER), ADA);
         people.enrol(RELEASER, "Lea Vogt", Set.of(Role.RELEASER), ADA);
@@ -245,6 +246,10 @@ final class Quality implements AutoCloseable {
 
     static Wish wish(UUID result, Move move, Optional<String> cause, String... batches) {
         return new Wish(result, move, List.of(batches), "as the plan says", cause);
+    }
+
+    Set<Role> roles(PersonId who) {
+        return people.find(who).orElseThrow().roles();
     }
 
     void release(PersonId by) {
