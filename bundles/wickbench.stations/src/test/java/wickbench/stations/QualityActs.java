@@ -41,9 +41,8 @@ record QualityActs(Random chance, List<UUID> readings) {
                 .with("line", line())
                 .with(
                         "points",
-                        Json.array(List.of(Json.object()
-                                .with("place", "filler nozzle")
-                                .with("method", "m-" + chance.nextInt(2)))))
+                        Json.array(List.of(
+                                Json.object().with("place", "filler nozzle").with("method", "m-" + chance.nextInt(2)))))
                 .with("reason", "risk assessment");
     }
 
@@ -78,12 +77,11 @@ record QualityActs(Random chance, List<UUID> readings) {
     private Settlement settled() {
         EntryRef stands = EntryRef.parse("a:" + chance.nextInt(20));
         EntryRef lost = EntryRef.parse("b:" + chance.nextInt(20));
-        String subject =
-                switch (chance.nextInt(3)) {
-                    case 0 -> "case:" + reading();
-                    case 1 -> "plan:" + line();
-                    default -> "trend:{\"line\":\"" + line() + "\"}";
-                };
+        String subject = switch (chance.nextInt(3)) {
+            case 0 -> "case:" + reading();
+            case 1 -> "plan:" + line();
+            default -> "trend:{\"line\":\"" + line() + "\"}";
+        };
         return new Settlement(subject, stands, List.of(stands, lost), "agreed");
     }
 

@@ -19,14 +19,10 @@ import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
 
-/**
- * The doors through which people act on results; none of them is asked on the UI thread.
- *
- * @param correcting there where the bench is
- */
+/** The doors through which people act on results; none of them is asked on the UI thread. */
 record ActDoors(
         Reviewing reviewing,
-        Optional<Correcting> correcting,
+        Correcting correcting,
         Deciding deciding,
         Releasing releasing,
         SiteFacts site,

@@ -55,7 +55,7 @@ record ActSheets(PageContext context, ActDoors doors, Shell window) {
                 asked("correct", sample, by, people, Optional.of(LedgerUiWords.get("act.reason")), keyed),
                 (passphrase, reason) -> {
                     try {
-                        return doors.correcting().orElseThrow().correct(before, changed, reason, by, passphrase);
+                        return doors.correcting().correct(before, changed, reason, by, passphrase);
                     } catch (BadInput cells) {
                         throw new IllegalArgumentException(
                                 cells.complaints().stream().map(wrong).collect(Collectors.joining("\n")), cells);

@@ -1,7 +1,6 @@
 package wickbench.ledger.ui;
 
 import java.util.List;
-import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -38,6 +37,7 @@ public final class LedgerPage implements Page {
             @Reference Journal journal,
             @Reference SiteFacts site,
             @Reference Reviewing reviewing,
+            @Reference Correcting correcting,
             @Reference Deciding deciding,
             @Reference Releasing releasing,
             @Reference Papers papers,
@@ -47,9 +47,7 @@ public final class LedgerPage implements Page {
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<ChartPainter> painters,
-            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
-                    Optional<Correcting> correcting) {
+                    List<ChartPainter> painters) {
         ledger = new Ledger(results, journal, site, people, painters, papers, packing);
         doors = new ActDoors(reviewing, correcting, deciding, releasing, site, people, permissions, signIn);
     }

@@ -1,7 +1,6 @@
 package wickbench.ledger.ui;
 
 import java.util.List;
-import java.util.Optional;
 import org.eclipse.swt.widgets.Composite;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -13,6 +12,7 @@ import wickbench.api.authority.SignIn;
 import wickbench.api.home.Home;
 import wickbench.api.person.People;
 import wickbench.api.profile.SiteFacts;
+import wickbench.ledger.acts.Correcting;
 import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Releasing;
 import wickbench.ledger.acts.Reviewing;
@@ -31,6 +31,7 @@ public final class ReleasePage implements Page {
     public ReleasePage(
             @Reference Home home,
             @Reference Reviewing reviewing,
+            @Reference Correcting correcting,
             @Reference Deciding deciding,
             @Reference Releasing releasing,
             @Reference SiteFacts site,
@@ -39,7 +40,7 @@ public final class ReleasePage implements Page {
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<People> people) {
         this.home = home;
-        doors = new ActDoors(reviewing, Optional.empty(), deciding, releasing, site, people, permissions, signIn);
+        doors = new ActDoors(reviewing, correcting, deciding, releasing, site, people, permissions, signIn);
     }
 
     @Override

@@ -9,7 +9,6 @@ import wickbench.api.authority.Permission.Denied;
 import wickbench.api.person.PersonId;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
-import wickbench.ledger.acts.Correcting;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Job;
 import wickbench.widgets.Scroller;
@@ -91,9 +90,8 @@ final class ResultSide {
     }
 
     private void correct(ResultDetail result, ActDoors.Rights rights, Runnable done) {
-        Optional<Correcting> door = doors.correcting();
         boolean own = rights.actor().filter(result.row().operator()::equals).isPresent();
-        if (door.isEmpty()) {
+        if (!doors.correcting().present()) {
             context.say(LedgerUiWords.get("correct.no-bench"));
         } else if (rights.to(own ? Act.CORRECT_OWN_READING : Act.CORRECT_READING) instanceof Denied denied) {
             context.say(denied.text());
@@ -102,7 +100,7 @@ final class ResultSide {
             clear();
             correcting = true;
             CorrectForm form =
-                    new CorrectForm(side.content(), context, known.site().zone(), result, door.get());
+                    new CorrectForm(side.content(), context, known.site().zone(), result, doors.correcting());
             form.buttons(
                     () -> find(result.row().id().toString()),
                     changed ->

@@ -103,7 +103,7 @@ final class ReleaseHouse implements AutoCloseable {
         Optional<wickbench.api.owed.OwedWork> owed = Optional.of(new OwedDesk(journal, index, authority));
         doors = new ActDoors(
                 new ReviewDesk(home, journal, results, site, authority),
-                Optional.of(new CorrectDesk(door, sheets)),
+                new CorrectDesk(Optional.of(door), Optional.of(sheets)),
                 new CaseDesk(journal, index, authority, results, journal.others(), owed),
                 new ReleaseDesk(home, journal, index, authority, results, site, journal.others(), owed),
                 site,

@@ -105,7 +105,7 @@ final class TestHouse implements AutoCloseable {
         ledger = new Ledger(results, journal, site, List.of(people), List.of(new ScreenPainter()), papers, packing);
         acts = new ActDoors(
                 new ReviewDesk(home, journal, results, site, everyoneMay),
-                Optional.of(new CorrectDesk(door, sheets)),
+                new CorrectDesk(Optional.of(door), Optional.of(sheets)),
                 cases,
                 releases,
                 site,

@@ -9,9 +9,12 @@ import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.api.reading.Strip;
 import wickbench.ledger.ResultDetail;
 
-/** The door by which results are corrected, where there is a bench; never on the screen's thread. */
+/** The door by which results are corrected; never on the screen's thread. */
 @ProviderType
 public interface Correcting {
+
+    /** Tells whether there is a bench, through whose door alone anything is corrected. */
+    boolean present();
 
     /** Returns what was said of a strip, by the columns of a run sheet. */
     Map<String, String> said(ResultDetail result);

@@ -1,7 +1,5 @@
 package wickbench.ledger.services;
 
-import java.time.DateTimeException;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,10 +16,7 @@ import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
 import wickbench.api.command.Terminal;
 import wickbench.api.journal.EntryRef;
-import wickbench.api.method.Method.Basis;
 import wickbench.api.method.MethodId;
-import wickbench.api.method.Quantity;
-import wickbench.api.method.Unit;
 import wickbench.api.person.PersonId;
 import wickbench.api.words.Coded;
 import wickbench.ledger.Filter;
@@ -30,7 +25,6 @@ import wickbench.ledger.ResultRow;
 import wickbench.ledger.Results;
 import wickbench.ledger.acts.Deciding.Wish;
 import wickbench.ledger.acts.Move;
-import wickbench.ledger.acts.Outside;
 import wickbench.ledger.acts.Point;
 import wickbench.ledger.acts.ReleasePlan;
 import wickbench.ledger.acts.Reviewing.Waiting;
@@ -180,42 +174,12 @@ abstract class ActCommands {
 
     @Command(name = "outside")
     public int outside(
-            @Option(names = "--laboratory", required = true, paramLabel = "NAME") String laboratory,
-            @Option(names = "--reference", required = true, paramLabel = "NUMBER") String reference,
-            @Option(names = "--sample", required = true, paramLabel = "LABEL") String sample,
-            @Option(names = "--target", required = true, paramLabel = "NAME") String target,
-            @Option(names = "--says", required = true, paramLabel = "detected|not-detected") String says,
-            @Option(names = "--amount", paramLabel = "NUMBER") Optional<java.math.BigDecimal> amount,
-            @Option(names = "--unit", paramLabel = "UNIT") Optional<String> unit,
-            @Option(names = "--basis", paramLabel = "BASIS") Optional<String> basis,
-            @Option(names = "--of-batch", paramLabel = "BATCH") Optional<String> batch,
-            @Option(names = "--because-of", paramLabel = "ID") List<String> because,
-            @Option(names = "--reported", required = true, paramLabel = "TIME") String reported) {
+            @Mixin OutsideOptions said,
+            @Option(names = "--because-of", paramLabel = "ID") List<String> because) {
         PersonId by = terminal.actorOrRefuse();
         List<UUID> ids = (because == null ? List.<String>of() : because)
                 .stream().map(id -> found(id).row().id()).toList();
-        if (amount.isPresent() != unit.isPresent() || amount.isPresent() != basis.isPresent()) {
-            throw new BadInput(Complaint.of("--amount", LedgerWords.get("outside.amount")));
-        }
-        Optional<Unit> in = unit.map(text -> parsed("--unit", text, Unit::ofSymbol));
-        Optional<Basis> of = basis.map(text -> parsed("--basis", text, code -> Coded.of(Basis.class, code)));
-        boolean detected = parsed("--says", says, ActCommands::detected);
-        Instant at = instant(reported);
-        Outside outside = parsed(
-                "--amount",
-                reference,
-                number -> new Outside(
-                        laboratory,
-                        number,
-                        sample,
-                        target,
-                        detected,
-                        amount.map(value -> new Quantity(value, in.orElseThrow())),
-                        of,
-                        batch,
-                        ids,
-                        at));
-        terminal.note(LedgerWords.get("outside.done", doors.deciding().reported(outside, by)));
+        terminal.note(LedgerWords.get("outside.done", doors.deciding().reported(said.report(ids), by)));
         return 0;
     }
 
@@ -253,22 +217,6 @@ abstract class ActCommands {
         return 0;
     }
 
-    private static boolean detected(String text) {
-        return switch (text) {
-            case "detected" -> true;
-            case "not-detected" -> false;
-            default -> throw new IllegalArgumentException(LedgerWords.get("outside.says", text));
-        };
-    }
-
-    private static Instant instant(String text) {
-        try {
-            return Instant.parse(text);
-        } catch (DateTimeException e) {
-            throw new BadInput(Complaint.of("--reported", LedgerWords.get("outside.time", text)));
-        }
-    }
-
     final Optional<Passphrase> passphrase(PersonId by, boolean sign) {
         return sign ? Optional.of(Passphrase.of(terminal.passphrase(by.value()))) : Optional.empty();
     }
@@ -287,7 +235,7 @@ abstract class ActCommands {
         }
     }
 
-    private static <T> T parsed(String name, String text, Function<String, T> parse) {
+    static <T> T parsed(String name, String text, Function<String, T> parse) {
         try {
             return parse.apply(text);
         } catch (IllegalArgumentException e) {

@@ -8,10 +8,13 @@ import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Checked;
 import wickbench.api.check.Complaint;
+import wickbench.api.check.Refusal;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.ReadingDoor;
@@ -25,13 +28,23 @@ import wickbench.ledger.acts.Correcting;
 /** Corrects a reading through the one door; the changed cells are read as those of a run sheet are. */
 @Component
 public final class CorrectDesk implements Correcting {
-    private final ReadingDoor door;
-    private final RunSheets sheets;
+    private final Optional<Bench> bench;
+
+    /** What a correction goes through. */
+    private record Bench(ReadingDoor door, RunSheets sheets) {}
 
     @Activate
-    public CorrectDesk(@Reference ReadingDoor door, @Reference RunSheets sheets) {
-        this.door = door;
-        this.sheets = sheets;
+    public CorrectDesk(
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<ReadingDoor> door,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<RunSheets> sheets) {
+        bench = door.flatMap(found -> sheets.map(reader -> new Bench(found, reader)));
+    }
+
+    @Override
+    public boolean present() {
+        return bench.isPresent();
     }
 
     @Override
@@ -51,16 +64,19 @@ public final class CorrectDesk implements Correcting {
             String reason,
             PersonId by,
             Optional<Passphrase> passphrase) {
+        Bench open =
+                bench.orElseThrow(() -> new Refusal("ledger.no-bench", LedgerWords.get("correct.no-bench")));
         if (changed.isEmpty()) {
             throw new BadInput(Complaint.of("correct", LedgerWords.get("correct.nothing")));
         }
         Reading was = before.reading().reading();
         Map<String, String> cells = SheetCells.of(was);
         cells.putAll(changed);
-        return door.correct(before.row().id(), merged(was, read(cells), changed), reason, by, passphrase);
+        return open.door()
+                .correct(before.row().id(), merged(was, read(cells, open.sheets()), changed), reason, by, passphrase);
     }
 
-    private Reading read(Map<String, String> cells) {
+    private static Reading read(Map<String, String> cells, RunSheets sheets) {
         byte[] sheet = SheetCells.csv(cells).getBytes(StandardCharsets.UTF_8);
         Checked<List<Reading>> read = sheets.read("correct", new ByteArrayInputStream(sheet));
         if (read instanceof Checked.Bad<List<Reading>> bad) {

@@ -8,9 +8,9 @@ import wickbench.ledger.acts.Reviewing;
 import wickbench.ledger.papers.Packing;
 import wickbench.ledger.trend.Trending;
 
-/** The doors behind the commands that act on results; the first two are there where the bench is. */
+/** The doors behind the commands that act on results; what is in doubt is decided on where the bench is. */
 record Doors(
-        Optional<Correcting> correcting,
+        Correcting correcting,
         Optional<DoubtDecision> doubts,
         Reviewing reviewing,
         Deciding deciding,

@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
-import wickbench.api.check.Refusal;
 import wickbench.api.command.Terminal;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.ReadingDoor.Kept;
@@ -31,7 +30,7 @@ final class LedgerCommand extends ActCommands {
     private static final int PAGE = 1000;
 
     private final Results results;
-    private final Optional<Correcting> correcting;
+    private final Correcting correcting;
     private final ResultExport export;
     private final Terminal terminal;
     private final Print print;
@@ -105,15 +104,13 @@ final class LedgerCommand extends ActCommands {
             @Option(names = "--reason", required = true, paramLabel = "TEXT") String reason,
             @Option(names = "--sign") boolean sign,
             @Mixin ChangedCells changed) {
-        Correcting door =
-                correcting.orElseThrow(() -> new Refusal("ledger.no-bench", LedgerWords.get("correct.no-bench")));
         PersonId by = terminal.actorOrRefuse();
         if (reason.isBlank()) {
             throw new BadInput(Complaint.of("--reason", LedgerWords.get("correct.reason")));
         }
         ResultDetail before = found(id);
         Kept kept = ChangedCells.named(
-                () -> door.correct(before, changed.given(), reason.strip(), by, passphrase(by, sign)));
+                () -> correcting.correct(before, changed.given(), reason.strip(), by, passphrase(by, sign)));
         print.detail(found(before.row().id().toString()));
         if (!kept.added()) {
             terminal.note(LedgerWords.get("correct.known", kept.ref()));

@@ -41,6 +41,7 @@ public final class LedgerCommands implements CommandSet {
             @Reference Journal journal,
             @Reference SiteFacts site,
             @Reference Reviewing reviewing,
+            @Reference Correcting correcting,
             @Reference Deciding deciding,
             @Reference Releasing releasing,
             @Reference Packing packing,
@@ -49,8 +50,6 @@ public final class LedgerCommands implements CommandSet {
                     List<People> people,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<ReportPrinter> printers,
-            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
-                    Optional<Correcting> correcting,
             @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
                     Optional<OwedWork> owed) {
         this.home = home;

@@ -108,8 +108,10 @@ class GuardTableTest {
                 Said said = command(quality, who);
                 assertThat(said.code()).as("%s by the command", who).isEqualTo(refused);
                 if (releaser) {
-                    quality.releasing.standing(Subject.batch(BATCH)).reasons().forEach(reason -> assertThat(said.text())
-                            .contains(reason.text()));
+                    quality.releasing
+                            .standing(Subject.batch(BATCH))
+                            .reasons()
+                            .forEach(reason -> assertThat(said.text()).contains(reason.text()));
                 }
             }
         }

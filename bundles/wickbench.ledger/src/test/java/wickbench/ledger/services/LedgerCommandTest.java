@@ -194,13 +194,13 @@ class LedgerCommandTest {
                         site.journal,
                         site.site,
                         doors.reviewing(),
+                        new CorrectDesk(Optional.empty(), Optional.empty()),
                         doors.deciding(),
                         doors.releasing(),
                         doors.packing(),
                         doors.trending(),
                         List.of(),
                         List.of(),
-                        Optional.empty(),
                         Optional.empty())
                 .commands(lines);
         assertThat(execute(command, lines, "correct", "bench-1:2", "--reason", "x", "--batch", "B-7"))

@@ -65,9 +65,12 @@ class PositiveStaysLawTest {
                 } catch (Refusal refused) {
                     assertThat(refused.code()).isNotBlank();
                 }
-                ResultRow row = quality.site.results.find(positive).orElseThrow().row();
+                ResultRow row =
+                        quality.site.results.find(positive).orElseThrow().row();
                 assertThat(row.held()).as("held after %s", tried).isTrue();
-                assertThat(row.outcome().positive()).as("positive after %s", tried).isTrue();
+                assertThat(row.outcome().positive())
+                        .as("positive after %s", tried)
+                        .isTrue();
                 assertThat(quality.refused(() -> quality.release(RELEASER)))
                         .as("release after %s", tried)
                         .startsWith("release.");

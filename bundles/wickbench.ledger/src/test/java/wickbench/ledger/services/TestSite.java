@@ -75,14 +75,14 @@ final class TestSite implements AutoCloseable {
         results = new LedgerResults(index, journal, site);
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         correcting = new CorrectDesk(
-                new RecordingDoor(
+                Optional.of(new RecordingDoor(
                         home,
                         journal,
                         index,
                         shelf,
                         new Neighbours(List.of(), at -> Optional.empty()),
-                        (act, draft, passphrase) -> draft),
-                new SheetDesk(shelf, site));
+                        (act, draft, passphrase) -> draft)),
+                Optional.of(new SheetDesk(shelf, site)));
     }
 
     /** Makes a site with ledger and bench that is deleted when closed. */
@@ -149,7 +149,7 @@ final class TestSite implements AutoCloseable {
         ReleaseDesk releases = new ReleaseDesk(home, journal, index, authority, results, site, stations, owed);
         papers = new PapersDesk(results, cases, releases, site, List.of(), printers());
         return new Doors(
-                Optional.of(correcting),
+                correcting,
                 owed.map(work -> new DoubtDecision(work, results, journal)),
                 new ReviewDesk(home, journal, results, site, authority),
                 cases,

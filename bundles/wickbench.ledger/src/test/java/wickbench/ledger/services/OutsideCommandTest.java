@@ -1,0 +1,102 @@
+package wickbench.ledger.services;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+import wickbench.api.check.BadInput;
+import wickbench.api.journal.Entry;
+import wickbench.api.method.Quantity;
+import wickbench.api.method.Unit;
+import wickbench.ledger.acts.Outside;
+import wickbench.testing.HeardTerminal;
+
+/** What an outside laboratory reported is typed as a command, and linked to the hold because of which it was asked. */
+class OutsideCommandTest {
+    private Quality quality;
+    private Entry positive;
+
+    @BeforeEach
+    void open() throws IOException {
+        quality = Quality.tested();
+        positive = quality.positive("S-3", Quality.HOPPER, Strips.START.plusSeconds(7200));
+    }
+
+    @AfterEach
+    void close() {
+        quality.close();
+    }
+
+    @Test
+    void a_report_with_its_amount_is_linked_to_the_hold() {
+        assertThat(told("--says", "detected", "--amount", "2.5", "--unit", "mg/kg", "--basis", "total-protein"))
+                .singleElement()
+                .asString()
+                .doesNotStartWith("--");
+        Outside outside =
+                quality.deciding.of(positive.id()).orElseThrow().outside().get(0);
+        assertThat(outside.amount()).contains(Quantity.of("2.5", Unit.MG_PER_KG));
+        assertThat(outside.batch()).contains(Quality.BATCH);
+        assertThat(quality.reasons()).contains("release.outside-detected");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        --says detected --amount 2.5 | --amount:
+        --says detected --amount 2.5 --unit mg/kg | --amount:
+        --says detected --amount 2.5 --unit spoons --basis total-protein | --unit:
+        --says detected --amount 2.5 --unit mg/kg --basis guesswork | --basis:
+        --says detected --amount 0 --unit mg/kg --basis total-protein | --amount:
+        --says perhaps | --says:
+        """)
+    void what_is_not_understood_is_one_line_and_records_nothing(String options, String begins) {
+        long before = quality.entries();
+        assertThat(told(options.split(" "))).singleElement().asString().startsWith(begins);
+        assertThat(quality.entries()).isEqualTo(before);
+    }
+
+    private List<String> told(String... options) {
+        HeardTerminal terminal = HeardTerminal.of(Quality.TESTER, false);
+        TestSite site = quality.site;
+        Object command = new LedgerCommand(
+                site.results,
+                quality.doors,
+                new ResultExport(site.results, List.of()),
+                terminal,
+                new Print(terminal, site.journal, site.site, new PersonNames(List.of())),
+                new ActsPrint(terminal, site.site, site.home.clock()));
+        List<String> line = new ArrayList<>(List.of(
+                "outside",
+                "--laboratory",
+                "Harbour Laboratory",
+                "--reference",
+                "HL-17",
+                "--sample",
+                "F-1",
+                "--target",
+                "hazelnut",
+                "--of-batch",
+                Quality.BATCH,
+                "--because-of",
+                positive.id().toString(),
+                "--reported",
+                "2026-03-05T10:00:00Z"));
+        line.addAll(List.of(options));
+        List<String> wrong = new ArrayList<>();
+        new CommandLine(command)
+                .setExecutionExceptionHandler((e, called, result) -> {
+                    assertThat(e).isInstanceOf(BadInput.class);
+                    wrong.add(e.getMessage());
+                    return 2;
+                })
+                .execute(line.toArray(String[]::new));
+        return wrong.isEmpty() ? terminal.notes() : wrong;
+    }
+}
