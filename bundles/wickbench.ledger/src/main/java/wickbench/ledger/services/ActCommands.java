@@ -174,8 +174,7 @@ abstract class ActCommands {
 
     @Command(name = "outside")
     public int outside(
-            @Mixin OutsideOptions said,
-            @Option(names = "--because-of", paramLabel = "ID") List<String> because) {
+            @Mixin OutsideOptions said, @Option(names = "--because-of", paramLabel = "ID") List<String> because) {
         PersonId by = terminal.actorOrRefuse();
         List<UUID> ids = (because == null ? List.<String>of() : because)
                 .stream().map(id -> found(id).row().id()).toList();

@@ -64,8 +64,7 @@ public final class CorrectDesk implements Correcting {
             String reason,
             PersonId by,
             Optional<Passphrase> passphrase) {
-        Bench open =
-                bench.orElseThrow(() -> new Refusal("ledger.no-bench", LedgerWords.get("correct.no-bench")));
+        Bench open = bench.orElseThrow(() -> new Refusal("ledger.no-bench", LedgerWords.get("correct.no-bench")));
         if (changed.isEmpty()) {
             throw new BadInput(Complaint.of("correct", LedgerWords.get("correct.nothing")));
         }

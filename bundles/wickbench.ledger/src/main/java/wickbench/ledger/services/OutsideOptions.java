@@ -53,7 +53,8 @@ final class OutsideOptions {
             throw new BadInput(Complaint.of("--amount", LedgerWords.get("outside.amount")));
         }
         Optional<Unit> in = unit.map(text -> ActCommands.parsed("--unit", text, Unit::ofSymbol));
-        Optional<Basis> of = basis.map(text -> ActCommands.parsed("--basis", text, code -> Coded.of(Basis.class, code)));
+        Optional<Basis> of =
+                basis.map(text -> ActCommands.parsed("--basis", text, code -> Coded.of(Basis.class, code)));
         boolean detected = ActCommands.parsed("--says", says, OutsideOptions::detected);
         Instant at = instant(reported);
         return ActCommands.parsed(

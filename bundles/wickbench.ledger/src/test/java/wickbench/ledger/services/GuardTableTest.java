@@ -122,14 +122,7 @@ class GuardTableTest {
 
     private static Said command(Quality quality, PersonId who) {
         HeardTerminal terminal = HeardTerminal.of(who, false);
-        TestSite site = quality.site;
-        Object command = new LedgerCommand(
-                site.results,
-                quality.doors,
-                new ResultExport(site.results, List.of()),
-                terminal,
-                new Print(terminal, site.journal, site.site, new PersonNames(List.of())),
-                new ActsPrint(terminal, site.site, site.home.clock()));
+        Object command = quality.command(terminal);
         String[] code = new String[1];
         String[] text = new String[1];
         long before = quality.entries();

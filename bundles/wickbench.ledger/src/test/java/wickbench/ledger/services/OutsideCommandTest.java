@@ -64,14 +64,7 @@ class OutsideCommandTest {
 
     private List<String> told(String... options) {
         HeardTerminal terminal = HeardTerminal.of(Quality.TESTER, false);
-        TestSite site = quality.site;
-        Object command = new LedgerCommand(
-                site.results,
-                quality.doors,
-                new ResultExport(site.results, List.of()),
-                terminal,
-                new Print(terminal, site.journal, site.site, new PersonNames(List.of())),
-                new ActsPrint(terminal, site.site, site.home.clock()));
+        Object command = quality.command(terminal);
         List<String> line = new ArrayList<>(List.of(
                 "outside",
                 "--laboratory",

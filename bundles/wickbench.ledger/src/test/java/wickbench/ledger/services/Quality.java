@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import wickbench.api.check.Refusal;
+import wickbench.api.command.Terminal;
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.json.Json;
@@ -246,6 +247,17 @@ final class Quality implements AutoCloseable {
 
     static Wish wish(UUID result, Move move, Optional<String> cause, String... batches) {
         return new Wish(result, move, List.of(batches), "as the plan says", cause);
+    }
+
+    /** Returns {@code ledger …} for a call. */
+    Object command(Terminal terminal) {
+        return new LedgerCommand(
+                site.results,
+                doors,
+                new ResultExport(site.results, List.of()),
+                terminal,
+                new Print(terminal, site.journal, site.site, new PersonNames(List.of())),
+                new ActsPrint(terminal, site.site, site.home.clock()));
     }
 
     Set<Role> roles(PersonId who) {
