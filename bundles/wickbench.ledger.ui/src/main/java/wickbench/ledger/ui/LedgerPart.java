@@ -44,7 +44,7 @@ final class LedgerPart implements PagePart {
         page = context.theme().controls().box(parent, 1);
         Heading heading = new Heading(
                 page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
-        ((GridLayout) heading.actions().getLayout()).numColumns = 5;
+        ((GridLayout) heading.actions().getLayout()).numColumns = 4;
         papers = new PaperButtons(context, ledger.papers(), ledger.packing(), this::filter);
         papers.into(heading.actions());
         new ResultButtons(
@@ -53,7 +53,6 @@ final class LedgerPart implements PagePart {
                         new ActSheets(context, doors, parent.getShell()),
                         this::chosen,
                         () -> open.orElseThrow().known().people(),
-                        row -> open.orElseThrow().side().correct(row, this::reload),
                         this::newsCame)
                 .into(heading.actions());
         body = Fit.grow(context.theme().controls().box(page, 1));
@@ -100,7 +99,7 @@ final class LedgerPart implements PagePart {
                 sash,
                 context,
                 new ResultTable(times, known.people()).of(new ResultSource(ledger.results(), filters::filter)));
-        ResultSide side = new ResultSide(sash, context, ledger, known, doors, this::isShown);
+        ResultSide side = new ResultSide(sash, context, ledger, known, doors, this::isShown, this::reload);
         sash.setWeights(52, 48);
         open = Optional.of(new Open(filters, weeks, table, side, known));
         table.onSelect(rows ->

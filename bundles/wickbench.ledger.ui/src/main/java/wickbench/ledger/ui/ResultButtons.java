@@ -2,7 +2,6 @@ package wickbench.ledger.ui;
 
 import java.util.List;
 import java.util.UUID;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.api.authority.Act;
@@ -15,7 +14,6 @@ import wickbench.shell.PageContext;
  *
  * @param chosen what is selected in the table
  * @param people asked once results are there
- * @param correct opens the form for the first that is selected
  * @param done after a signature
  */
 record ResultButtons(
@@ -24,12 +22,10 @@ record ResultButtons(
         ActSheets sheets,
         Supplier<List<ResultRow>> chosen,
         Supplier<WhoIsWho> people,
-        Consumer<ResultRow> correct,
         Runnable done) {
     void into(Composite actions) {
         context.theme().controls().button(actions, LedgerUiWords.get("review.open"), this::review);
         context.theme().controls().button(actions, LedgerUiWords.get("decide.open"), this::decide);
-        context.theme().controls().button(actions, LedgerUiWords.get("correct.open"), () -> first(correct));
     }
 
     /** Signs for the chosen results that nobody has reviewed as they stand. */
@@ -53,10 +49,10 @@ record ResultButtons(
     }
 
     private void decide() {
-        first(row -> context.show("release", row.id().toString()));
-    }
-
-    private void first(Consumer<ResultRow> act) {
-        chosen.get().stream().findFirst().ifPresentOrElse(act, () -> context.say(LedgerUiWords.get("result.choose")));
+        chosen.get().stream()
+                .findFirst()
+                .ifPresentOrElse(
+                        row -> context.show("release", row.id().toString()),
+                        () -> context.say(LedgerUiWords.get("result.choose")));
     }
 }

@@ -10,6 +10,7 @@ import wickbench.api.person.PersonId;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
 import wickbench.shell.PageContext;
+import wickbench.widgets.Fit;
 import wickbench.widgets.Job;
 import wickbench.widgets.Scroller;
 
@@ -21,23 +22,31 @@ final class ResultSide {
     private final ActDoors doors;
     private final ActSheets sheets;
     private final Consumer<Optional<ResultRow>> shown;
+    private final Runnable corrected;
     private final Scroller side;
     private Optional<Job> finding = Optional.empty();
     private boolean correcting;
 
-    /** @param shown hears which result is shown once it is; empty when there is none such */
+    /**
+     * Makes it empty.
+     *
+     * @param shown hears which result is shown once it is; empty when there is none such
+     * @param corrected runs after a correction
+     */
     ResultSide(
             Composite parent,
             PageContext context,
             Ledger ledger,
             Ledger.Known known,
             ActDoors doors,
-            Consumer<Optional<ResultRow>> shown) {
+            Consumer<Optional<ResultRow>> shown,
+            Runnable corrected) {
         this.context = context;
         this.ledger = ledger;
         this.known = known;
         this.doors = doors;
         this.shown = shown;
+        this.corrected = corrected;
         sheets = new ActSheets(context, doors, parent.getShell());
         side = new Scroller(parent, context.theme());
     }
@@ -51,12 +60,17 @@ final class ResultSide {
 
     private void show(Optional<Ledger.Shown> found) {
         clear();
-        found.ifPresentOrElse(
-                result -> new ResultCard(side.content(), context.theme(), known.site(), known.people()).fill(result),
-                () -> context.say(LedgerUiWords.get("result.absent")));
+        found.ifPresentOrElse(this::fill, () -> context.say(LedgerUiWords.get("result.absent")));
         shown.accept(found.map(result -> result.detail().row()));
         side.measure();
         context.ready();
+    }
+
+    private void fill(Ledger.Shown result) {
+        ResultRow row = result.detail().row();
+        String open = LedgerUiWords.get("correct.open");
+        Fit.right(context.theme().controls().button(side.content(), open, () -> correct(row)));
+        new ResultCard(side.content(), context.theme(), known.site(), known.people()).fill(result);
     }
 
     void blank() {
@@ -74,22 +88,18 @@ final class ResultSide {
     /** What is asked before a result is corrected. */
     private record Asked(Optional<Ledger.Shown> found, ActDoors.Rights rights) {}
 
-    /**
-     * Opens the form that corrects a result, for who may.
-     *
-     * @param done runs after a correction
-     */
-    void correct(ResultRow row, Runnable done) {
+    /** Opens the form that corrects a result, for who may. */
+    private void correct(ResultRow row) {
         var actor = context.actor();
         finding.ifPresent(Job::cancel);
         finding = Optional.of(context.jobs()
                 .run(
                         LedgerUiWords.get("result.reading"),
                         progress -> new Asked(ledger.find(row.id().toString()), doors.rights(actor)),
-                        asked -> asked.found().ifPresent(found -> correct(found.detail(), asked.rights(), done))));
+                        asked -> asked.found().ifPresent(found -> correct(found.detail(), asked.rights()))));
     }
 
-    private void correct(ResultDetail result, ActDoors.Rights rights, Runnable done) {
+    private void correct(ResultDetail result, ActDoors.Rights rights) {
         boolean own = rights.actor().filter(result.row().operator()::equals).isPresent();
         if (!doors.correcting().present()) {
             context.say(LedgerUiWords.get("correct.no-bench"));
@@ -106,7 +116,7 @@ final class ResultSide {
                     changed ->
                             sheets.correct(result, changed, by, rights.keyed(), known.people(), form::complain, () -> {
                                 find(result.row().id().toString());
-                                done.run();
+                                corrected.run();
                             }));
             side.measure();
             form.focus();
