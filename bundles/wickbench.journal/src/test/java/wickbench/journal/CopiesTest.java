@@ -1,0 +1,116 @@
+package wickbench.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.check.Refusal;
+import wickbench.api.journal.StationId;
+import wickbench.journal.Site.Machine;
+
+/** Copies of other stations' journals as a program finds them that died, or that somebody meddled with. */
+class CopiesTest {
+    private static final StationId STOCK = new StationId("stock");
+
+    @TempDir
+    Path root;
+
+    private Site site;
+    private Machine bench;
+    private StationFolder copy;
+    private long size;
+
+    @BeforeEach
+    void share() {
+        site = new Site(root);
+        bench = site.station("bench");
+        Machine stock = site.station("stock");
+        stock.note(1);
+        site.settle();
+        stock.close();
+        site.settle();
+        size = bench.size("stock");
+        bench.journal().close();
+        copy = new Layout(bench.folder()).station(STOCK);
+    }
+
+    @AfterEach
+    void close() {
+        site.close();
+    }
+
+    private List<String> opened() throws IOException {
+        List<String> said = new ArrayList<>();
+        try (Copies copies = Copies.open(new RealDisk(), new Layout(bench.folder()), said::add)) {
+            said.add(copies.station(STOCK)
+                    .map(station -> "stock " + station.kept().size())
+                    .orElse("none"));
+        } finally {
+            // whatever became of the copy, it comes again from the shared folder
+            bench.reopenClosed();
+        }
+        bench.exchange();
+        assertThat(bench.size("stock")).isEqualTo(size);
+        assertThat(bench.entries("stock", "note.written")).hasSize(1);
+        return said;
+    }
+
+    @Test
+    void a_copy_as_it_was_left_is_there() throws IOException {
+        assertThat(opened()).containsExactly("stock " + size);
+    }
+
+    @Test
+    void what_came_in_without_its_checkpoint_is_cut_off() throws IOException {
+        Files.writeString(copy.segment(0), "{\"at\":\"half a li", StandardOpenOption.APPEND);
+        Files.writeString(copy.segment(1), "a segment begun");
+        Files.writeString(copy.checkpoints(), "{\"frontier\":[", StandardOpenOption.APPEND);
+        assertThat(opened()).containsExactly("stock " + size);
+        assertThat(copy.segment(1)).doesNotExist();
+    }
+
+    @Test
+    void a_copy_without_any_checkpoint_begins_anew() throws IOException {
+        Files.delete(copy.checkpoints());
+        assertThat(opened()).containsExactly("none");
+    }
+
+    @Test
+    void a_copy_whose_mark_cannot_be_read_begins_anew() throws IOException {
+        Files.writeString(CopyMark.file(copy.folder()), "{");
+        assertThat(opened()).containsExactly("none");
+    }
+
+    @Test
+    void a_copy_of_another_key_is_put_aside() throws IOException {
+        new CopyMark("ab".repeat(32), 0).write(new RealDisk(), copy.folder());
+        assertThat(opened()).hasSize(2).first().asString().contains("stock.aside-1");
+    }
+
+    @Test
+    void a_copy_whose_checkpoint_cannot_be_read_is_put_aside_beside_an_older_one() throws IOException {
+        Files.createDirectory(copy.folder().resolveSibling("stock.aside-1"));
+        Files.writeString(copy.checkpoints(), "{}\n", StandardOpenOption.APPEND);
+        assertThat(opened()).hasSize(2).first().asString().contains("stock.aside-2");
+    }
+
+    @Test
+    void a_copy_that_was_changed_is_opened_and_not_read() throws IOException {
+        String text = Files.readString(copy.segment(0));
+        Files.writeString(copy.segment(0), text.replace("rinse", "Rinse"));
+        bench.reopenClosed();
+        assertThat(bench.size("stock")).isEqualTo(size);
+        assertThatThrownBy(() -> bench.entries("stock"))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("contradicts its seal");
+    }
+}
