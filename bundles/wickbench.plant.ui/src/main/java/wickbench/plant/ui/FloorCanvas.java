@@ -10,16 +10,13 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import wickbench.plant.PointLook;
 import wickbench.plant.site.Spot;
-import wickbench.widgets.Mark;
 import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
-import wickbench.widgets.Type;
 
 /**
  * The floor picture with its points. A click or the arrows choose one; while a point is being placed, a click puts it there, or the
@@ -177,63 +174,17 @@ final class FloorCanvas extends Canvas {
         gc.setInterpolation(SWT.HIGH);
         Rectangle box = box();
         if (image.isEmpty()) {
-            none(gc);
+            FloorPainter.nothing(gc, theme, getClientArea());
             return;
         }
         image.ifPresent(floor -> {
             Rectangle of = floor.getBounds();
             gc.drawImage(floor, 0, 0, of.width, of.height, box.x, box.y, box.width, box.height);
         });
-        looks.forEach(look -> point(gc, look, box));
-        look().ifPresent(look -> point(gc, look, box));
+        FloorPainter painter = new FloorPainter(gc, theme, box);
+        looks.forEach(look -> painter.point(look, false));
+        look().ifPresent(look -> painter.point(look, true));
         placing.ifPresent(point -> cross(gc, box));
-    }
-
-    /** Says what to do first. */
-    private void none(GC gc) {
-        Rectangle room = getClientArea();
-        TextLayout words = new TextLayout(getDisplay());
-        words.setFont(theme.font(Type.BODY));
-        words.setAlignment(SWT.CENTER);
-        words.setWidth(Math.max(1, room.width - theme.px(48)));
-        words.setText(PlantUiWords.get("picture.empty.title") + "\n\n" + PlantUiWords.get("picture.empty.text"));
-        gc.setForeground(theme.color(theme.palette().quiet()));
-        words.draw(gc, theme.px(24), Math.max(0, (room.height - words.getBounds().height) / 2));
-        words.dispose();
-    }
-
-    private void point(GC gc, PointLook look, Rectangle box) {
-        Mark mark = PointMarks.of(look);
-        Spot spot = look.spot().orElseThrow();
-        Image shape = theme.image(mark.shape(), mark.meaning());
-        Rectangle size = shape.getBounds();
-        int x = box.x + (int) (share(spot.x()) * box.width);
-        int y = box.y + (int) (share(spot.y()) * box.height);
-        boolean chosenOne = here.filter(look.point().name()::equals).isPresent();
-        int around = theme.px(chosenOne ? 15 : 12);
-        gc.setBackground(theme.color(theme.palette().surface()));
-        gc.fillOval(x - around, y - around, 2 * around, 2 * around);
-        gc.setForeground(theme.color(
-                chosenOne ? theme.palette().accent() : theme.palette().edge()));
-        gc.setLineWidth(theme.px(chosenOne ? 3 : 1));
-        gc.drawOval(x - around, y - around, 2 * around, 2 * around);
-        gc.setLineWidth(1);
-        gc.drawImage(shape, x - size.width / 2, y - size.height / 2);
-        boolean calm =
-                look.latest().filter(latest -> !latest.outcome().positive()).isPresent();
-        if (chosenOne || !calm) {
-            words(gc, chosenOne ? look.point().name() + ": " + mark.word() : mark.word(), x, y + around, box);
-        }
-    }
-
-    private void words(GC gc, String words, int x, int y, Rectangle box) {
-        gc.setFont(theme.font(Type.SMALL));
-        int width = gc.textExtent(words).x;
-        int left = Math.max(box.x, Math.min(x - width / 2, box.x + box.width - width - theme.px(6)));
-        gc.setBackground(theme.color(theme.palette().surface()));
-        gc.fillRectangle(left - theme.px(3), y, width + theme.px(6), gc.textExtent(words).y);
-        gc.setForeground(theme.color(theme.palette().ink()));
-        gc.drawText(words, left, y, true);
     }
 
     private void cross(GC gc, Rectangle box) {

@@ -88,8 +88,7 @@ final class SeriesForm {
     /** Says below the product why it is the hardest, or that a reason is asked for. */
     private void why() {
         int at = product.control().getSelectionIndex();
-        product.hint(
-                at == 0 ? ProductWords.reasons(ranked.get(0)) : PlantUiWords.get("series.another"));
+        product.hint(at == 0 ? ProductWords.reasons(ranked.get(0)) : PlantUiWords.get("series.another"));
         reason.control().setMessage(PlantUiWords.get(at == 0 ? "series.none-needed" : "series.needed"));
     }
 
