@@ -22,23 +22,27 @@ record MethodDraft(Composite parent, PageContext context, MethodCard card) {
 
     void fill(Draft draft, Permission may, java.util.function.Consumer<Method> issue, Runnable leave) {
         if (draft.read() instanceof Checked.Good<Method> good) {
-            Method method = good.value();
-            Fit.wide(new Note(parent, context.theme(), Meaning.NOTICE, BenchUiWords.get("draft.note", draft.file())));
-            Composite row = context.theme().controls().row(parent);
-            Button main = context.theme()
-                    .controls()
-                    .mainButton(row, BenchUiWords.get("draft.issue"), () -> issue.accept(method));
+            Composite row = offer(good.value(), BenchUiWords.get("draft.note", draft.file()), may, issue);
             context.theme().controls().button(row, BenchUiWords.get("draft.leave"), leave);
-            if (may instanceof Denied denied) {
-                main.setEnabled(false);
-                context.theme().controls().text(parent, Type.SMALL, denied.text());
-            }
-            card.draft(method);
         } else {
             Fit.wide(new Note(parent, context.theme(), Meaning.ALARM, BenchUiWords.get("draft.wrong", draft.file())));
             draft.read().complaints().forEach(this::complaint);
             context.theme().controls().button(parent, BenchUiWords.get("draft.leave"), leave);
         }
+    }
+
+    /** Shows a method that nothing is wrong with; returns the row of its buttons. */
+    Composite offer(Method method, String note, Permission may, java.util.function.Consumer<Method> issue) {
+        Fit.wide(new Note(parent, context.theme(), Meaning.NOTICE, note));
+        Composite row = context.theme().controls().row(parent);
+        Button main =
+                context.theme().controls().mainButton(row, BenchUiWords.get("draft.issue"), () -> issue.accept(method));
+        if (may instanceof Denied denied) {
+            main.setEnabled(false);
+            context.theme().controls().text(parent, Type.SMALL, denied.text());
+        }
+        card.draft(method);
+        return row;
     }
 
     private void complaint(Complaint complaint) {

@@ -14,6 +14,8 @@ import wickbench.api.method.MethodId;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.bench.ui.MethodActs.Draft;
 import wickbench.bench.ui.MethodDoors.Known;
+import wickbench.bench.ui.editor.MethodEditor;
+import wickbench.bench.ui.editor.MethodText;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.EmptyState;
@@ -35,8 +37,11 @@ final class MethodsPart implements PagePart {
     private Optional<Scroller> side = Optional.empty();
     private Optional<String> wanted = Optional.empty();
     private Optional<Known> known = Optional.empty();
-    /** A file that may be issued is shown, and stays until it is issued or left. */
+    /** A file that may be issued, or the editor, is shown, and stays until it is issued or left. */
     private boolean drafting;
+
+    private boolean goOn;
+    private Optional<MethodEditor> editor = Optional.empty();
 
     MethodsPart(Composite parent, PageContext context, MethodDoors doors) {
         this.context = context;
@@ -46,14 +51,28 @@ final class MethodsPart implements PagePart {
         heading = new Heading(
                 page, context.theme(), BenchUiWords.get("methods.heading"), BenchUiWords.get("methods.line"));
         body = Fit.grow(context.theme().controls().box(page, 1));
-        context.onActor(actor -> load());
+        context.onActor(actor -> again());
         load();
     }
 
     private void load() {
         drafting = false;
+        editor = Optional.empty();
         Optional<wickbench.api.person.PersonId> actor = context.actor();
         context.jobs().run(BenchUiWords.get("methods.reading"), progress -> doors.known(actor), this::take);
+    }
+
+    /** Who signs in while a method is written goes on writing. */
+    private void again() {
+        if (editor.isEmpty()) {
+            load();
+        } else {
+            Optional<wickbench.api.person.PersonId> actor = context.actor();
+            context.jobs().run(BenchUiWords.get("methods.reading"), progress -> doors.known(actor), now -> {
+                known = Optional.of(now);
+                write();
+            });
+        }
     }
 
     private void take(Known now) {
@@ -62,14 +81,19 @@ final class MethodsPart implements PagePart {
         side = Optional.empty();
         empty(body);
         empty(heading.actions());
-        if (now.methods().isEmpty()) {
+        if (goOn) {
+            goOn = false;
+            write();
+        } else if (now.methods().isEmpty()) {
             nothingYet();
             context.ready();
         } else {
-            ((GridLayout) heading.actions().getLayout()).numColumns = 1;
+            ((GridLayout) heading.actions().getLayout()).numColumns = 2;
+            Button write = context.theme().controls().button(heading.actions(), writeWords(), this::write);
             Button issue =
                     context.theme().controls().button(heading.actions(), BenchUiWords.get("issue.open"), this::open);
             if (now.rights().issue() instanceof Denied denied) {
+                write.setToolTipText(denied.text());
                 issue.setToolTipText(denied.text());
             }
             fill(now.methods());
@@ -88,6 +112,50 @@ final class MethodsPart implements PagePart {
                 BenchUiWords.get("methods.empty.title"),
                 BenchUiWords.get("methods.empty.text"));
         Fit.grow(empty.offer(BenchUiWords.get("issue.open"), this::open));
+        empty.offer(writeWords(), this::write);
+    }
+
+    private String writeWords() {
+        return BenchUiWords.get(MethodWriting.kept(context.memory()).isPresent() ? "write.go-on" : "write.open");
+    }
+
+    /** Opens the editor on the draft that was kept, or on an empty one. */
+    void write() {
+        write(MethodWriting.kept(context.memory()).orElse(MethodText.EMPTY));
+    }
+
+    /** Starts a new version of a method; a draft that stands is gone on with first, and never written over. */
+    private void renew(Method method) {
+        Optional<MethodText> kept = MethodWriting.kept(context.memory());
+        kept.ifPresent(text -> context.say(BenchUiWords.get("write.stands")));
+        write(kept.orElseGet(() -> MethodText.of(method)));
+    }
+
+    private void write(MethodText text) {
+        drafting = true;
+        table = Optional.empty();
+        side = Optional.empty();
+        empty(body);
+        empty(heading.actions());
+        MethodWriting writing = new MethodWriting(context.memory(), known.orElseThrow(), this::offer, this::load);
+        editor = Optional.of(writing.open(body, context.theme(), text));
+        page.layout(true, true);
+        editor.get().focus();
+        context.ready();
+    }
+
+    private void offer(Composite content, Method method) {
+        Known now = known.orElseThrow();
+        new MethodDraft(content, context, card(content))
+                .offer(method, BenchUiWords.get("write.note"), now.rights().issue(), this::issueDraft);
+    }
+
+    private void issueDraft(Method method) {
+        acts.issue(known.orElseThrow(), method, () -> {
+            MethodWriting.forget(context.memory());
+            wanted = Optional.of(method.ref().id().value());
+            load();
+        });
     }
 
     private void open() {
@@ -141,28 +209,17 @@ final class MethodsPart implements PagePart {
                 .run(
                         BenchUiWords.get("methods.reading"),
                         progress -> doors.methods().versions(id),
-                        versions ->
-                                aside(content -> card(content).fill(row, versions, below -> withdrawing(below, row))));
+                        versions -> aside(content -> card(content)
+                                .fill(row, versions, below -> buttons().fill(below, row))));
+    }
+
+    private MethodButtons buttons() {
+        Known now = known.orElseThrow();
+        return new MethodButtons(context, now, this::renew, method -> acts.withdraw(now, method, this::load));
     }
 
     private MethodCard card(Composite content) {
         return new MethodCard(content, context.theme(), known.orElseThrow());
-    }
-
-    private void withdrawing(Composite content, IssuedMethod row) {
-        if (row.until().isEmpty()) {
-            Known now = known.orElseThrow();
-            Button button = context.theme()
-                    .controls()
-                    .button(
-                            content,
-                            BenchUiWords.get("withdraw.open"),
-                            () -> acts.withdraw(now, row.method(), this::load));
-            if (now.rights().withdraw() instanceof Denied denied) {
-                button.setEnabled(false);
-                context.theme().controls().quiet(content, denied.text());
-            }
-        }
     }
 
     /** Fills the side; where there is no table yet, the whole page. */
@@ -185,6 +242,17 @@ final class MethodsPart implements PagePart {
         for (Control old : box.getChildren()) {
             old.dispose();
         }
+    }
+
+    /** Whether a method is being written; what stands in its fields is kept already. */
+    @Override
+    public Optional<Object> draft() {
+        return editor.map(open -> Boolean.TRUE);
+    }
+
+    @Override
+    public void restore(Object draft) {
+        goOn = true;
     }
 
     /** Shows the method with this id. */
@@ -214,6 +282,7 @@ final class MethodsPart implements PagePart {
     @Override
     public void shown() {
         table.ifPresent(TableKit::focus);
+        editor.ifPresent(MethodEditor::focus);
     }
 
     Optional<TableKit<IssuedMethod>> table() {
@@ -222,6 +291,10 @@ final class MethodsPart implements PagePart {
 
     Optional<Scroller> side() {
         return side;
+    }
+
+    Optional<MethodEditor> editor() {
+        return editor;
     }
 
     MethodActs acts() {

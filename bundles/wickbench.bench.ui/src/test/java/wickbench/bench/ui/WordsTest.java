@@ -4,7 +4,7 @@ import org.junit.jupiter.api.Test;
 import wickbench.testing.WordsCheck;
 
 class WordsTest {
-    private final WordsCheck words = new WordsCheck("bench-ui", "flow");
+    private final WordsCheck words = new WordsCheck("bench-ui", "flow", "method-editor");
 
     @Test
     void every_word_asked_for_is_there_and_no_other() {
