@@ -21,16 +21,20 @@ import wickbench.api.method.Methods;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.method.Methods.Withdrawal;
 import wickbench.api.person.PersonId;
+import wickbench.bench.evidence.EvidenceCommands;
+import wickbench.bench.evidence.Verifications;
 import wickbench.reading.MethodJson;
 
-/** {@code method}: check a file, issue it, withdraw, list, show. */
+/** {@code method}: check a file, issue it, withdraw, list, show; and what it was verified for. */
 @Component(property = CommandSet.NAME + "=method")
 public final class MethodCommand implements CommandSet {
     private final Methods methods;
+    private final Verifications verifications;
 
     @Activate
-    public MethodCommand(@Reference Methods methods) {
+    public MethodCommand(@Reference Methods methods, @Reference Verifications verifications) {
         this.methods = methods;
+        this.verifications = verifications;
     }
 
     @Override
@@ -39,10 +43,11 @@ public final class MethodCommand implements CommandSet {
     }
 
     @Command(name = "method", synopsisSubcommandLabel = "COMMAND")
-    private final class Group {
+    private final class Group extends EvidenceCommands {
         private final Terminal terminal;
 
         Group(Terminal terminal) {
+            super(methods, verifications, terminal);
             this.terminal = terminal;
         }
 

@@ -15,6 +15,8 @@ import wickbench.api.profile.Profile;
 import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.Outcome;
+import wickbench.bench.evidence.EvidenceDesk;
+import wickbench.bench.evidence.EvidenceView;
 import wickbench.bench.owed.OwedDesk;
 import wickbench.bench.owed.OwedView;
 import wickbench.index.H2Index;
@@ -36,6 +38,7 @@ final class BenchHome implements AutoCloseable {
     final RecordCommand record;
     final OwedDesk owed;
     final AdviceDesk advice;
+    final EvidenceDesk verifications;
 
     BenchHome(Path folder, Gate... gates) {
         this(folder, at -> Optional.empty(), gates);
@@ -62,8 +65,9 @@ final class BenchHome implements AutoCloseable {
     private BenchHome(Path folder, SiteProfile profile, Gate... gates) {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new OwedView()));
+        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new OwedView(), new EvidenceView()));
         shelf = new MethodShelf(journal, index, EVERYONE_MAY);
+        verifications = new EvidenceDesk(home, journal, index, EVERYONE_MAY, shelf);
         Neighbours neighbours = new Neighbours(List.of(gates), profile);
         door = new RecordingDoor(home, journal, index, shelf, neighbours, EVERYONE_MAY);
         desk = new SheetDesk(shelf, () -> Site.of(Optional.empty(), journal.founding()));

@@ -17,12 +17,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.doubt.Doubt;
 import wickbench.api.journal.Draft;
+import wickbench.api.journal.EntryRef;
 import wickbench.api.json.Json;
 import wickbench.api.method.MethodId;
+import wickbench.api.method.MethodRef;
 import wickbench.api.owed.CleanDone;
 import wickbench.api.owed.VisualCheck;
 import wickbench.api.reading.Owed;
 import wickbench.api.reading.Visual;
+import wickbench.bench.evidence.Verification;
 import wickbench.testing.Schemas;
 
 /** Everything that the bench writes is as the schemas say, one schema a kind. */
@@ -57,6 +60,8 @@ class EntrySchemaTest {
                 .containsExactly(
                         "clean.recorded",
                         "method.issued",
+                        "method.verification-ended",
+                        "method.verified",
                         "method.withdrawn",
                         "owed.settled",
                         "reading.corrected",
@@ -105,6 +110,17 @@ class EntrySchemaTest {
         home.owed.neighbours(id, List.of("hopper"), WRITER);
         home.owed.settle(id, Owed.HOLD, "batch destroyed", WRITER, Optional.empty());
         decide(home);
+        EntryRef verified = home.verifications.verify(
+                new Verification(
+                        new MethodRef(new MethodId("nut-swab"), 1),
+                        Optional.empty(),
+                        Optional.of("stainless steel"),
+                        Optional.of("alkaline foam"),
+                        List.of(),
+                        Optional.of("report 7 in the binder")),
+                WRITER,
+                Optional.empty());
+        home.verifications.end(verified, "another foam", WRITER, Optional.empty());
         home.shelf.withdraw(new MethodId("nut-swab"), "the kit is no longer made", WRITER);
     }
 }

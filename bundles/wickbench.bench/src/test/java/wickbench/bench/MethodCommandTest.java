@@ -26,7 +26,7 @@ class MethodCommandTest {
     @BeforeEach
     void open() throws IOException {
         home = new BenchHome(folder.resolve("home"));
-        command = new MethodCommand(home.shelf);
+        command = new MethodCommand(home.shelf, home.verifications);
         file = folder.resolve("nut.json");
         try (var in = Sheets.class.getResourceAsStream("nut-swab.json")) {
             Files.write(file, in.readAllBytes());

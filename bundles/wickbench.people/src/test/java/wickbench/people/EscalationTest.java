@@ -295,6 +295,7 @@ class EscalationTest {
                 Act.REVIEW_READING,
                 Act.DECIDE_ACTION,
                 Act.PLAN_RELEASE,
+                Act.VERIFY_METHOD,
                 Act.BASE_TREND,
                 Act.RELEASE,
                 Act.KEEP_PLANT,

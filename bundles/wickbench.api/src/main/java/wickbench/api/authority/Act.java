@@ -20,6 +20,8 @@ public enum Act implements Coded {
     ISSUE_PROFILE(true, Role.ADMINISTRATOR),
     ISSUE_METHOD(false, Role.REVIEWER, Role.ADMINISTRATOR),
     WITHDRAW_METHOD(false, Role.REVIEWER, Role.ADMINISTRATOR),
+    /** Say for which food, surface and cleaner a method was shown to work. */
+    VERIFY_METHOD(true, Role.REVIEWER),
     CORRECT_READING(false, Role.REVIEWER),
     CORRECT_OWN_READING(true),
     /** Release a hold, or end anything else that is owed, by decision. */
