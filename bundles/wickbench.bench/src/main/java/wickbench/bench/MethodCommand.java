@@ -22,6 +22,7 @@ import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.method.Methods.Withdrawal;
 import wickbench.api.person.PersonId;
 import wickbench.bench.evidence.EvidenceCommands;
+import wickbench.bench.evidence.MethodPapers;
 import wickbench.bench.evidence.Verifications;
 import wickbench.reading.MethodJson;
 
@@ -30,11 +31,14 @@ import wickbench.reading.MethodJson;
 public final class MethodCommand implements CommandSet {
     private final Methods methods;
     private final Verifications verifications;
+    private final MethodPapers papers;
 
     @Activate
-    public MethodCommand(@Reference Methods methods, @Reference Verifications verifications) {
+    public MethodCommand(
+            @Reference Methods methods, @Reference Verifications verifications, @Reference MethodPapers papers) {
         this.methods = methods;
         this.verifications = verifications;
+        this.papers = papers;
     }
 
     @Override
@@ -47,7 +51,7 @@ public final class MethodCommand implements CommandSet {
         private final Terminal terminal;
 
         Group(Terminal terminal) {
-            super(methods, verifications, terminal);
+            super(methods, verifications, papers, terminal);
             this.terminal = terminal;
         }
 

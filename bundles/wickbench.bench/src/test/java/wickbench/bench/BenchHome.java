@@ -67,7 +67,7 @@ final class BenchHome implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new OwedView(), new EvidenceView()));
         shelf = new MethodShelf(journal, index, EVERYONE_MAY);
-        verifications = new EvidenceDesk(home, journal, index, EVERYONE_MAY, shelf);
+        verifications = new EvidenceDesk(home, journal, index, EVERYONE_MAY, shelf, Optional.empty());
         Neighbours neighbours = new Neighbours(List.of(gates), profile);
         door = new RecordingDoor(home, journal, index, shelf, neighbours, EVERYONE_MAY);
         desk = new SheetDesk(shelf, () -> Site.of(Optional.empty(), journal.founding()));

@@ -27,6 +27,7 @@ import wickbench.api.method.MethodRef;
 import wickbench.api.method.Route;
 import wickbench.bench.evidence.EvidenceGate;
 import wickbench.bench.evidence.Verification;
+import wickbench.bench.evidence.MethodPapers;
 import wickbench.testing.HeardTerminal;
 
 /** What a method was verified for, what shows it, and what the gate says where it was not. */
@@ -107,7 +108,8 @@ class EvidenceTest {
     @Test
     void by_commands() {
         HeardTerminal person = HeardTerminal.of(WRITER, false);
-        MethodCommand command = new MethodCommand(home.shelf, home.verifications);
+        MethodCommand command = new MethodCommand(
+                home.shelf, home.verifications, new MethodPapers(home.shelf, home.verifications, List.of()));
 
         assertThat(run(command, person, "verify", "nut-swab", "--surface", "steel", "--evidence", kept().toString()))
                 .isZero();

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import wickbench.bench.evidence.MethodPapers;
 import wickbench.testing.HeardTerminal;
 
 /** {@code method}, called as the command line calls it. */
@@ -26,7 +28,8 @@ class MethodCommandTest {
     @BeforeEach
     void open() throws IOException {
         home = new BenchHome(folder.resolve("home"));
-        command = new MethodCommand(home.shelf, home.verifications);
+        command = new MethodCommand(
+                home.shelf, home.verifications, new MethodPapers(home.shelf, home.verifications, List.of()));
         file = folder.resolve("nut.json");
         try (var in = Sheets.class.getResourceAsStream("nut-swab.json")) {
             Files.write(file, in.readAllBytes());

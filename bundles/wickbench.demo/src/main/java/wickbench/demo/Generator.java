@@ -15,6 +15,7 @@ import wickbench.api.journal.Founding;
 import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
+import wickbench.api.person.Role;
 import wickbench.api.progress.Progress;
 
 /** Founds a home with a simulated clock and lets the plant's months pass in it. */
@@ -22,6 +23,7 @@ final class Generator {
     private static final Duration FOUNDED = Duration.ofHours(4);
     private static final Duration ENROLLED = FOUNDED.plusMinutes(12);
     private static final Duration ISSUED = FOUNDED.plusMinutes(47);
+    private static final Duration VERIFIED = ISSUED.plusMinutes(20);
     private static final Duration BETWEEN = Duration.ofSeconds(95);
 
     private final Doors doors;
@@ -111,8 +113,19 @@ final class Generator {
                 day.plus(ISSUED),
                 methods.values(),
                 method -> doors.methods().issue(method, office));
+        MethodEvidence evidence = new MethodEvidence(doors, reviewer(plant));
+        oneAfterAnother(agenda, day.plus(VERIFIED), methods.values(), evidence::of);
         Instant changed = span.startOf(StubbornChangeover.changes(span)).plus(ISSUED);
         agenda.at(changed, () -> doors.methods().issue(DemoFiles.secondEdition(), office));
+        agenda.at(changed.plus(BETWEEN), () -> evidence.of(DemoFiles.secondEdition()));
+    }
+
+    private static PersonId reviewer(Plant plant) {
+        return plant.people().stream()
+                .filter(worker -> worker.roles().contains(Role.REVIEWER))
+                .findFirst()
+                .orElseThrow()
+                .id();
     }
 
     private static <T> void oneAfterAnother(Agenda agenda, Instant first, Collection<T> each, Consumer<T> act) {

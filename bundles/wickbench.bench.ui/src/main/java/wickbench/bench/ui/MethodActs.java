@@ -9,12 +9,14 @@ import org.eclipse.swt.widgets.Shell;
 import wickbench.api.check.Checked;
 import wickbench.api.method.Method;
 import wickbench.api.person.PersonId;
+import wickbench.bench.evidence.Verification;
+import wickbench.bench.evidence.Verifications.Verified;
 import wickbench.bench.ui.MethodDoors.Known;
 import wickbench.shell.PageContext;
 import wickbench.shell.SignSheet;
 import wickbench.shell.SignSheet.Asked;
 
-/** Issues and withdraws methods, each under a name. */
+/** Issues, withdraws and verifies methods, each under a name. */
 record MethodActs(PageContext context, MethodDoors doors, Shell window) {
 
     /** What stands in a file that may be issued. */
@@ -76,6 +78,49 @@ record MethodActs(PageContext context, MethodDoors doors, Shell window) {
                     context.say(BenchUiWords.get(
                             signed ? "withdraw.signed" : "withdraw.unsigned",
                             method.ref().id()));
+                    done.run();
+                });
+    }
+
+    /** Signs for what a method was shown to work for. */
+    Shell verify(Known known, Verification what, Runnable done) {
+        PersonId by = known.rights().actor().orElseThrow();
+        return SignSheet.open(
+                context,
+                window,
+                new Asked(
+                        BenchUiWords.get("verify.asked", what.method(), what.what()),
+                        known.who(by),
+                        BenchUiWords.get("verify.meaning"),
+                        BenchUiWords.get("verify.sign"),
+                        Optional.empty(),
+                        known.rights().keyed()),
+                (passphrase, reason) -> doors.verifications().verify(what, by, passphrase),
+                entry -> {
+                    context.say(BenchUiWords.get("verify.done", what.method(), what.what()));
+                    done.run();
+                });
+    }
+
+    /** Signs for the end of it. */
+    Shell end(Known known, Verified verified, Runnable done) {
+        PersonId by = known.rights().actor().orElseThrow();
+        return SignSheet.open(
+                context,
+                window,
+                new Asked(
+                        BenchUiWords.get("evidence.end.title", verified.what().what()),
+                        known.who(by),
+                        BenchUiWords.get("evidence.end.meaning"),
+                        BenchUiWords.get("evidence.end.sign"),
+                        Optional.of(BenchUiWords.get("withdraw.reason")),
+                        known.rights().keyed()),
+                (passphrase, reason) -> {
+                    doors.verifications().end(verified.entry(), reason, by, passphrase);
+                    return verified;
+                },
+                ended -> {
+                    context.say(BenchUiWords.get("evidence.end.done", verified.what().what()));
                     done.run();
                 });
     }

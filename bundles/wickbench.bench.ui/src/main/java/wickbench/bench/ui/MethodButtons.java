@@ -11,16 +11,29 @@ import wickbench.bench.ui.MethodDoors.Known;
 import wickbench.shell.PageContext;
 
 /** What can be done about an issued method, below its head. */
-record MethodButtons(PageContext context, Known known, Consumer<Method> renew, Consumer<Method> withdraw) {
+record MethodButtons(
+        PageContext context,
+        Known known,
+        Consumer<Method> renew,
+        Consumer<Method> withdraw,
+        Consumer<IssuedMethod> verify,
+        MethodPaperActs papers) {
     void fill(Composite content, IssuedMethod row) {
+        Method method = row.method();
         Composite buttons = context.theme().controls().row(content);
-        context.theme().controls().button(buttons, BenchUiWords.get("write.version"), () -> renew.accept(row.method()));
+        button(buttons, "write.version", () -> renew.accept(method));
+        Button show = button(buttons, "verify.open", () -> verify.accept(row));
+        button(buttons, "paper.card", () -> papers.card(method));
+        button(buttons, "paper.evidence", () -> papers.evidence(method));
+        allowed(content, show, known.rights().verify());
         if (row.until().isEmpty()) {
-            Button button = context.theme()
-                    .controls()
-                    .button(buttons, BenchUiWords.get("withdraw.open"), () -> withdraw.accept(row.method()));
-            allowed(content, button, known.rights().withdraw());
+            Button end = button(buttons, "withdraw.open", () -> withdraw.accept(method));
+            allowed(content, end, known.rights().withdraw());
         }
+    }
+
+    private Button button(Composite row, String words, Runnable act) {
+        return context.theme().controls().button(row, BenchUiWords.get(words), act);
     }
 
     private void allowed(Composite content, Button button, Permission said) {

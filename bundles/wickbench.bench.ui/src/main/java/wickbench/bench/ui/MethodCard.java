@@ -155,7 +155,8 @@ record MethodCard(Composite parent, Theme theme, Known known) {
         Fit.wide(new MarkedLine(card, theme, new Mark("", Shape.TRIANGLE, Meaning.CAUTION), text));
     }
 
-    private Composite card(String heading) {
+    /** Adds a card with a heading. */
+    Composite card(String heading) {
         Composite card = Fit.wide(theme.controls().card(parent, 1));
         theme.controls().label(card, Type.STRONG, BenchUiWords.get(heading));
         return card;

@@ -10,14 +10,25 @@ import wickbench.api.authority.Permission;
 import wickbench.api.authority.Permissions;
 import wickbench.api.authority.SignIn;
 import wickbench.api.authority.SignIn.Secret;
+import wickbench.api.chart.ChartPainter;
 import wickbench.api.method.Methods;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.person.People;
 import wickbench.api.person.PersonId;
 import wickbench.api.profile.SiteFacts;
+import wickbench.bench.evidence.MethodPapers;
+import wickbench.bench.evidence.Verifications;
 
 /** The ports through which the page of the methods works; none of them is asked on the UI thread. */
-record MethodDoors(Methods methods, SiteFacts site, People people, Permissions permissions, SignIn signIn) {
+record MethodDoors(
+        Methods methods,
+        SiteFacts site,
+        People people,
+        Permissions permissions,
+        SignIn signIn,
+        Verifications verifications,
+        MethodPapers papers,
+        Optional<ChartPainter> painter) {
 
     /** What the page shows, and who may change it. */
     record Known(List<IssuedMethod> methods, ZoneId zone, Map<PersonId, String> names, Rights rights) {
@@ -34,7 +45,7 @@ record MethodDoors(Methods methods, SiteFacts site, People people, Permissions p
      * @param actor empty when nobody has the desk
      * @param keyed whether they have a passphrase to sign with
      */
-    record Rights(Optional<PersonId> actor, Permission issue, Permission withdraw, boolean keyed) {}
+    record Rights(Optional<PersonId> actor, Permission issue, Permission withdraw, Permission verify, boolean keyed) {}
 
     Known known(Optional<PersonId> actor) {
         Map<PersonId, String> names = new HashMap<>();
@@ -45,7 +56,12 @@ record MethodDoors(Methods methods, SiteFacts site, People people, Permissions p
     private Rights rights(Optional<PersonId> actor) {
         boolean keyed =
                 actor.filter(who -> signIn.secretOf(who) == Secret.PASSPHRASE).isPresent();
-        return new Rights(actor, may(actor, Act.ISSUE_METHOD, keyed), may(actor, Act.WITHDRAW_METHOD, keyed), keyed);
+        return new Rights(
+                actor,
+                may(actor, Act.ISSUE_METHOD, keyed),
+                may(actor, Act.WITHDRAW_METHOD, keyed),
+                may(actor, Act.VERIFY_METHOD, keyed),
+                keyed);
     }
 
     /** Who has not signed in yet does so with the signature. */

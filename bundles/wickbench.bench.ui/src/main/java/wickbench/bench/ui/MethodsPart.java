@@ -2,6 +2,7 @@ package wickbench.bench.ui;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridLayout;
@@ -33,15 +34,15 @@ final class MethodsPart implements PagePart {
     private final Composite page;
     private final Heading heading;
     private final Composite body;
+    private final MethodAside aside;
+    private final MethodEditing editing;
     private Optional<TableKit<IssuedMethod>> table = Optional.empty();
-    private Optional<Scroller> side = Optional.empty();
     private Optional<String> wanted = Optional.empty();
     private Optional<Known> known = Optional.empty();
     /** A file that may be issued, or the editor, is shown, and stays until it is issued or left. */
     private boolean drafting;
 
     private boolean goOn;
-    private Optional<MethodEditor> editor = Optional.empty();
 
     MethodsPart(Composite parent, PageContext context, MethodDoors doors) {
         this.context = context;
@@ -51,20 +52,22 @@ final class MethodsPart implements PagePart {
         heading = new Heading(
                 page, context.theme(), BenchUiWords.get("methods.heading"), BenchUiWords.get("methods.line"));
         body = Fit.grow(context.theme().controls().box(page, 1));
+        aside = new MethodAside(context, page, body);
+        editing = new MethodEditing(context, acts, this::load, this::issued);
         context.onActor(actor -> again());
         load();
     }
 
     private void load() {
         drafting = false;
-        editor = Optional.empty();
+        editing.close();
         Optional<wickbench.api.person.PersonId> actor = context.actor();
         context.jobs().run(BenchUiWords.get("methods.reading"), progress -> doors.known(actor), this::take);
     }
 
     /** Who signs in while a method is written goes on writing. */
     private void again() {
-        if (editor.isEmpty()) {
+        if (editing.editor().isEmpty()) {
             load();
         } else {
             Optional<wickbench.api.person.PersonId> actor = context.actor();
@@ -78,9 +81,8 @@ final class MethodsPart implements PagePart {
     private void take(Known now) {
         known = Optional.of(now);
         table = Optional.empty();
-        side = Optional.empty();
-        empty(body);
-        empty(heading.actions());
+        aside.clear();
+        MethodAside.empty(heading.actions());
         if (goOn) {
             goOn = false;
             write();
@@ -89,7 +91,7 @@ final class MethodsPart implements PagePart {
             context.ready();
         } else {
             ((GridLayout) heading.actions().getLayout()).numColumns = 2;
-            Button write = context.theme().controls().button(heading.actions(), writeWords(), this::write);
+            Button write = context.theme().controls().button(heading.actions(), editing.words(), this::write);
             Button issue =
                     context.theme().controls().button(heading.actions(), BenchUiWords.get("issue.open"), this::open);
             if (now.rights().issue() instanceof Denied denied) {
@@ -112,50 +114,26 @@ final class MethodsPart implements PagePart {
                 BenchUiWords.get("methods.empty.title"),
                 BenchUiWords.get("methods.empty.text"));
         Fit.grow(empty.offer(BenchUiWords.get("issue.open"), this::open));
-        empty.offer(writeWords(), this::write);
+        empty.offer(editing.words(), this::write);
     }
 
-    private String writeWords() {
-        return BenchUiWords.get(MethodWriting.kept(context.memory()).isPresent() ? "write.go-on" : "write.open");
-    }
-
-    /** Opens the editor on the draft that was kept, or on an empty one. */
+    /** Opens the editor. */
     void write() {
-        write(MethodWriting.kept(context.memory()).orElse(MethodText.EMPTY));
+        writing(room -> editing.open(room, known.orElseThrow()));
     }
 
-    /** Starts a new version of a method; a draft that stands is gone on with first, and never written over. */
     private void renew(Method method) {
-        Optional<MethodText> kept = MethodWriting.kept(context.memory());
-        kept.ifPresent(text -> context.say(BenchUiWords.get("write.stands")));
-        write(kept.orElseGet(() -> MethodText.of(method)));
+        writing(room -> editing.renew(room, known.orElseThrow(), method));
     }
 
-    private void write(MethodText text) {
+    private void writing(Consumer<Composite> start) {
         drafting = true;
         table = Optional.empty();
-        side = Optional.empty();
-        empty(body);
-        empty(heading.actions());
-        MethodWriting writing = new MethodWriting(context.memory(), known.orElseThrow(), this::offer, this::load);
-        editor = Optional.of(writing.open(body, context.theme(), text));
+        MethodAside.empty(heading.actions());
+        start.accept(aside.clear());
         page.layout(true, true);
-        editor.get().focus();
+        editing.editor().ifPresent(MethodEditor::focus);
         context.ready();
-    }
-
-    private void offer(Composite content, Method method) {
-        Known now = known.orElseThrow();
-        new MethodDraft(content, context, card(content))
-                .offer(method, BenchUiWords.get("write.note"), now.rights().issue(), this::issueDraft);
-    }
-
-    private void issueDraft(Method method) {
-        acts.issue(known.orElseThrow(), method, () -> {
-            MethodWriting.forget(context.memory());
-            wanted = Optional.of(method.ref().id().value());
-            load();
-        });
     }
 
     private void open() {
@@ -166,15 +144,17 @@ final class MethodsPart implements PagePart {
     void show(Draft draft) {
         drafting = true;
         Known now = known.orElseThrow();
-        aside(content -> new MethodDraft(content, context, card(content))
+        aside.fill(content -> new MethodDraft(content, context, card(content))
                 .fill(draft, now.rights().issue(), this::issue, this::load));
     }
 
     private void issue(Method method) {
-        acts.issue(known.orElseThrow(), method, () -> {
-            wanted = Optional.of(method.ref().id().value());
-            load();
-        });
+        acts.issue(known.orElseThrow(), method, () -> issued(method));
+    }
+
+    private void issued(Method method) {
+        wanted = Optional.of(method.ref().id().value());
+        load();
     }
 
     private void fill(List<IssuedMethod> all) {
@@ -182,7 +162,7 @@ final class MethodsPart implements PagePart {
         sash.setBackground(page.getBackground());
         sash.setSashWidth(context.theme().metrics().grid(1));
         TableKit<IssuedMethod> kit = new TableKit<>(sash, context, MethodTable.of(all));
-        side = Optional.of(new Scroller(sash, context.theme()));
+        aside.in(sash);
         sash.setWeights(46, 54);
         table = Optional.of(kit);
         kit.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
@@ -204,50 +184,17 @@ final class MethodsPart implements PagePart {
     private void choose(IssuedMethod row) {
         drafting = false;
         wanted = Optional.of(id(row));
-        MethodId id = row.method().ref().id();
-        context.jobs()
-                .run(
-                        BenchUiWords.get("methods.reading"),
-                        progress -> doors.methods().versions(id),
-                        versions -> aside(content -> card(content)
-                                .fill(row, versions, below -> buttons().fill(below, row))));
-    }
-
-    private MethodButtons buttons() {
-        Known now = known.orElseThrow();
-        return new MethodButtons(context, now, this::renew, method -> acts.withdraw(now, method, this::load));
+        new MethodDetail(context, doors, acts, aside, known.orElseThrow(), this::renew, this::load).show(row);
     }
 
     private MethodCard card(Composite content) {
         return new MethodCard(content, context.theme(), known.orElseThrow());
     }
 
-    /** Fills the side; where there is no table yet, the whole page. */
-    private void aside(java.util.function.Consumer<Composite> fill) {
-        Scroller scroller = side.orElseGet(() -> {
-            empty(body);
-            Scroller alone = new Scroller(body, context.theme());
-            Fit.grow(alone.control());
-            return alone;
-        });
-        side = Optional.of(scroller);
-        empty(scroller.content());
-        fill.accept(scroller.content());
-        scroller.measure();
-        page.layout(true, true);
-        context.ready();
-    }
-
-    private static void empty(Composite box) {
-        for (Control old : box.getChildren()) {
-            old.dispose();
-        }
-    }
-
     /** Whether a method is being written; what stands in its fields is kept already. */
     @Override
     public Optional<Object> draft() {
-        return editor.map(open -> Boolean.TRUE);
+        return editing.editor().map(open -> Boolean.TRUE);
     }
 
     @Override
@@ -282,7 +229,7 @@ final class MethodsPart implements PagePart {
     @Override
     public void shown() {
         table.ifPresent(TableKit::focus);
-        editor.ifPresent(MethodEditor::focus);
+        editing.editor().ifPresent(MethodEditor::focus);
     }
 
     Optional<TableKit<IssuedMethod>> table() {
@@ -290,11 +237,11 @@ final class MethodsPart implements PagePart {
     }
 
     Optional<Scroller> side() {
-        return side;
+        return aside.scroller();
     }
 
     Optional<MethodEditor> editor() {
-        return editor;
+        return editing.editor();
     }
 
     MethodActs acts() {

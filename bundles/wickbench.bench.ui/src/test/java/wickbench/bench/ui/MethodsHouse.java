@@ -12,6 +12,11 @@ import wickbench.api.person.Role;
 import wickbench.api.profile.Site;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
+import wickbench.bench.evidence.EvidenceDesk;
+import wickbench.bench.evidence.EvidenceView;
+import wickbench.bench.evidence.MethodPapers;
+import wickbench.figures.commands.KeptService;
+import wickbench.figures.commands.KeptView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 import wickbench.people.HouseAuthority;
@@ -22,6 +27,8 @@ import wickbench.people.PeopleService;
 import wickbench.people.PeopleView;
 import wickbench.people.Roster;
 import wickbench.people.SecretFiles;
+import wickbench.report.chart.ScreenPainter;
+import wickbench.report.pdf.PdfPrinter;
 
 /** A real home where people have passphrases, roles are asked, and methods are signed. */
 final class MethodsHouse implements AutoCloseable {
@@ -33,11 +40,12 @@ final class MethodsHouse implements AutoCloseable {
     private final H2Index index;
     private final HouseSignIn signIn;
     private final MethodDoors doors;
+    private final KeptService kept;
 
     MethodsHouse(Path folder) {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new PeopleView()));
+        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new EvidenceView(), new KeptView(), new PeopleView()));
         Roster roster = new Roster(home, journal, index);
         signIn = new HouseSignIn(home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
@@ -45,18 +53,27 @@ final class MethodsHouse implements AutoCloseable {
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
         HouseCredentials credentials =
                 new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster));
-        people.enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR), ADA);
+        people.enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR, Role.REVIEWER), ADA);
         credentials.set(ADA, Optional.empty(), typed(ADAS));
         signIn.open(ADA, typed(ADAS));
         people.enrol(BO, "Bo Lind", Set.of(Role.OPERATOR), ADA);
         credentials.reset(BO, typed("come in and choose yours"), new Signing(ADA, typed(ADAS)), Optional.empty());
         signIn.close(ADA);
+        MethodShelf shelf = new MethodShelf(journal, index, authority);
+        kept = new KeptService(home, journal, index);
+        EvidenceDesk evidence = new EvidenceDesk(home, journal, index, authority, shelf, Optional.of(kept));
         doors = new MethodDoors(
-                new MethodShelf(journal, index, authority),
+                shelf,
                 () -> Site.of(Optional.empty(), journal.founding()),
                 people,
                 authority,
-                signIn);
+                signIn,
+                evidence,
+                new MethodPapers(
+                        shelf,
+                        evidence,
+                        List.of(new PdfPrinter(home, journal, () -> Site.of(Optional.empty(), journal.founding())))),
+                Optional.of(new ScreenPainter()));
     }
 
     static Passphrase typed(String text) {
@@ -65,6 +82,10 @@ final class MethodsHouse implements AutoCloseable {
 
     MethodDoors doors() {
         return doors;
+    }
+
+    KeptService kept() {
+        return kept;
     }
 
     /** Lets Ada sit at the desk. */

@@ -35,6 +35,9 @@ import wickbench.attachments.AttachmentService;
 import wickbench.attachments.AttachmentView;
 import wickbench.bench.AdviceDesk;
 import wickbench.bench.BenchView;
+import wickbench.bench.evidence.EvidenceDesk;
+import wickbench.bench.evidence.EvidenceView;
+import wickbench.bench.evidence.MethodPapers;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
@@ -85,7 +88,7 @@ final class TestHouse implements AutoCloseable {
         index = H2Index.open(
                 folder.resolve("index"),
                 journal,
-                () -> List.of(new BenchView(), new OwedView(), new PeopleView(), new AttachmentView()));
+                () -> List.of(new BenchView(), new EvidenceView(), new OwedView(), new PeopleView(), new AttachmentView()));
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         PeopleService people = new PeopleService(
                 home,
@@ -186,12 +189,17 @@ final class TestHouse implements AutoCloseable {
     MethodDoors methods() {
         Roster roster = new Roster(home, journal, index);
         HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
+        EvidenceDesk evidence = new EvidenceDesk(home, journal, index, authority, shelf, Optional.empty());
         return new MethodDoors(
                 shelf,
                 site(),
                 doors.persons().people(),
-                new HouseAuthority(home, roster, signIn, at -> Optional.empty()),
-                signIn);
+                authority,
+                signIn,
+                evidence,
+                new MethodPapers(shelf, evidence, List.of()),
+                Optional.empty());
     }
 
     SiteFacts site() {

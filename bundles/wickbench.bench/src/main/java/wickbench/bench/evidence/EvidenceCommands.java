@@ -1,5 +1,6 @@
 package wickbench.bench.evidence;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -18,15 +19,18 @@ import wickbench.api.method.Methods;
 import wickbench.api.person.PersonId;
 import wickbench.bench.evidence.Verifications.Verified;
 
-/** {@code method verify}, {@code method evidence} and {@code method lapse}. */
+/** {@code method verify}, {@code evidence}, {@code lapse} and {@code card}. */
 public abstract class EvidenceCommands {
     private final Methods methods;
     private final Verifications verifications;
+    private final MethodPapers papers;
     private final Terminal terminal;
 
-    protected EvidenceCommands(Methods methods, Verifications verifications, Terminal terminal) {
+    protected EvidenceCommands(
+            Methods methods, Verifications verifications, MethodPapers papers, Terminal terminal) {
         this.methods = methods;
         this.verifications = verifications;
+        this.papers = papers;
         this.terminal = terminal;
     }
 
@@ -51,7 +55,14 @@ public abstract class EvidenceCommands {
     }
 
     @Command(name = "evidence")
-    public int evidence(@Parameters(paramLabel = "ID") String id) {
+    public int evidence(
+            @Parameters(paramLabel = "ID") String id,
+            @Option(names = "--out", paramLabel = "FILE.pdf") Optional<Path> out) {
+        if (out.isPresent()) {
+            papers.print(papers.evidence(parsed("ID", id, MethodId::new)), out.get());
+            terminal.note(EvidenceWords.get("printed", out.get()));
+            return 0;
+        }
         List<Verified> all = verifications.of(parsed("ID", id, MethodId::new));
         if (terminal.json()) {
             terminal.json(
@@ -68,6 +79,15 @@ public abstract class EvidenceCommands {
                             EvidenceWords.get("column.state")),
                     all.stream().map(EvidenceCommands::row).toList());
         }
+        return 0;
+    }
+
+    @Command(name = "card")
+    public int card(
+            @Parameters(paramLabel = "ID") String id,
+            @Option(names = "--out", required = true, paramLabel = "FILE.pdf") Path out) {
+        papers.print(papers.card(parsed("ID", id, MethodId::new)), out);
+        terminal.note(EvidenceWords.get("printed", out));
         return 0;
     }
 

@@ -6,6 +6,8 @@ import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.authority.Act;
 import wickbench.api.authority.Authority;
 import wickbench.api.authority.Passphrase;
@@ -21,9 +23,12 @@ import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Fields;
 import wickbench.api.json.Json;
+import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.Methods;
 import wickbench.api.person.PersonId;
+import wickbench.figures.sums.KeptSums;
+import wickbench.figures.sums.KeptSums.Kept;
 
 /** Keeps what methods were verified for as entries of the journal. */
 @Component
@@ -31,11 +36,14 @@ public final class EvidenceDesk implements Verifications {
     /** What can show something: a sum with its inputs, or a file. */
     private static final Set<String> SHOWING = Set.of("figure.kept", "attachment.added");
 
+    private static final int MOST_KEPT = 60;
+
     private final Home home;
     private final Journal journal;
     private final Index index;
     private final Authority authority;
     private final Methods methods;
+    private final Optional<KeptSums> kept;
 
     @Activate
     public EvidenceDesk(
@@ -43,12 +51,15 @@ public final class EvidenceDesk implements Verifications {
             @Reference Journal journal,
             @Reference Index index,
             @Reference Authority authority,
-            @Reference Methods methods) {
+            @Reference Methods methods,
+            @Reference(cardinality = ReferenceCardinality.OPTIONAL, policyOption = ReferencePolicyOption.GREEDY)
+                    Optional<KeptSums> kept) {
         this.home = home;
         this.journal = journal;
         this.index = index;
         this.authority = authority;
         this.methods = methods;
+        this.kept = kept;
     }
 
     @Override
@@ -69,6 +80,24 @@ public final class EvidenceDesk implements Verifications {
                 index.read(EvidenceView.NAME, rows -> EvidenceView.end(entry.ref(), rows))
                         .flatMap(journal::entry)
                         .map(EvidenceDesk::ended));
+    }
+
+    @Override
+    public List<Kept> kept() {
+        return kept.map(sums -> sums.newest(MOST_KEPT)).orElse(List.of());
+    }
+
+    @Override
+    public List<Shown> shown(Verified verified) {
+        Optional<Method> method = methods.versions(verified.what().method().id()).stream()
+                .map(Methods.IssuedMethod::method)
+                .filter(each -> each.ref().equals(verified.what().method()))
+                .findFirst();
+        return verified.what().evidence().stream()
+                .map(ref -> kept.flatMap(sums -> sums.find(ref))
+                        .flatMap(found -> method.map(of -> EvidenceReader.sum(of, found)))
+                        .orElseGet(() -> EvidenceReader.file(ref)))
+                .toList();
     }
 
     private static Ended ended(Entry entry) {

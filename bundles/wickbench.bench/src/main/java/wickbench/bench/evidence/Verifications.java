@@ -8,6 +8,7 @@ import wickbench.api.authority.Passphrase;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
+import wickbench.figures.sums.KeptSums.Kept;
 
 /** What methods were verified for; reads the index, so never on the screen's thread. */
 @ProviderType
@@ -15,6 +16,12 @@ public interface Verifications {
 
     /** Returns all that was ever said of any version of a method, oldest first. */
     List<Verified> of(MethodId method);
+
+    /** Returns what shows it, in the order in which it was named. */
+    List<Shown> shown(Verified verified);
+
+    /** Returns the sums that were kept at this site, the newest first, and might show something; none where no figures are kept. */
+    List<Kept> kept();
 
     /**
      * Says that a version of a method was shown to work for something; a new version asks for it anew.
