@@ -11,6 +11,8 @@ import wickbench.figures.trend.TimeChart;
 
 /** Charts as answers: the centre, limits where they are the same for all points, signals in words, then the points. */
 final class TrendAnswers {
+    private static final int SIGMAS = 3;
+
     private TrendAnswers() {}
 
     static Answer limits(LimitChart chart) {
@@ -21,6 +23,7 @@ final class TrendAnswers {
     static Answer times(TimeChart chart) {
         LimitChart y = chart.transformed();
         return limits(chart.times())
+                .with("spread", (y.points().get(0).upper() - y.centre()) / SIGMAS)
                 .with("transformed", withLimits(Answer.of(), y).figures())
                 .with("transformedPoints", points(y));
     }

@@ -2,6 +2,7 @@ package wickbench.figures.sums;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -51,7 +52,8 @@ final class TrendSums {
                                         .like(column("gap", "5 7 2 11 0 3 8 4 1 16 6 9 2 5 3"))
                                         .only(CHART, "g", "t"),
                                 Input.numbers("without").optional().only(CHART, "p", "p-prime", "c"),
-                                Input.number("centre").optional().only(CHART, "p", "p-prime", "c"),
+                                Input.number("centre").optional().only(CHART, "p", "p-prime", "c", "g", "t"),
+                                Input.number("spread").optional().only(CHART, "p-prime", "t"),
                                 Input.number("target").like("325").only(CHART, "cusum", "ewma"),
                                 Input.number("sigma").optional().like("1.2").only(CHART, "cusum", "ewma"),
                                 Input.number("k").optional().only(CHART, "cusum"),
@@ -85,10 +87,7 @@ final class TrendSums {
             case CUSUM -> cusum(given);
             case EWMA -> ewma(given);
             case G -> gaps(given);
-            case T -> {
-                TimeChart chart = TimeChart.of(values(given.table("gaps", "gap")));
-                yield TrendAnswers.times(chart).by("trend.t").plotted(() -> TrendPlots.limits(chart.times(), "gap"));
-            }
+            case T -> times(given);
         };
     }
 
@@ -102,7 +101,9 @@ final class TrendSums {
     }
 
     private static Answer overdispersed(Given given) {
-        ProportionChart wide = ProportionChart.overdispersed(groups(given), basis(given));
+        ProportionChart wide = given.has("spread")
+                ? ProportionChart.overdispersed(groups(given), known(given), given.number("spread"))
+                : ProportionChart.overdispersed(groups(given), basis(given));
         return limits(wide.chart(), "share").with("sigmaZ", wide.spread()).by("trend.p-prime");
     }
 
@@ -130,13 +131,34 @@ final class TrendSums {
     }
 
     private static Answer gaps(Given given) {
-        GapChart gaps = GapChart.of(whole(given.table("gaps", "gap"), "gap"), given.count("minimum"));
+        GapChart gaps = GapChart.of(whole(given.table("gaps", "gap"), "gap"), given.count("minimum"), centre(given));
         return limits(gaps.chart(), "gap")
                 .with("likelyLower", gaps.likely().lower())
                 .with("likelyMiddle", gaps.likely().middle())
                 .with("likelyUpper", gaps.likely().upper())
                 .by("trend.g")
                 .minding("trend.g-blind");
+    }
+
+    private static Answer times(Given given) {
+        List<Double> times = values(given.table("gaps", "gap"));
+        TimeChart chart = given.has("spread") || given.has("centre")
+                ? TimeChart.of(times, known(given).centre(), needed(given, "spread"))
+                : TimeChart.of(times);
+        return TrendAnswers.times(chart).by("trend.t").plotted(() -> TrendPlots.limits(chart.times(), "gap"));
+    }
+
+    /** A spread without a centre, or a centre without a spread, is of no period. */
+    private static Basis.Known known(Given given) {
+        return new Basis.Known(needed(given, "centre"));
+    }
+
+    private static OptionalDouble centre(Given given) {
+        return given.optional("centre").map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+
+    private static double needed(Given given, String name) {
+        return given.optional(name).orElseThrow(() -> NoAnswer.of(name, "trend.needs-both"));
     }
 
     private static Basis basis(Given given) {

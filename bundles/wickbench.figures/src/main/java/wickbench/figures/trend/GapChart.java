@@ -2,6 +2,7 @@ package wickbench.figures.trend;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import wickbench.figures.Inputs;
 
 /**
@@ -32,18 +33,31 @@ public record GapChart(LimitChart chart, Likely likely) {
      * @param least a, the smallest gap there can be: 0, or 1 when the event itself is counted
      */
     public static GapChart of(List<Long> gaps, long least) {
+        return of(gaps, least, OptionalDouble.empty());
+    }
+
+    /**
+     * Makes the chart with limits of an earlier period; runs are about the middle of its geometric law.
+     *
+     * @param known ȳ of that period; empty to take it from the gaps themselves
+     */
+    public static GapChart of(List<Long> gaps, long least, OptionalDouble known) {
         Series.atLeast(gaps, 1);
         Inputs.count("minimum", least);
         double[] values =
                 Series.each(Series.numbers(gaps), gap -> Inputs.within("gap", gap, least, Inputs.LARGEST_COUNT));
-        double centre = Series.mean(values);
+        double centre = known.isPresent()
+                ? Inputs.within("centre", known.getAsDouble(), least, Inputs.LARGEST_COUNT)
+                : Series.mean(values);
         double half = Series.SIGMAS * Math.sqrt((centre - least) * (centre - least + 1));
         List<Point> points = new ArrayList<>(values.length);
         for (double value : values) {
             points.add(new Point(points.size() + 1, value, Math.max(least, centre - half), centre + half, true));
         }
-        LimitChart plain = LimitChart.withRuns(centre, Series.median(values), points);
-        return new GapChart(with(plain, withoutGap(gaps, least)), likely(centre, least));
+        Likely likely = likely(centre, least);
+        LimitChart plain =
+                LimitChart.withRuns(centre, known.isPresent() ? likely.middle() : Series.median(values), points);
+        return new GapChart(with(plain, withoutGap(gaps, least)), likely);
     }
 
     private static LimitChart with(LimitChart chart, List<Signal> more) {

@@ -39,6 +39,16 @@ public record ProportionChart(LimitChart chart, double spread) {
         return new ProportionChart(chart(groups, basis, centre, spread), spread);
     }
 
+    /**
+     * Returns the same with the centre and σ_z of an earlier period.
+     *
+     * @param spread σ_z of that period
+     */
+    public static ProportionChart overdispersed(List<Group> groups, Basis.Known basis, double spread) {
+        double wide = Inputs.notNegative("spread", spread);
+        return new ProportionChart(chart(groups, basis, centre(groups, basis), wide), wide);
+    }
+
     private static LimitChart chart(List<Group> groups, Basis basis, double centre, double spread) {
         List<Point> points = new ArrayList<>(groups.size());
         for (Group group : groups) {

@@ -24,15 +24,34 @@ public record TimeChart(LimitChart transformed, LimitChart times) {
      */
     public static TimeChart of(List<Double> times) {
         Series.atLeast(times, 2);
+        double[] y = transformed(times);
+        return of(times, y, Series.mean(y), Series.spread(y), Series.median(y));
+    }
+
+    /**
+     * Makes the chart with limits of an earlier period; runs are about its centre.
+     *
+     * @param centre of that period, as a time
+     * @param spread mean|yᵢ − yᵢ₋₁| ÷ 1.128 of that period, in y
+     */
+    public static TimeChart of(List<Double> times, double centre, double spread) {
+        Series.atLeast(times, 1);
+        double middle = Math.pow(Inputs.notNegative("centre", centre), POWER);
+        return of(times, transformed(times), middle, Inputs.notNegative("spread", spread), middle);
+    }
+
+    private static double[] transformed(List<Double> times) {
         double[] t = Series.each(Series.numbers(times), time -> Inputs.notNegative("time", time));
-        double[] y = Arrays.stream(t).map(time -> Math.pow(time, POWER)).toArray();
-        double centre = Series.mean(y);
-        double half = Series.SIGMAS * Series.spread(y);
+        return Arrays.stream(t).map(time -> Math.pow(time, POWER)).toArray();
+    }
+
+    private static TimeChart of(List<Double> times, double[] y, double centre, double spread, double median) {
+        double half = Series.SIGMAS * spread;
         List<Point> points = new ArrayList<>(y.length);
         for (double value : y) {
             points.add(new Point(points.size() + 1, value, Math.max(0, centre - half), centre + half, true));
         }
-        LimitChart transformed = LimitChart.withRuns(centre, Series.median(y), points);
+        LimitChart transformed = LimitChart.withRuns(centre, median, points);
         return new TimeChart(transformed, back(transformed, times));
     }
 

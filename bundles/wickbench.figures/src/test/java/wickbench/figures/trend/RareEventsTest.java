@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import wickbench.figures.NoAnswer;
@@ -91,5 +92,25 @@ class RareEventsTest {
         assertThatThrownBy(() -> TimeChart.of(List.of(3.0))).isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> TimeChart.of(List.of(3.0, -1.0))).isInstanceOf(NoAnswer.class);
         assertThatThrownBy(() -> TimeChart.of(List.of(3.0, Double.NaN))).isInstanceOf(NoAnswer.class);
+    }
+
+    /** The limits of the check data (facts computed with R: ȳ 5.466667, UCL 23.303707) hold other gaps against them. */
+    @Test
+    void limits_of_an_earlier_period_stay_where_they_were() {
+        GapChart base = GapChart.of(GAPS, 0);
+        GapChart held = GapChart.of(List.of(2L, 30L), 0, OptionalDouble.of(base.chart().centre()));
+
+        assertThat(held.chart().points().get(1).upper()).isCloseTo(23.303707, within(1e-6));
+        assertThat(held.chart().signals()).extracting(Signal::point).contains(2);
+
+        List<Double> times = List.of(3.0, 4.0, 3.5, 4.2, 3.1, 3.8, 4.1, 3.3);
+        TimeChart before = TimeChart.of(times);
+        double spread = (before.transformed().points().get(0).upper()
+                        - before.transformed().centre())
+                / 3;
+        TimeChart later = TimeChart.of(List.of(90.0), before.times().centre(), spread);
+        assertThat(later.times().points().get(0).upper())
+                .isCloseTo(before.times().points().get(0).upper(), within(1e-9));
+        assertThat(later.times().signals()).isNotEmpty();
     }
 }

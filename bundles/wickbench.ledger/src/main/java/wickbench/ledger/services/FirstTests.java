@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import java.util.stream.Stream;
 import wickbench.api.index.Row;
 import wickbench.api.index.Rows;
@@ -16,7 +17,7 @@ import wickbench.ledger.trend.Trending.Events;
 record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
 
     /** One strip in the order of time. */
-    record Test(Instant at, boolean event) {}
+    record Test(Instant at, boolean event, UUID result) {}
 
     List<Cell> cells(Rows rows) {
         return rows.read(
@@ -29,9 +30,9 @@ record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
 
     List<Test> inOrder(Rows rows) {
         return rows.read(
-                "select happened, (" + event() + ") as event from (" + first()
+                "select happened, result, (" + event() + ") as event from (" + first()
                         + ") order by happened, first_station, first_seq",
-                row -> new Test(row.instant("happened"), row.flag("event")),
+                row -> new Test(row.instant("happened"), row.flag("event"), row.uuid("result")),
                 values());
     }
 
@@ -42,7 +43,7 @@ record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
     }
 
     private String first() {
-        return "select * from (select place, line, happened, outcome, first_station, first_seq, local, row_number() over"
+        return "select * from (select result, place, line, happened, outcome, first_station, first_seq, local, row_number() over"
                 + " (partition by place, method, batch, case when batch = '' then cast(local as date) end"
                 + " order by happened, first_station, first_seq) as nth from (select statement.*,"
                 + " happened at time zone ? as local from statement where " + Question.where(all())

@@ -3,6 +3,7 @@ package wickbench.ledger.trend;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.osgi.annotation.versioning.ProviderType;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.journal.EntryRef;
@@ -33,12 +34,21 @@ public interface Trending {
         P,
         /** Shares by week, with limits as wide as the weeks differ. */
         P_PRIME,
+        /** Counts by week, where as many are tested each week. */
+        C,
         /** Good strips between two events. */
         G,
         /** Days between two events. */
         T,
         /** What shares by week add up to. */
-        CUSUM
+        CUSUM,
+        /** A moving average of shares by week. */
+        EWMA;
+
+        /** Tells whether a point of the chart is a week; else it is an event. */
+        public boolean byWeek() {
+            return this != G && this != T;
+        }
     }
 
     /** Which trend; of the filter days, place, line, method and target count. */
@@ -47,8 +57,13 @@ public interface Trending {
     /** What there was somewhere in a week. */
     record Cell(String place, String line, LocalDate monday, long strips, long events) {}
 
-    /** A point of the chart. */
-    record Mark(String name, long strips, long events) {}
+    /**
+     * A point of the chart.
+     *
+     * @param monday where it is a week
+     * @param result where it is an event: the id of the result
+     */
+    record Mark(String name, long strips, long events, Optional<LocalDate> monday, Optional<UUID> result) {}
 
     /** A point or line with all that was counted there, the highest share first. */
     record Rank(String name, long strips, long events) {

@@ -124,7 +124,7 @@ class TrendTest {
         test(Quality.HOPPER, "B-1", MONDAY, Seen.NOT_SEEN);
         test(Quality.NOZZLE, "B-3", MONDAY.plusSeconds(30_000), Seen.NOT_SEEN);
 
-        assertThat(trend(Events.POSITIVE, Kind.P).marks()).containsExactly(new Mark("2026-01-05", 3, 1));
+        assertThat(trend(Events.POSITIVE, Kind.P).marks()).containsExactly(week(3, 1));
     }
 
     @Test
@@ -140,8 +140,13 @@ class TrendTest {
                 Optional.empty()));
         test(Quality.NOZZLE, "B-1", MONDAY.plusSeconds(600), Seen.SEEN);
 
-        assertThat(trend(Events.INVALID, Kind.P).marks()).containsExactly(new Mark("2026-01-05", 1, 1));
-        assertThat(trend(Events.POSITIVE, Kind.P).marks()).containsExactly(new Mark("2026-01-05", 1, 1));
+        assertThat(trend(Events.INVALID, Kind.P).marks()).containsExactly(week(1, 1));
+        assertThat(trend(Events.POSITIVE, Kind.P).marks()).containsExactly(week(1, 1));
+    }
+
+    private static Mark week(long strips, long events) {
+        LocalDate monday = LocalDate.of(2026, 1, 5);
+        return new Mark(monday.toString(), strips, events, Optional.of(monday), Optional.empty());
     }
 
     /** Ten batches a week; so many of them Positive. */
@@ -252,6 +257,68 @@ class TrendTest {
         assertThat(gaps.marks()).extracting(Mark::strips).containsExactly(10L, 10L, 10L);
         assertThat(figure(gaps, "centre")).isEqualTo(9);
         assertThat(figure(trend(Events.POSITIVE, Kind.T), "centre")).isCloseTo(7, within(1e-9));
+    }
+
+    /**
+     * Gaps frozen over the first five weeks: 9 good ones, 7 days. Upper limit of g 9 + 3√(9·10) = 37.4605 (Benneyan 2001); of t
+     * nothing, for the gaps of the base do not differ: then every other time is outside.
+     */
+    @Test
+    void limits_of_gaps_are_frozen_too() {
+        weeks(1, 1, 1, 1, 1, 0, 0, 0, 0, 1, 0, 1);
+        LocalDate day = MONDAY.atZone(TestSite.ZONE).toLocalDate();
+        assertThat(figure(trend(Events.POSITIVE, Kind.G), "centre")).isNotEqualTo(9);
+        base(day, day.plusDays(34), "while every week had one");
+
+        Trend good = trend(Events.POSITIVE, Kind.G);
+        assertThat(good.base()).isPresent();
+        assertThat(figure(good, "centre")).isEqualTo(9);
+        assertThat(figure(good, "upper")).isCloseTo(37.4605, within(1e-4));
+        assertThat(signals(good)).contains("above-limit@5");
+        assertThat(good.marks()).allMatch(mark -> mark.result().isPresent());
+        Trend days = trend(Events.POSITIVE, Kind.T);
+        assertThat(figure(days, "centre")).isCloseTo(7, within(1e-9));
+        assertThat(figure(days, "spread")).isCloseTo(0, within(1e-9));
+        assertThat(signals(days)).contains("above-limit@5", "above-limit@6");
+    }
+
+    /** Mean of 1, 1, 1, 1 a week: c̄ ± 3√c̄ = 1 + 3 = 4 (NIST/SEMATECH e-Handbook §6.3.3.1). */
+    @Test
+    void counts_by_week_have_a_chart_of_their_own() {
+        weeks(1, 1, 1, 1, 6);
+        LocalDate day = MONDAY.atZone(TestSite.ZONE).toLocalDate();
+        base(day, day.plusDays(27), "in order");
+
+        Trend counts = trend(Events.POSITIVE, Kind.C);
+        assertThat(figure(counts, "centre")).isEqualTo(1);
+        assertThat(figure(counts, "upper")).isEqualTo(4);
+        assertThat(signals(counts)).contains("above-limit@5");
+    }
+
+    /** Of 0.1 with ten a week: σ 0.0948683; limits 0.1 + 3·0.0948683·√(0.2/1.8) = 0.1948683 (e-Handbook §6.3.2.4). */
+    @Test
+    void a_moving_average_tells_of_a_small_rise_that_stays() {
+        weeks(1, 1, 1, 1, 3, 3, 3, 3);
+        LocalDate day = MONDAY.atZone(TestSite.ZONE).toLocalDate();
+        base(day, day.plusDays(27), "in order");
+
+        Trend average = trend(Events.POSITIVE, Kind.EWMA);
+        assertThat(figure(average, "upper")).isCloseTo(0.1948683, within(1e-7));
+        // 0.1 + 0.2·(1 − 0.8³) = 0.1976 with the third
+        assertThat(signals(average)).contains("above-limit@7").doesNotContain("above-limit@6");
+    }
+
+    /** Laney's spread is the base period's, and not that of the weeks that are held against it. */
+    @Test
+    void limits_as_wide_as_the_weeks_differ_are_frozen_whole() {
+        weeks(1, 0, 1, 0, 0, 9, 0, 9);
+        LocalDate day = MONDAY.atZone(TestSite.ZONE).toLocalDate();
+        base(day, day.plusDays(27), "in order");
+        double before = figure(trend(Events.POSITIVE, Kind.P_PRIME), "sigmaZ");
+        weeks(1, 0, 1, 0, 0, 9, 0, 9, 10);
+
+        assertThat(figure(trend(Events.POSITIVE, Kind.P_PRIME), "sigmaZ")).isEqualTo(before);
+        assertThat(signals(trend(Events.POSITIVE, Kind.P_PRIME))).contains("above-limit@6", "above-limit@8");
     }
 
     @ParameterizedTest
