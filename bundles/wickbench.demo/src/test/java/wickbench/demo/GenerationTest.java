@@ -104,6 +104,8 @@ class GenerationTest {
                         "device.calibrated",
                         "lot.received",
                         "lot.check-waived",
+                        "figure.kept",
+                        "method.verified",
                         "training.terms-set",
                         "training.light-measured",
                         "training.sight-tested",

@@ -29,6 +29,7 @@ record ChartKeys(ChartView view) {
             case '+', '=' -> zoom(CLOSER);
             case '-' -> zoom(1 / CLOSER);
             case '0' -> view.lens().everything();
+            case SWT.CR -> view.choose();
             default -> arrow(event, (event.stateMask & SWT.SHIFT) != 0);
         }
         view.draw();

@@ -73,6 +73,12 @@ final class ChartPointer {
         Optional<Rectangle> drawn = from.map(start -> frame(event));
         from = Optional.empty();
         view.frame(Optional.empty());
+        if (drawn.filter(frame -> frame.width < LEAST && frame.height < LEAST).isPresent()) {
+            hit(event).ifPresent(near -> {
+                view.cursor(Optional.of(near));
+                view.choose();
+            });
+        }
         drawn.filter(frame -> frame.width >= LEAST && frame.height >= LEAST).ifPresent(frame -> {
             double density = view.density();
             view.lens()

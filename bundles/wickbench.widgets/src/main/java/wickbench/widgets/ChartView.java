@@ -1,6 +1,7 @@
 package wickbench.widgets;
 
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.graphics.GC;
@@ -34,6 +35,7 @@ public final class ChartView extends Canvas {
     private Optional<Chart> chart = Optional.empty();
     private Optional<ChartCursor> cursor = Optional.empty();
     private Optional<Rectangle> frame = Optional.empty();
+    private Optional<IntConsumer> chosen = Optional.empty();
     private Optional<Image> image = Optional.empty();
     private Optional<ChartLook> drawing = Optional.empty();
     private Optional<ChartLook> drawn = Optional.empty();
@@ -62,6 +64,16 @@ public final class ChartView extends Canvas {
         drawn = Optional.empty();
         lens.reset();
         draw();
+    }
+
+    /** Tells the listener which point of its series a person chose, by Enter or a click; counted from 0. */
+    public void onChoose(IntConsumer listener) {
+        chosen = Optional.of(listener);
+    }
+
+    /** Chooses the point in hand. */
+    void choose() {
+        cursor.ifPresent(point -> chosen.ifPresent(listener -> listener.accept(point.point())));
     }
 
     /** Returns what a screen reader hears: the title, and the point in hand. */

@@ -4,7 +4,7 @@ import org.junit.jupiter.api.Test;
 import wickbench.testing.WordsCheck;
 
 class WordsTest {
-    private final WordsCheck words = new WordsCheck("ledger-ui");
+    private final WordsCheck words = new WordsCheck("ledger-ui", "trend-ui");
 
     @Test
     void every_word_asked_for_is_there_and_no_other() {

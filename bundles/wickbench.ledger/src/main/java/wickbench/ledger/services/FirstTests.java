@@ -5,11 +5,15 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import wickbench.api.index.Row;
 import wickbench.api.index.Rows;
 import wickbench.api.reading.Outcome;
+import wickbench.api.words.Coded;
+import wickbench.ledger.trend.Trending;
+import wickbench.ledger.trend.Trending.Behind;
 import wickbench.ledger.trend.Trending.Cell;
 import wickbench.ledger.trend.Trending.Events;
 
@@ -36,6 +40,31 @@ record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
                 values());
     }
 
+    /** Lists the strips themselves, of one week or point or of all. */
+    List<Behind> behind(Rows rows, Optional<LocalDate> monday, Optional<String> place) {
+        List<Object> values = new ArrayList<>(List.of(values()));
+        String week = monday.isPresent() ? " and cast(local as date) between ? and ?" : "";
+        monday.ifPresent(day -> values.addAll(List.of(day, day.plusDays(6))));
+        String point = place.isPresent() ? " and place = ?" : "";
+        place.ifPresent(values::add);
+        return rows.read(
+                "select result, happened, sample, place, outcome, (" + event() + ") as event from (" + first()
+                        + ") where 1 = 1" + week + point
+                        + " order by happened, first_station, first_seq fetch first " + Trending.MOST_BEHIND + " rows only",
+                FirstTests::strip,
+                values.toArray());
+    }
+
+    private static Behind strip(Row row) {
+        return new Behind(
+                row.uuid("result"),
+                row.instant("happened"),
+                row.text("sample"),
+                row.text("place"),
+                Coded.of(Outcome.class, row.text("outcome")),
+                row.flag("event"));
+    }
+
     private String event() {
         return events == Events.INVALID
                 ? "outcome = '" + Outcome.INVALID.code() + "'"
@@ -43,7 +72,7 @@ record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
     }
 
     private String first() {
-        return "select * from (select result, place, line, happened, outcome, first_station, first_seq, local, row_number() over"
+        return "select * from (select result, sample, place, line, happened, outcome, first_station, first_seq, local, row_number() over"
                 + " (partition by place, method, batch, case when batch = '' then cast(local as date) end"
                 + " order by happened, first_station, first_seq) as nth from (select statement.*,"
                 + " happened at time zone ? as local from statement where " + Question.where(all())
@@ -62,7 +91,7 @@ record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
     }
 
     private static Condition said(String sql) {
-        return new Condition(java.util.Optional.empty(), sql, List.of());
+        return new Condition(Optional.empty(), sql, List.of());
     }
 
     private Object[] values() {

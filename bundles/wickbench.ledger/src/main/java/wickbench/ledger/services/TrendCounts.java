@@ -15,6 +15,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import wickbench.api.index.Index;
 import wickbench.ledger.Filter;
+import wickbench.ledger.trend.Trending.Behind;
 import wickbench.ledger.trend.Trending.Cell;
 import wickbench.ledger.trend.Trending.Events;
 import wickbench.ledger.trend.Trending.Mark;
@@ -29,6 +30,10 @@ record TrendCounts(Index index, ZoneId zone, Events events) {
 
     List<Cell> cells(Filter filter) {
         return index.read(LedgerView.NAME, rows -> tests(filter).cells(rows));
+    }
+
+    List<Behind> behind(Filter filter, Optional<LocalDate> monday, Optional<String> place) {
+        return index.read(LedgerView.NAME, rows -> tests(filter).behind(rows, monday, place));
     }
 
     /** Only what says where, when and by what; a trend of Positives alone would be no trend. */

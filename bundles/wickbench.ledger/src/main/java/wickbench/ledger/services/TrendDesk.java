@@ -1,5 +1,6 @@
 package wickbench.ledger.services;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
@@ -71,6 +72,11 @@ public final class TrendDesk implements Trending {
                 TrendCounts.ranked(cells, Cell::place),
                 TrendCounts.ranked(cells, Cell::line),
                 cells);
+    }
+
+    @Override
+    public List<Behind> behind(Asked asked, Optional<LocalDate> monday, Optional<String> place) {
+        return new TrendCounts(index, site.now().zone(), asked.events()).behind(asked.filter(), monday, place);
     }
 
     private static Material material(TrendCounts counts, List<Cell> cells, Kind kind, Filter filter) {

@@ -1,5 +1,6 @@
 package wickbench.ledger.trend;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import org.osgi.annotation.versioning.ProviderType;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.person.PersonId;
+import wickbench.api.reading.Outcome;
 import wickbench.api.words.Coded;
 import wickbench.figures.sums.Answer;
 import wickbench.ledger.Filter;
@@ -21,6 +23,9 @@ import wickbench.ledger.Filter;
  */
 @ProviderType
 public interface Trending {
+
+    /** How many strips are listed behind a mark. */
+    int MOST_BEHIND = 300;
 
     /** What is counted. */
     enum Events implements Coded {
@@ -98,7 +103,18 @@ public interface Trending {
         }
     }
 
+    /** A first test after a clean, as it was counted. */
+    record Behind(UUID result, Instant at, String sample, String place, Outcome outcome, boolean event) {}
+
     Trend of(Asked asked);
+
+    /**
+     * Returns the strips that were counted, in the order of time, at most {@value #MOST_BEHIND}.
+     *
+     * @param monday only of this week
+     * @param place only of this point
+     */
+    List<Behind> behind(Asked asked, Optional<LocalDate> monday, Optional<String> place);
 
     /**
      * Freezes the limits of a trend over a period, until the next entry says otherwise.

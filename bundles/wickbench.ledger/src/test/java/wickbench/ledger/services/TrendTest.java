@@ -28,6 +28,7 @@ import wickbench.ledger.Filter;
 import wickbench.ledger.acts.Point;
 import wickbench.ledger.trend.TrendBase;
 import wickbench.ledger.trend.Trending.Asked;
+import wickbench.ledger.trend.Trending.Behind;
 import wickbench.ledger.trend.Trending.Events;
 import wickbench.ledger.trend.Trending.Kind;
 import wickbench.ledger.trend.Trending.Mark;
@@ -189,6 +190,16 @@ class TrendTest {
         assertThat(signals(trend)).contains("above-limit@8");
         assertThat(trend.points().get(0).name()).isEqualTo(Quality.NOZZLE.place());
         assertThat(trend.cells()).hasSize(16);
+        LocalDate last = LocalDate.of(2026, 1, 5).plusWeeks(7);
+        assertThat(quality.doors.trending().behind(trend.asked(), Optional.of(last), Optional.empty()))
+                .hasSize(10)
+                .filteredOn(Behind::event)
+                .hasSize(5);
+        assertThat(quality.doors
+                        .trending()
+                        .behind(trend.asked(), Optional.of(last), Optional.of(Quality.NOZZLE.place())))
+                .hasSize(5)
+                .allMatch(each -> each.place().equals(Quality.NOZZLE.place()));
     }
 
     /** Frozen over the first four weeks, 2 of 40: centre 0.05, upper 0.05 + 3√(0.05·0.95/10) = 0.2567607. */

@@ -1,0 +1,202 @@
+package wickbench.ledger.ui.trend;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import wickbench.api.chart.Chart;
+import wickbench.api.person.PersonId;
+import wickbench.ledger.trend.Trending.Asked;
+import wickbench.ledger.trend.Trending.Behind;
+import wickbench.ledger.trend.Trending.Kind;
+import wickbench.ledger.trend.Trending.Mark;
+import wickbench.ledger.trend.Trending.Trend;
+import wickbench.ledger.ui.trend.TrendDoors.Rights;
+import wickbench.ledger.ui.trend.TrendView.Choice;
+import wickbench.shell.PageContext;
+import wickbench.shell.PagePart;
+import wickbench.widgets.Fit;
+import wickbench.widgets.Heading;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Note;
+import wickbench.widgets.Scroller;
+import wickbench.widgets.TabBar;
+import wickbench.widgets.TableKit;
+import wickbench.widgets.Type;
+
+/** The open page: the trend at the left; at the right the strips behind a point of it. */
+final class TrendPart implements PagePart {
+    private final PageContext context;
+    private final TrendDoors doors;
+    private final Composite page;
+    private final TrendBar bar;
+    private final TabBar charts;
+    private final Scroller left;
+    private final Composite right;
+    private Optional<Trend> shown = Optional.empty();
+    private Optional<TableKit<Behind>> behind = Optional.empty();
+    /** Only the newest question is answered. */
+    private int asked;
+
+    TrendPart(Composite parent, PageContext context, TrendDoors doors) {
+        this.context = context;
+        this.doors = doors;
+        page = context.theme().controls().box(parent, 1);
+        new Heading(page, context.theme(), TrendWords.get("heading"), TrendWords.get("line"));
+        bar = new TrendBar(page, context.theme(), this::load);
+        List<String> names = Arrays.stream(Kind.values())
+                .map(kind -> TrendWords.get("chart." + kind.code()))
+                .toList();
+        charts = Fit.wide(new TabBar(page, context.theme(), names, kind -> load()));
+        SashForm sash = Fit.grow(new SashForm(page, SWT.HORIZONTAL));
+        sash.setBackground(page.getBackground());
+        sash.setSashWidth(context.theme().metrics().grid(1));
+        left = new Scroller(sash, context.theme());
+        right = context.theme().controls().box(sash, 1);
+        sash.setWeights(64, 36);
+        nobodyChosen();
+        context.onActor(actor -> load());
+        load();
+    }
+
+    /** What is shown of a trend, all of it worked out behind the screen. */
+    private record Worked(Trend trend, Optional<Chart> plot, Rights rights, Trend whole) {}
+
+    private void load() {
+        int mine = ++asked;
+        Asked question;
+        try {
+            question = new Asked(bar.filter(), bar.events(), Kind.values()[charts.shown()]);
+        } catch (IllegalArgumentException e) {
+            refuse(e.getMessage());
+            return;
+        }
+        Optional<PersonId> actor = context.actor();
+        context.jobs().run(TrendWords.get("reckoning"), progress -> worked(question, actor), worked -> {
+            if (mine == asked) {
+                take(worked);
+            }
+        });
+    }
+
+    private Worked worked(Asked question, Optional<PersonId> actor) {
+        Trend trend = doors.trending().of(question);
+        Trend whole = doors.trending().of(new Asked(wickbench.ledger.Filter.ALL, question.events(), Kind.P));
+        Optional<Chart> plot = trend.answer()
+                .flatMap(answer -> answer.plot().map(Supplier::get))
+                .map(chart -> NamedChart.of(
+                        chart,
+                        trend.marks(),
+                        TrendWords.get("chart." + question.kind().code()),
+                        TrendWords.get(question.kind().byWeek() ? "axis.week" : "axis.event")));
+        return new Worked(trend, plot, doors.rights(actor), whole);
+    }
+
+    private void take(Worked worked) {
+        shown = Optional.of(worked.trend());
+        bar.offer(worked.whole().lines(), worked.whole().points());
+        clear(left.content());
+        BaseCard base = new BaseCard(context, doors, worked.rights(), page.getShell(), this::load);
+        new TrendView(left.content(), context, doors, this::choose).fill(worked.trend(), worked.plot(), base);
+        left.measure();
+        left.reveal(left.content().getChildren()[0]);
+        nobodyChosen();
+        page.layout(true, true);
+        context.ready();
+    }
+
+    /** One clear line in place of the trend. */
+    private void refuse(String why) {
+        shown = Optional.empty();
+        clear(left.content());
+        Fit.wide(new Note(left.content(), context.theme(), Meaning.CAUTION, why.replace("&", "&&")));
+        left.measure();
+        context.ready();
+    }
+
+    private void nobodyChosen() {
+        behind = Optional.empty();
+        clear(right);
+        context.theme().controls().text(right, Type.BODY, TrendWords.get("behind.choose"));
+        right.layout(true, true);
+    }
+
+    private void choose(Choice choice) {
+        Trend trend = shown.orElseThrow();
+        Optional<Mark> mark = choice.mark()
+                .filter(point -> point < trend.marks().size())
+                .map(trend.marks()::get);
+        Optional<String> event = mark.flatMap(Mark::result).map(Object::toString);
+        if (event.isPresent()) {
+            context.show("ledger", event.get());
+            return;
+        }
+        Optional<java.time.LocalDate> monday = choice.monday().or(() -> mark.flatMap(Mark::monday));
+        String words = choice.place()
+                .map(place -> TrendWords.get("behind.place", place, monday.orElseThrow()))
+                .orElseGet(() -> TrendWords.get("behind.week", monday.orElseThrow()));
+        context.jobs()
+                .run(
+                        TrendWords.get("reckoning"),
+                        progress -> doors.trending().behind(trend.asked(), monday, choice.place()),
+                        strips -> list(words, strips));
+    }
+
+    private void list(String words, List<Behind> strips) {
+        clear(right);
+        Label head = context.theme()
+                .controls()
+                .text(right, Type.BODY, BehindList.words(words, strips).replace("&", "&&"));
+        head.setToolTipText(TrendWords.get("behind.open"));
+        TableKit<Behind> kit =
+                new BehindList(context, doors.site().now().zone()).into(right, strips);
+        Fit.grow(kit.control());
+        behind = Optional.of(kit);
+        kit.onLoaded(() -> {
+            if (kit.selected().isEmpty() && !kit.rows().isEmpty()) {
+                kit.select(kit.rows().get(0));
+            }
+        });
+        right.layout(true, true);
+        kit.focus();
+    }
+
+    private static void clear(Composite some) {
+        for (Control old : some.getChildren()) {
+            old.dispose();
+        }
+    }
+
+    @Override
+    public void shown() {
+        bar.first().setFocus();
+    }
+
+    @Override
+    public void newsCame() {
+        if (behind.isEmpty()) {
+            load();
+        }
+    }
+
+    TrendBar bar() {
+        return bar;
+    }
+
+    TabBar charts() {
+        return charts;
+    }
+
+    Optional<TableKit<Behind>> behind() {
+        return behind;
+    }
+
+    Scroller left() {
+        return left;
+    }
+}
