@@ -65,7 +65,8 @@ final class BenchHome implements AutoCloseable {
     private BenchHome(Path folder, SiteProfile profile, Gate... gates) {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new OwedView(), new EvidenceView()));
+        index = H2Index.open(
+                folder.resolve("index"), journal, () -> List.of(new BenchView(), new OwedView(), new EvidenceView()));
         shelf = new MethodShelf(journal, index, EVERYONE_MAY);
         verifications = new EvidenceDesk(home, journal, index, EVERYONE_MAY, shelf, Optional.empty());
         Neighbours neighbours = new Neighbours(List.of(gates), profile);

@@ -26,8 +26,8 @@ import wickbench.api.method.MethodId;
 import wickbench.api.method.MethodRef;
 import wickbench.api.method.Route;
 import wickbench.bench.evidence.EvidenceGate;
-import wickbench.bench.evidence.Verification;
 import wickbench.bench.evidence.MethodPapers;
+import wickbench.bench.evidence.Verification;
 import wickbench.testing.HeardTerminal;
 
 /** What a method was verified for, what shows it, and what the gate says where it was not. */
@@ -66,12 +66,14 @@ class EvidenceTest {
         EntryRef verified = home.verifications.verify(what(List.of(kept), Optional.empty()), WRITER, Optional.empty());
         Instant from = last().at();
 
-        assertThat(ask(1, from)).isEqualTo(new Answer.Cleared("evidence", java.util.Map.of("verified_for", "steel, foam")));
+        assertThat(ask(1, from))
+                .isEqualTo(new Answer.Cleared("evidence", java.util.Map.of("verified_for", "steel, foam")));
         assertThat(ask(1, before.minusMillis(1))).isInstanceOf(Answer.Refused.class);
 
         home.verifications.end(verified, "another foam", WRITER, Optional.empty());
         assertThat(ask(1, last().at())).isInstanceOf(Answer.Refused.class);
-        assertThat(home.verifications.of(NUT).get(0).ended().orElseThrow().reason()).isEqualTo("another foam");
+        assertThat(home.verifications.of(NUT).get(0).ended().orElseThrow().reason())
+                .isEqualTo("another foam");
         assertThatThrownBy(() -> home.verifications.end(verified, "again", WRITER, Optional.empty()))
                 .isInstanceOf(Refusal.class);
     }
@@ -86,7 +88,13 @@ class EvidenceTest {
         EntryRef issued = last().ref();
 
         assertThatThrownBy(() -> home.verifications.verify(
-                        new Verification(ref(1), Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.of("said so")),
+                        new Verification(
+                                ref(1),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                List.of(),
+                                Optional.of("said so")),
                         WRITER,
                         Optional.empty()))
                 .isInstanceOf(BadInput.class)
@@ -97,7 +105,13 @@ class EvidenceTest {
                         home.verifications.verify(what(List.of(issued), Optional.empty()), WRITER, Optional.empty()))
                 .hasMessageContaining("is no kept sum and no attached file");
         assertThatThrownBy(() -> home.verifications.verify(
-                        new Verification(ref(2), Optional.of("bread"), Optional.empty(), Optional.empty(), List.of(), Optional.of("report")),
+                        new Verification(
+                                ref(2),
+                                Optional.of("bread"),
+                                Optional.empty(),
+                                Optional.empty(),
+                                List.of(),
+                                Optional.of("report")),
                         WRITER,
                         Optional.empty()))
                 .isInstanceOf(Refusal.class)
@@ -115,8 +129,10 @@ class EvidenceTest {
                 .isZero();
         String entry = last().ref().toString();
         assertThat(run(command, person, "evidence", "nut-swab")).isZero();
-        assertThat(person.lines()).anyMatch(line -> line.startsWith(entry) && line.contains("steel") && line.endsWith("holds"));
-        assertThat(run(command, person, "lapse", entry, "--reason", "new steel")).isZero();
+        assertThat(person.lines())
+                .anyMatch(line -> line.startsWith(entry) && line.contains("steel") && line.endsWith("holds"));
+        assertThat(run(command, person, "lapse", entry, "--reason", "new steel"))
+                .isZero();
         person.lines().clear();
         assertThat(run(command, person, "evidence", "nut-swab")).isZero();
         assertThat(person.lines()).anyMatch(line -> line.endsWith(": new steel"));
@@ -128,7 +144,13 @@ class EvidenceTest {
 
     private Answer ask(int version, Instant at) {
         return gate.ask(new Question(
-                ref(version), Route.SWAB_DRY, new LotId("L1"), WRITER, Optional.empty(), false, at.equals(Instant.MAX) ? last().at().plusSeconds(60) : at));
+                ref(version),
+                Route.SWAB_DRY,
+                new LotId("L1"),
+                WRITER,
+                Optional.empty(),
+                false,
+                at.equals(Instant.MAX) ? last().at().plusSeconds(60) : at));
     }
 
     private static MethodRef ref(int version) {

@@ -37,16 +37,22 @@ record MethodEvidence(Doors doors, PersonId by) {
         }
         List<String> shown = new ArrayList<>();
         shown.add(keep("detection", study(method), "Detection study of " + method.ref() + ", invented"));
-        shown.add(method.route().food()
-                ? keep("action-level", texts(Map.of("dose", "2", "amount", "50")), "Action level, invented portion")
-                : keep("carry-over", carryOver(method), "Carry-over into the next product, invented line"));
+        shown.add(
+                method.route().food()
+                        ? keep(
+                                "action-level",
+                                texts(Map.of("dose", "2", "amount", "50")),
+                                "Action level, invented portion")
+                        : keep("carry-over", carryOver(method), "Carry-over into the next product, invented line"));
         Json.Obj what = Json.object()
                 .with("method", method.ref().id().value())
                 .with("version", method.ref().version());
         Json.Obj works = method.route().food()
                 ? what.with("food", "milk chocolate and nougat")
                 : what.with("surface", "stainless steel").with("cleaner", "alkaline foam, rinsed");
-        write("method.verified", works.with("evidence", Json.texts(shown)).with("remark", "Invented for the demonstration."));
+        write(
+                "method.verified",
+                works.with("evidence", Json.texts(shown)).with("remark", "Invented for the demonstration."));
     }
 
     private static Given study(Method method) {
@@ -54,15 +60,19 @@ record MethodEvidence(Doors doors, PersonId by) {
         StringBuilder rows = new StringBuilder("level,tests,positives");
         for (int[] row : STUDY) {
             BigDecimal level = limit.multiply(BigDecimal.valueOf(row[0])).movePointLeft(1);
-            rows.append('\n').append(level.toPlainString()).append(',').append(row[1]).append(',').append(row[2]);
+            rows.append('\n')
+                    .append(level.toPlainString())
+                    .append(',')
+                    .append(row[1])
+                    .append(',')
+                    .append(row[2]);
         }
         return new Given(Map.of(), Map.of("study", TableText.of("", rows.toString())));
     }
 
     private static Given carryOver(Method method) {
         return method.route().swab()
-                ? texts(Map.of(
-                        "area", "4", "recovery", "0.5", "batch", "300", "first-off", "10", "action-level", "40"))
+                ? texts(Map.of("area", "4", "recovery", "0.5", "batch", "300", "first-off", "10", "action-level", "40"))
                 : texts(Map.of("hold-up", "3", "batch", "500", "first-off", "20", "action-level", "40"));
     }
 

@@ -52,7 +52,8 @@ record EvidenceCard(
         Fit.wide(new MarkedLine(
                 card, context.theme(), mark, escaped(verified.what().what()) + "\n" + by));
         verified.what().remark().ifPresent(this::text);
-        verified.ended().ifPresent(end -> text(BenchUiWords.get("evidence.because", known.who(end.by()), end.reason())));
+        verified.ended()
+                .ifPresent(end -> text(BenchUiWords.get("evidence.because", known.who(end.by()), end.reason())));
         if (holds) {
             shown.forEach(this::shown);
             if (known.rights().verify() instanceof Permission.Allowed) {
@@ -66,9 +67,11 @@ record EvidenceCard(
                 .controls()
                 .text(card, Type.STRONG, BenchUiWords.get("evidence.entry", escaped(shown.title()), shown.entry()));
         shown.words().forEach(this::text);
-        shown.reach().ifPresent(reach -> Fit.wide(
-                new Note(card, context.theme(), meaning(reach), escaped(reach.words()))));
-        shown.plot().ifPresent(plot -> Fit.wide(new ChartView(card, context, painter)).chart(plot));
+        shown.reach()
+                .ifPresent(reach -> Fit.wide(new Note(card, context.theme(), meaning(reach), escaped(reach.words()))));
+        shown.plot()
+                .ifPresent(
+                        plot -> Fit.wide(new ChartView(card, context, painter)).chart(plot));
     }
 
     private static Meaning meaning(Reach reach) {

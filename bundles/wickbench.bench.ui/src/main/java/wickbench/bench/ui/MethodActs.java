@@ -120,7 +120,8 @@ record MethodActs(PageContext context, MethodDoors doors, Shell window) {
                     return verified;
                 },
                 ended -> {
-                    context.say(BenchUiWords.get("evidence.end.done", verified.what().what()));
+                    context.say(BenchUiWords.get(
+                            "evidence.end.done", verified.what().what()));
                     done.run();
                 });
     }

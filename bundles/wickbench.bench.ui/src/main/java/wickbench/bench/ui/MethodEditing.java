@@ -49,8 +49,8 @@ final class MethodEditing {
     }
 
     private void open(Composite room, Known known, MethodText text) {
-        MethodWriting writing = new MethodWriting(
-                context.memory(), known, (content, method) -> offer(content, known, method), leave);
+        MethodWriting writing =
+                new MethodWriting(context.memory(), known, (content, method) -> offer(content, known, method), leave);
         editor = Optional.of(writing.open(room, context.theme(), text));
     }
 

@@ -16,11 +16,15 @@ import wickbench.widgets.Job;
 /** Prints a method's bench card and what shows that it works. */
 record MethodPaperActs(PageContext context, MethodPapers papers, Shell window) {
     void card(Method method) {
-        choose(method.ref().id() + "-card.pdf", file -> print(papers::card, method.ref().id(), file));
+        choose(
+                method.ref().id() + "-card.pdf",
+                file -> print(papers::card, method.ref().id(), file));
     }
 
     void evidence(Method method) {
-        choose(method.ref().id() + "-evidence.pdf", file -> print(papers::evidence, method.ref().id(), file));
+        choose(
+                method.ref().id() + "-evidence.pdf",
+                file -> print(papers::evidence, method.ref().id(), file));
     }
 
     private void choose(String name, Function<Path, Job> then) {

@@ -44,7 +44,10 @@ final class VerifyForm {
             Runnable leave) {
         this.method = method;
         var controls = context.theme().controls();
-        controls.text(parent, Type.HEADING, BenchUiWords.get("verify.title", method.title(), method.ref().version()));
+        controls.text(
+                parent,
+                Type.HEADING,
+                BenchUiWords.get("verify.title", method.title(), method.ref().version()));
         controls.text(parent, Type.BODY, BenchUiWords.get("verify.line"));
         Composite card = Fit.wide(controls.card(parent, 1));
         Form form = new Form(card, context.theme());
@@ -65,10 +68,14 @@ final class VerifyForm {
     }
 
     private static String words(Kept kept, Known known) {
-        String title = Sums.find(kept.what().sum()).map(Sum::title).orElse(kept.what().sum());
+        String title =
+                Sums.find(kept.what().sum()).map(Sum::title).orElse(kept.what().sum());
         String about = kept.what().about().map(text -> ": " + text).orElse("");
         return BenchUiWords.get(
-                        "verify.kept", title + about, MINUTE.format(kept.at().atZone(known.zone())), known.who(kept.by()))
+                        "verify.kept",
+                        title + about,
+                        MINUTE.format(kept.at().atZone(known.zone())),
+                        known.who(kept.by()))
                 .replace("&", "&&");
     }
 

@@ -45,7 +45,10 @@ final class MethodsHouse implements AutoCloseable {
     MethodsHouse(Path folder) {
         HomeFolder home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
-        index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new BenchView(), new EvidenceView(), new KeptView(), new PeopleView()));
+        index = H2Index.open(
+                folder.resolve("index"),
+                journal,
+                () -> List.of(new BenchView(), new EvidenceView(), new KeptView(), new PeopleView()));
         Roster roster = new Roster(home, journal, index);
         signIn = new HouseSignIn(home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());

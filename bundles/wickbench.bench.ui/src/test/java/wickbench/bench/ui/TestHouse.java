@@ -35,13 +35,13 @@ import wickbench.attachments.AttachmentService;
 import wickbench.attachments.AttachmentView;
 import wickbench.bench.AdviceDesk;
 import wickbench.bench.BenchView;
-import wickbench.bench.evidence.EvidenceDesk;
-import wickbench.bench.evidence.EvidenceView;
-import wickbench.bench.evidence.MethodPapers;
 import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
+import wickbench.bench.evidence.EvidenceDesk;
+import wickbench.bench.evidence.EvidenceView;
+import wickbench.bench.evidence.MethodPapers;
 import wickbench.bench.owed.OwedDesk;
 import wickbench.bench.owed.OwedView;
 import wickbench.bench.run.OpenRuns;
@@ -88,7 +88,8 @@ final class TestHouse implements AutoCloseable {
         index = H2Index.open(
                 folder.resolve("index"),
                 journal,
-                () -> List.of(new BenchView(), new EvidenceView(), new OwedView(), new PeopleView(), new AttachmentView()));
+                () -> List.of(
+                        new BenchView(), new EvidenceView(), new OwedView(), new PeopleView(), new AttachmentView()));
         shelf = new MethodShelf(journal, index, (act, draft, passphrase) -> draft);
         PeopleService people = new PeopleService(
                 home,

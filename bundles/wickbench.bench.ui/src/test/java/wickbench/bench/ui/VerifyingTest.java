@@ -50,10 +50,19 @@ class VerifyingTest {
         Path file = Path.of("../../demo/methods/egg-swab-dry.json");
         Method egg = MethodJson.read("egg", Files.readString(file)).orRefuse();
         house.doors().methods().issue(egg, MethodsHouse.ADA);
-        keep("detection", new Given(Map.of(), Map.of("study", TableText.of("", "level,tests,positives\n0,5,0\n0.5,20,6\n1,20,12\n2,20,18\n4,20,20"))), "Egg on steel");
+        keep(
+                "detection",
+                new Given(
+                        Map.of(),
+                        Map.of(
+                                "study",
+                                TableText.of("", "level,tests,positives\n0,5,0\n0.5,20,6\n1,20,12\n2,20,18\n4,20,20"))),
+                "Egg on steel");
         keep(
                 "carry-over",
-                new Given(Map.of("area", "3", "recovery", ".8", "batch", "300", "first-off", "10", "action-level", "4"), Map.of()),
+                new Given(
+                        Map.of("area", "3", "recovery", ".8", "batch", "300", "first-off", "10", "action-level", "4"),
+                        Map.of()),
                 "Line 1");
         desk = new TestDesk(false, 100, 1180, 900, Optional.of(MethodsHouse.ADA));
         keys = new Keyboard(desk);
@@ -85,12 +94,21 @@ class VerifyingTest {
         assertThat(checks()).hasSize(2).allMatch(check -> check.getText().contains("Ada Brook"));
         press("Verify…");
         sign("Sign and verify");
-        desk.await(() -> words().stream().anyMatch(text -> text.startsWith("Stainless steel\nversion 1, by Ada Brook")));
+        desk.await(
+                () -> words().stream().anyMatch(text -> text.startsWith("Stainless steel\nversion 1, by Ada Brook")));
 
         // 3 m², recovery 0.8, the first 10 kg: 106.667 µg/100 cm², computed by hand; the limit is 2.1 µg on 120 cm²
-        assertThat(words()).anyMatch(text -> text.startsWith("This method can tell: its limit in the sample, 1.75 µg/100 cm², does not lie above the 106.667 µg"));
+        assertThat(words())
+                .anyMatch(
+                        text -> text.startsWith(
+                                "This method can tell: its limit in the sample, 1.75 µg/100 cm², does not lie above the 106.667 µg"));
         assertThat(all(desk.shell()).filter(ChartView.class::isInstance)).isNotEmpty();
-        page.side().orElseThrow().reveal(all(desk.shell()).filter(ChartView.class::isInstance).findFirst().orElseThrow());
+        page.side()
+                .orElseThrow()
+                .reveal(all(desk.shell())
+                        .filter(ChartView.class::isInstance)
+                        .findFirst()
+                        .orElseThrow());
         desk.picture("method-verified");
         Verified verified = house.doors().verifications().of(EGG).get(0);
         assertThat(verified.signed()).isTrue();
@@ -112,12 +130,17 @@ class VerifyingTest {
         Path to = Files.createDirectories(Path.of("target/pictures"));
         papers.print(house.doors().papers()::card, EGG, to.resolve(card));
         papers.print(house.doors().papers()::evidence, EGG, to.resolve(evidence));
-        desk.await(() -> desk.said().stream().filter(text -> text.endsWith(" is printed.")).count() == 2);
+        desk.await(() -> desk.said().stream()
+                        .filter(text -> text.endsWith(" is printed."))
+                        .count()
+                == 2);
         for (String name : List.of(card, evidence)) {
-            assertThat(Files.readAllBytes(to.resolve(name))).startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+            assertThat(Files.readAllBytes(to.resolve(name)))
+                    .startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
         }
         papers.print(house.doors().papers()::card, EGG, to.resolve("card.txt"));
-        desk.await(() -> desk.said().stream().anyMatch(text -> text.contains("expected a file that ends in .pdf, found card.txt")));
+        desk.await(() -> desk.said().stream()
+                .anyMatch(text -> text.contains("expected a file that ends in .pdf, found card.txt")));
     }
 
     private Shell sheet() {
@@ -130,7 +153,12 @@ class VerifyingTest {
     private void sign(String verb) {
         Shell sheet = sheet();
         keys.type(MethodsHouse.ADAS);
-        all(sheet).filter(Button.class::isInstance).map(Button.class::cast).filter(each -> each.getText().equals(verb)).findFirst().orElseThrow();
+        all(sheet)
+                .filter(Button.class::isInstance)
+                .map(Button.class::cast)
+                .filter(each -> each.getText().equals(verb))
+                .findFirst()
+                .orElseThrow();
         keys.enter();
         desk.await(sheet::isDisposed);
     }

@@ -34,7 +34,8 @@ record BenchCard(Method method, List<Verified> verified, List<Shown> shown, List
         method.cautions().forEach(text -> sections.add(new Section.Paragraph(text)));
         sections.add(new Section.Paragraph(word("insert-governs")));
         verified(sections);
-        return new Report(word("title", method.title(), method.ref().id(), method.ref().version()), sections, drawnFrom);
+        return new Report(
+                word("title", method.title(), method.ref().id(), method.ref().version()), sections, drawnFrom);
     }
 
     private void format(List<Section> sections) {
@@ -58,10 +59,16 @@ record BenchCard(Method method, List<Verified> verified, List<Shown> shown, List
     private List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
         Method.Timing timing = method.timing();
-        facts.add(fact("kit", method.kit() + method.insertRevision().map(some -> word("insert", some)).orElse("")));
+        facts.add(fact(
+                "kit",
+                method.kit()
+                        + method.insertRevision()
+                                .map(some -> word("insert", some))
+                                .orElse("")));
         facts.add(fact(
                 "target",
-                method.target().name() + ", " + ReadingWords.text(method.target().basis())));
+                method.target().name() + ", "
+                        + ReadingWords.text(method.target().basis())));
         facts.add(fact(
                 "limit",
                 method.limit().value() + " " + ReadingWords.text(method.limit().holds())));
@@ -72,7 +79,10 @@ record BenchCard(Method method, List<Verified> verified, List<Shown> shown, List
         facts.add(fact(
                 "amounts",
                 method.amounts().sample()
-                        + method.amounts().liquid().map(liquid -> word("in", liquid)).orElse("")));
+                        + method.amounts()
+                                .liquid()
+                                .map(liquid -> word("in", liquid))
+                                .orElse("")));
         facts.add(fact(
                 "window",
                 word("between", span(timing.develop()), span(timing.develop().plus(timing.window())))));
@@ -108,8 +118,7 @@ record BenchCard(Method method, List<Verified> verified, List<Shown> shown, List
         String much = step.quantity().map(Object::toString).orElse("");
         String lasts = step.lasts().map(BenchCard::span).orElse("");
         String both = much.isEmpty() || lasts.isEmpty() ? much + lasts : much + ", " + lasts;
-        return List.of(
-                String.valueOf(number), step.text(), both, step.caution().orElse(""));
+        return List.of(String.valueOf(number), step.text(), both, step.caution().orElse(""));
     }
 
     private static Fact fact(String name, String value) {

@@ -26,8 +26,7 @@ public abstract class EvidenceCommands {
     private final MethodPapers papers;
     private final Terminal terminal;
 
-    protected EvidenceCommands(
-            Methods methods, Verifications verifications, MethodPapers papers, Terminal terminal) {
+    protected EvidenceCommands(Methods methods, Verifications verifications, MethodPapers papers, Terminal terminal) {
         this.methods = methods;
         this.verifications = verifications;
         this.papers = papers;
@@ -65,8 +64,7 @@ public abstract class EvidenceCommands {
         }
         List<Verified> all = verifications.of(parsed("ID", id, MethodId::new));
         if (terminal.json()) {
-            terminal.json(
-                    Json.array(all.stream().map(EvidenceCommands::json).toList()));
+            terminal.json(Json.array(all.stream().map(EvidenceCommands::json).toList()));
         } else if (all.isEmpty()) {
             terminal.line(EvidenceWords.get("none", id));
         } else {

@@ -131,7 +131,9 @@ public final class EvidenceDesk implements Verifications {
             throw bad("evidence", "by-nothing");
         }
         for (EntryRef ref : what.evidence()) {
-            if (journal.entry(ref).filter(entry -> SHOWING.contains(entry.kind())).isEmpty()) {
+            if (journal.entry(ref)
+                    .filter(entry -> SHOWING.contains(entry.kind()))
+                    .isEmpty()) {
                 throw bad("evidence", "no-evidence", ref);
             }
         }

@@ -33,19 +33,16 @@ public final class EvidenceGate implements Gate {
 
     @Override
     public Answer ask(Question question) {
-        List<String> standing = index.read(
-                EvidenceView.NAME, rows -> EvidenceView.standing(question.method(), question.at(), rows));
+        List<String> standing =
+                index.read(EvidenceView.NAME, rows -> EvidenceView.standing(question.method(), question.at(), rows));
         return standing.isEmpty() && issued(question.method())
                 ? new Answer.Refused(
                         NEIGHBOUR,
                         Map.of(),
                         List.of(new Answer.Reason(
-                                "method.not-verified",
-                                question.method().toString(),
-                                EvidenceWords.get("asked"))))
+                                "method.not-verified", question.method().toString(), EvidenceWords.get("asked"))))
                 : new Answer.Cleared(
-                        NEIGHBOUR,
-                        standing.isEmpty() ? Map.of() : Map.of("verified_for", String.join("; ", standing)));
+                        NEIGHBOUR, standing.isEmpty() ? Map.of() : Map.of("verified_for", String.join("; ", standing)));
     }
 
     /** A method from a file is only tried out. */

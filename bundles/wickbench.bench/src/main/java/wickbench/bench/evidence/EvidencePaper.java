@@ -20,8 +20,10 @@ record EvidencePaper(Method method, Map<Verified, List<Shown>> all) {
         }
         all.forEach((verified, shown) -> {
             drawnFrom.add(verified.entry());
-            sections.add(new Section.Heading(
-                    EvidenceWords.get("paper.for", verified.what().what(), verified.what().method().version())));
+            sections.add(new Section.Heading(EvidenceWords.get(
+                    "paper.for",
+                    verified.what().what(),
+                    verified.what().method().version())));
             sections.add(new Section.Facts(facts(verified)));
             for (Shown each : shown) {
                 drawnFrom.add(each.entry());
@@ -33,7 +35,8 @@ record EvidencePaper(Method method, Map<Verified, List<Shown>> all) {
                 each.plot().ifPresent(plot -> sections.add(new Section.Figure(plot)));
             }
         });
-        return new Report(EvidenceWords.get("paper.title", method.title(), method.ref().id()), sections, drawnFrom);
+        return new Report(
+                EvidenceWords.get("paper.title", method.title(), method.ref().id()), sections, drawnFrom);
     }
 
     private static List<Section.Fact> facts(Verified verified) {

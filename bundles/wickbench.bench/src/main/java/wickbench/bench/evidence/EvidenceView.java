@@ -64,7 +64,8 @@ public final class EvidenceView implements IndexView {
     @Override
     public void apply(Entry entry, Rows rows) {
         if (entry.is(Verification.KIND, Verification.VERSION)) {
-            Verification what = Verification.read(entry.ref().toString(), entry.body()).orRefuse();
+            Verification what =
+                    Verification.read(entry.ref().toString(), entry.body()).orRefuse();
             rows.write(
                     "INSERT INTO verified (station, seq, method, version, at, what) VALUES (?, ?, ?, ?, ?, ?)",
                     entry.ref().station().value(),
@@ -100,17 +101,11 @@ public final class EvidenceView implements IndexView {
 
     /** Returns what a version was verified for at an instant, in words. */
     static List<String> standing(MethodRef method, Instant at, Rows rows) {
-        return rows.read(
-                """
+        return rows.read("""
                 SELECT what FROM verified WHERE method = ? AND version = ? AND at <= ? AND NOT EXISTS (
                     SELECT 1 FROM ended WHERE ended.verified = verified.station || ':' || verified.seq
                     AND ended.at <= ?)
-                ORDER BY at, station, seq""",
-                row -> row.text("what"),
-                method.id().value(),
-                method.version(),
-                at,
-                at);
+                ORDER BY at, station, seq""", row -> row.text("what"), method.id().value(), method.version(), at, at);
     }
 
     private static EntryRef ref(Row row) {

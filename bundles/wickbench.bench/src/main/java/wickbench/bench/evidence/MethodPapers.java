@@ -57,8 +57,8 @@ public final class MethodPapers {
                 .filter(each -> each.ended().isEmpty())
                 .flatMap(each -> verifications.shown(each).stream())
                 .toList();
-        List<EntryRef> drawnFrom = new ArrayList<>(
-                verified.stream().map(Verified::entry).toList());
+        List<EntryRef> drawnFrom =
+                new ArrayList<>(verified.stream().map(Verified::entry).toList());
         shown.forEach(each -> drawnFrom.add(each.entry()));
         return new BenchCard(method, verified, shown, drawnFrom).report();
     }

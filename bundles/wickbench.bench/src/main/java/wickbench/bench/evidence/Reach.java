@@ -39,12 +39,13 @@ public record Reach(Tells tells, String words) {
     /** Returns the answer of a kept action level or carry-over; empty for every other sum. */
     public static Optional<Reach> of(Method method, KeptSum kept) {
         return switch (kept.sum()) {
-            case "action-level" -> Optional.of(
-                    method.route().food()
-                            ? against(method, number(kept.figures(), "mgPerKg"), Unit.MG_PER_KG)
-                            : not("food-only"));
-            case "carry-over" -> Optional.of(
-                    method.route().food() ? not("swab-or-rinse-only") : carried(method, kept.figures()));
+            case "action-level" ->
+                Optional.of(
+                        method.route().food()
+                                ? against(method, number(kept.figures(), "mgPerKg"), Unit.MG_PER_KG)
+                                : not("food-only"));
+            case "carry-over" ->
+                Optional.of(method.route().food() ? not("swab-or-rinse-only") : carried(method, kept.figures()));
             default -> Optional.empty();
         };
     }
@@ -71,9 +72,8 @@ public record Reach(Tells tells, String words) {
         if (level.unit().kind() != unit.kind() || allowed.isEmpty()) {
             return not("unit");
         }
-        BigDecimal least = level.unit()
-                .convert(level.high().orElseThrow(), unit)
-                .multiply(factor.get());
+        BigDecimal least =
+                level.unit().convert(level.high().orElseThrow(), unit).multiply(factor.get());
         Allowed most = new Allowed(allowed.get(), unit);
         return least.compareTo(most.value()) > 0
                 ? new Reach(Tells.CANNOT_TELL, words("cannot", least, most))
@@ -118,8 +118,6 @@ public record Reach(Tells tells, String words) {
     }
 
     private static Optional<BigDecimal> number(Json.Obj of, String name) {
-        return of.get(name)
-                .filter(Json.Num.class::isInstance)
-                .map(number -> ((Json.Num) number).value());
+        return of.get(name).filter(Json.Num.class::isInstance).map(number -> ((Json.Num) number).value());
     }
 }

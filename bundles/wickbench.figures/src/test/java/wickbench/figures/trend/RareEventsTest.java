@@ -98,7 +98,8 @@ class RareEventsTest {
     @Test
     void limits_of_an_earlier_period_stay_where_they_were() {
         GapChart base = GapChart.of(GAPS, 0);
-        GapChart held = GapChart.of(List.of(2L, 30L), 0, OptionalDouble.of(base.chart().centre()));
+        GapChart held =
+                GapChart.of(List.of(2L, 30L), 0, OptionalDouble.of(base.chart().centre()));
 
         assertThat(held.chart().points().get(1).upper()).isCloseTo(23.303707, within(1e-6));
         assertThat(held.chart().signals()).extracting(Signal::point).contains(2);

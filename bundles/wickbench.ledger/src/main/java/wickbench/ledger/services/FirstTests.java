@@ -50,7 +50,8 @@ record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
         return rows.read(
                 "select result, happened, sample, place, outcome, (" + event() + ") as event from (" + first()
                         + ") where 1 = 1" + week + point
-                        + " order by happened, first_station, first_seq fetch first " + Trending.MOST_BEHIND + " rows only",
+                        + " order by happened, first_station, first_seq fetch first " + Trending.MOST_BEHIND
+                        + " rows only",
                 FirstTests::strip,
                 values.toArray());
     }

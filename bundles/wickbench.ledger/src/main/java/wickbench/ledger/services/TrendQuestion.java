@@ -32,7 +32,8 @@ record TrendQuestion(Kind kind) {
     Reckoned ask(Material shown, Optional<Material> base) {
         return switch (kind) {
             case P, C, G -> reckon(shown, base.map(over -> frozen(over, Map.of("centre", "centre"))));
-            case P_PRIME -> reckon(shown, base.map(over -> frozen(over, Map.of("centre", "centre", "spread", "sigmaZ"))));
+            case P_PRIME ->
+                reckon(shown, base.map(over -> frozen(over, Map.of("centre", "centre", "spread", "sigmaZ"))));
             case T -> reckon(shown, base.map(over -> frozen(over, Map.of("centre", "centre", "spread", "spread"))));
             case CUSUM, EWMA -> reckon(shown, Optional.of(new Frozen(target(base.orElse(shown)), Optional.empty())));
         };
@@ -43,23 +44,20 @@ record TrendQuestion(Kind kind) {
 
     private Reckoned reckon(Material shown, Optional<Frozen> frozen) {
         Optional<Reckoned> lacking = frozen.flatMap(Frozen::lacking);
-        return lacking.orElseGet(
-                () -> sum(shown, frozen.map(Frozen::texts).orElse(Map.of())));
+        return lacking.orElseGet(() -> sum(shown, frozen.map(Frozen::texts).orElse(Map.of())));
     }
 
     private Reckoned sum(Material of, Map<String, String> also) {
         Map<String, String> texts = new LinkedHashMap<>(also);
         texts.put("chart", kind.code());
-        Map<String, TableText> tables =
-                switch (kind) {
-                    case P, P_PRIME ->
-                        table("groups", "count,size", of.weeks(), mark -> mark.events() + "," + mark.strips());
-                    case C -> table("counts", "count", of.weeks(), mark -> String.valueOf(mark.events()));
-                    case CUSUM, EWMA ->
-                        table("values", "value", of.weeks(), mark -> share(mark).toPlainString());
-                    case G -> table("gaps", "gap", of.between(), each -> String.valueOf(each.gap()));
-                    case T -> table("gaps", "gap", of.between(), each -> number(each.days()));
-                };
+        Map<String, TableText> tables = switch (kind) {
+            case P, P_PRIME -> table("groups", "count,size", of.weeks(), mark -> mark.events() + "," + mark.strips());
+            case C -> table("counts", "count", of.weeks(), mark -> String.valueOf(mark.events()));
+            case CUSUM, EWMA ->
+                table("values", "value", of.weeks(), mark -> share(mark).toPlainString());
+            case G -> table("gaps", "gap", of.between(), each -> String.valueOf(each.gap()));
+            case T -> table("gaps", "gap", of.between(), each -> number(each.days()));
+        };
         return Sums.find("trend").orElseThrow().reckon(new Given(texts, tables));
     }
 
@@ -89,8 +87,7 @@ record TrendQuestion(Kind kind) {
                 ? 1
                 : (double) all.strips() / over.weeks().size();
         // of the share of a week of usual size, by the binomial law
-        return Map.of(
-                "target", share(all).toPlainString(), "sigma", number(Math.sqrt(target * (1 - target) / size)));
+        return Map.of("target", share(all).toPlainString(), "sigma", number(Math.sqrt(target * (1 - target) / size)));
     }
 
     private static BigDecimal share(Mark mark) {
@@ -106,7 +103,6 @@ record TrendQuestion(Kind kind) {
 
     private static <T> Map<String, TableText> table(String name, String header, List<T> rows, Function<T, String> row) {
         return Map.of(
-                name,
-                TableText.of(name, header + "\n" + rows.stream().map(row).collect(Collectors.joining("\n"))));
+                name, TableText.of(name, header + "\n" + rows.stream().map(row).collect(Collectors.joining("\n"))));
     }
 }

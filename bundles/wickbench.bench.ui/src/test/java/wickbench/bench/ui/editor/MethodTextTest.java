@@ -137,13 +137,17 @@ class MethodTextTest {
 
         assertThat(text.swapped("steps", 0, 1).text("steps[0].caution")).isEqualTo("mind");
         assertThat(text.without("steps", 0).texts())
-                .containsOnly(Map.entry("steps[0].text", "two"), Map.entry("steps[0].caution", "mind"), Map.entry("steps[1].text", "three"));
+                .containsOnly(
+                        Map.entry("steps[0].text", "two"),
+                        Map.entry("steps[0].caution", "mind"),
+                        Map.entry("steps[1].text", "three"));
         assertThat(text.without("steps", 2).rows("steps")).isEqualTo(2);
     }
 
     @Test
     void a_strip_without_hook_line_takes_nothing_from_the_fields_of_one() {
-        MethodText text = MethodText.of(method(METHODS.resolve("hazelnut-rinse.json"))).with("format", "sandwich");
+        MethodText text =
+                MethodText.of(method(METHODS.resolve("hazelnut-rinse.json"))).with("format", "sandwich");
 
         Method method = MethodLook.at(text, 1).method().orElseThrow();
 

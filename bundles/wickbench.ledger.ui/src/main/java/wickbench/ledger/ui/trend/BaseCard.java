@@ -50,9 +50,8 @@ final class BaseCard {
         Field<Text> to = form.text(TrendWords.get("base.to"));
         from.control().setMessage(TrendWords.get("base.day"));
         to.control().setMessage(TrendWords.get("base.day"));
-        Button freeze = context.theme()
-                .controls()
-                .button(card, TrendWords.get("base.freeze"), () -> freeze(trend, from, to));
+        Button freeze =
+                context.theme().controls().button(card, TrendWords.get("base.freeze"), () -> freeze(trend, from, to));
         if (rights.base() instanceof Denied denied) {
             freeze.setEnabled(false);
             context.theme().controls().text(card, Type.SMALL, denied.text());
@@ -97,7 +96,13 @@ final class BaseCard {
                 (passphrase, reason) -> doors.trending()
                         .base(
                                 new TrendBase(
-                                        filter.line(), filter.place(), filter.method(), filter.target(), from, to, reason),
+                                        filter.line(),
+                                        filter.place(),
+                                        filter.method(),
+                                        filter.target(),
+                                        from,
+                                        to,
+                                        reason),
                                 rights.actor().orElseThrow(),
                                 passphrase),
                 entry -> {

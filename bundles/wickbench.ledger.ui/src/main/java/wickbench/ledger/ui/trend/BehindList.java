@@ -20,7 +20,11 @@ record BehindList(PageContext context, ZoneId zone) {
 
     TableKit<Behind> into(Composite parent, List<Behind> strips) {
         List<Column<Behind>> columns = List.of(
-                Column.of("when", TrendWords.get("column.when"), 130, each -> MINUTE.format(each.at().atZone(zone))),
+                Column.of(
+                        "when",
+                        TrendWords.get("column.when"),
+                        130,
+                        each -> MINUTE.format(each.at().atZone(zone))),
                 Column.<Behind>marked(
                         "outcome", TrendWords.get("column.outcome"), 150, each -> Mark.of(each.outcome())),
                 Column.of("sample", TrendWords.get("column.sample"), 120, Behind::sample),
@@ -43,7 +47,8 @@ record BehindList(PageContext context, ZoneId zone) {
     static String words(String of, List<Behind> strips) {
         long events = strips.stream().filter(Behind::event).count();
         String words = TrendWords.get("behind.words", of, strips.size(), events);
-        return strips.size() < Trending.MOST_BEHIND ? words : words + " " + TrendWords.get("behind.most", strips.size());
+        return strips.size() < Trending.MOST_BEHIND
+                ? words
+                : words + " " + TrendWords.get("behind.most", strips.size());
     }
-
 }

@@ -106,10 +106,8 @@ final class HeatMap extends Canvas {
         setFocus();
         int at = event.y / theme.px(HEIGHT) - 1;
         int week = (event.x - theme.px(NAME)) / theme.px(CELL);
-        boolean inside = event.x >= theme.px(NAME)
-                && at >= 0
-                && at < grid.places().size()
-                && week < shown().size();
+        boolean inside =
+                event.x >= theme.px(NAME) && at >= 0 && at < grid.places().size() && week < shown().size();
         if (inside) {
             row = at;
             column = week;
@@ -165,7 +163,8 @@ final class HeatMap extends Canvas {
         double share = count.get().share();
         gc.setBackground(theme.color(none ? theme.palette().surface() : mixed(wash, ink, DEEPEST * share)));
         gc.fillRectangle(cell.x + 1, cell.y + 1, cell.width - 2, cell.height - 2);
-        gc.setForeground(theme.color(none ? theme.palette().quiet() : theme.palette().ink()));
+        gc.setForeground(
+                theme.color(none ? theme.palette().quiet() : theme.palette().ink()));
         middle(gc, count.get().words(), cell);
     }
 
@@ -183,9 +182,6 @@ final class HeatMap extends Canvas {
 
     private Rectangle cell(int at, int week) {
         return new Rectangle(
-                theme.px(NAME) + week * theme.px(CELL),
-                (at + 1) * theme.px(HEIGHT),
-                theme.px(CELL),
-                theme.px(HEIGHT));
+                theme.px(NAME) + week * theme.px(CELL), (at + 1) * theme.px(HEIGHT), theme.px(CELL), theme.px(HEIGHT));
     }
 }

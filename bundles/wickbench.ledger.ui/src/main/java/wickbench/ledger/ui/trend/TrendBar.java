@@ -33,9 +33,11 @@ final class TrendBar {
         this.theme = theme;
         this.changed = changed;
         row = theme.controls().row(parent);
-        events = combo("bar.events", Arrays.stream(Events.values())
-                .map(each -> TrendWords.get("events." + each.code()))
-                .toList());
+        events = combo(
+                "bar.events",
+                Arrays.stream(Events.values())
+                        .map(each -> TrendWords.get("events." + each.code()))
+                        .toList());
         line = combo("bar.line", List.of(TrendWords.get("bar.all-lines")));
         place = combo("bar.place", List.of(TrendWords.get("bar.all-places")));
         from = day("bar.from");
@@ -99,10 +101,7 @@ final class TrendBar {
         if (first.isPresent() && last.isPresent() && last.get().isBefore(first.get())) {
             throw new IllegalArgumentException(TrendWords.get("bar.before", last.get(), first.get()));
         }
-        return Filter.ALL
-                .days(first, last)
-                .withLine(chosen(line))
-                .withPlace(chosen(place));
+        return Filter.ALL.days(first, last).withLine(chosen(line)).withPlace(chosen(place));
     }
 
     private static Optional<String> chosen(Combo combo) {

@@ -128,9 +128,8 @@ final class TrendPart implements PagePart {
 
     private void choose(Choice choice) {
         Trend trend = shown.orElseThrow();
-        Optional<Mark> mark = choice.mark()
-                .filter(point -> point < trend.marks().size())
-                .map(trend.marks()::get);
+        Optional<Mark> mark =
+                choice.mark().filter(point -> point < trend.marks().size()).map(trend.marks()::get);
         Optional<String> event = mark.flatMap(Mark::result).map(Object::toString);
         if (event.isPresent()) {
             context.show("ledger", event.get());
@@ -153,8 +152,7 @@ final class TrendPart implements PagePart {
                 .controls()
                 .text(right, Type.BODY, BehindList.words(words, strips).replace("&", "&&"));
         head.setToolTipText(TrendWords.get("behind.open"));
-        TableKit<Behind> kit =
-                new BehindList(context, doors.site().now().zone()).into(right, strips);
+        TableKit<Behind> kit = new BehindList(context, doors.site().now().zone()).into(right, strips);
         Fit.grow(kit.control());
         behind = Optional.of(kit);
         kit.onLoaded(() -> {

@@ -42,9 +42,8 @@ record TrendView(Composite parent, PageContext context, TrendDoors doors, Consum
 
     private void signals(Trend trend) {
         trend.lacking()
-                .ifPresent(why -> note(
-                        Meaning.CAUTION,
-                        TrendWords.get(trend.marks().isEmpty() ? "nothing" : "lacking", why)));
+                .ifPresent(why ->
+                        note(Meaning.CAUTION, TrendWords.get(trend.marks().isEmpty() ? "nothing" : "lacking", why)));
         trend.answer().ifPresent(answer -> {
             List<Signal> signals = Signals.of(answer);
             answer.said(Remark.Kind.RESULT)
@@ -57,12 +56,13 @@ record TrendView(Composite parent, PageContext context, TrendDoors doors, Consum
         Composite row = Fit.wide(context.theme().controls().box(parent, 2));
         String name = signal.point()
                 .filter(point -> point <= trend.marks().size())
-                .map(point -> TrendWords.get("signal.of", trend.marks().get(point - 1).name(), signal.text()))
+                .map(point ->
+                        TrendWords.get("signal.of", trend.marks().get(point - 1).name(), signal.text()))
                 .orElse(signal.text());
         Fit.wide(context.theme().controls().text(row, Type.BODY, name.replace("&", "&&")));
-        signal.point().ifPresent(point -> context.theme()
-                .controls()
-                .button(row, TrendWords.get("signal.strips"), () -> mark(point - 1)));
+        signal.point()
+                .ifPresent(point ->
+                        context.theme().controls().button(row, TrendWords.get("signal.strips"), () -> mark(point - 1)));
     }
 
     private void mark(int point) {
@@ -81,8 +81,8 @@ record TrendView(Composite parent, PageContext context, TrendDoors doors, Consum
                 card,
                 context.theme(),
                 grid,
-                (place, monday) -> choose.accept(
-                        new Choice(Optional.empty(), Optional.of(place), Optional.of(monday)))));
+                (place, monday) ->
+                        choose.accept(new Choice(Optional.empty(), Optional.of(place), Optional.of(monday)))));
     }
 
     private void lines(List<Rank> lines) {
@@ -94,8 +94,7 @@ record TrendView(Composite parent, PageContext context, TrendDoors doors, Consum
         Facts facts = new Facts(card, context.theme());
         lines.forEach(rank -> facts.add(
                 rank.name(),
-                TrendWords.get(
-                        "lines.share", rank.events(), rank.strips(), Math.round(1000 * rank.share()) / 10.0)));
+                TrendWords.get("lines.share", rank.events(), rank.strips(), Math.round(1000 * rank.share()) / 10.0)));
     }
 
     private void note(Meaning meaning, String words) {

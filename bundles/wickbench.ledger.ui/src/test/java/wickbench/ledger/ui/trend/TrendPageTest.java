@@ -70,9 +70,11 @@ class TrendPageTest {
         keys.type(TrendHouse.RUIS);
         keys.enter();
         desk.await(sheet::isDisposed);
-        desk.await(() -> words().stream().anyMatch(text -> text.equals("Frozen over 2026-01-05 to 2026-03-01: in order after validation")));
+        desk.await(() -> words().stream()
+                .anyMatch(text -> text.equals("Frozen over 2026-01-05 to 2026-03-01: in order after validation")));
         desk.await(() -> words().stream().anyMatch(text -> text.startsWith("2026-03-02: ")));
-        desk.await(() -> all(desk.shell()).filter(ChartView.class::isInstance).allMatch(view -> ((ChartView) view).settled()));
+        desk.await(() ->
+                all(desk.shell()).filter(ChartView.class::isInstance).allMatch(view -> ((ChartView) view).settled()));
         desk.picture("trend");
 
         press("Its strips");
@@ -89,7 +91,8 @@ class TrendPageTest {
 
     @Test
     void the_map_and_the_chart_lead_to_the_strips_by_keys() throws IOException {
-        HeatMap map = (HeatMap) all(desk.shell()).filter(HeatMap.class::isInstance).findFirst().orElseThrow();
+        HeatMap map = (HeatMap)
+                all(desk.shell()).filter(HeatMap.class::isInstance).findFirst().orElseThrow();
         page.left().reveal(map);
         map.setFocus();
         assertThat(map.says()).startsWith("L1 mixer blade, week from 2026-03-09: ");
@@ -102,7 +105,10 @@ class TrendPageTest {
         page.charts().setFocus();
         keys.type("4");
         desk.await(() -> words().stream().anyMatch(text -> text.contains("Benneyan")));
-        ChartView chart = (ChartView) all(desk.shell()).filter(ChartView.class::isInstance).findFirst().orElseThrow();
+        ChartView chart = (ChartView) all(desk.shell())
+                .filter(ChartView.class::isInstance)
+                .findFirst()
+                .orElseThrow();
         desk.await(chart::settled);
         chart.setFocus();
         keys.key(SWT.ARROW_RIGHT);
@@ -115,7 +121,8 @@ class TrendPageTest {
         page.bar().from().setFocus();
         keys.type("yesterday");
         keys.enter();
-        desk.await(() -> words().stream().anyMatch(text -> text.equals("expected a day such as 2026-03-05, found ‘yesterday’")));
+        desk.await(() ->
+                words().stream().anyMatch(text -> text.equals("expected a day such as 2026-03-05, found ‘yesterday’")));
 
         page.bar().from().selectAll();
         keys.type("2031-01-01");
