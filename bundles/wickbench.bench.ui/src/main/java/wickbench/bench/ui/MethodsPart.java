@@ -1,22 +1,19 @@
 package wickbench.bench.ui;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.api.authority.Permission.Denied;
 import wickbench.api.method.Method;
 import wickbench.api.method.Methods.IssuedMethod;
+import wickbench.api.person.PersonId;
 import wickbench.bench.ui.MethodActs.Draft;
 import wickbench.bench.ui.MethodDoors.Known;
 import wickbench.bench.ui.editor.MethodEditor;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
-import wickbench.widgets.EmptyState;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Focus;
 import wickbench.widgets.Heading;
@@ -25,6 +22,8 @@ import wickbench.widgets.TableKit;
 
 /** The open page: the site's methods at the left; at the right the bench card of one, or of a file that may be issued. */
 final class MethodsPart implements PagePart {
+    private static final String VERSION = "version:";
+
     private final PageContext context;
     private final MethodDoors doors;
     private final MethodActs acts;
@@ -33,13 +32,14 @@ final class MethodsPart implements PagePart {
     private final Composite body;
     private final MethodAside aside;
     private final MethodEditing editing;
-    private Optional<TableKit<IssuedMethod>> table = Optional.empty();
+    private final MethodList list;
     private Optional<String> wanted = Optional.empty();
     private Optional<Known> known = Optional.empty();
     /** A file that may be issued, or the editor, is shown, and stays until it is issued or left. */
     private boolean drafting;
 
     private boolean goOn;
+    private boolean renewing;
 
     MethodsPart(Composite parent, PageContext context, MethodDoors doors) {
         this.context = context;
@@ -50,6 +50,7 @@ final class MethodsPart implements PagePart {
                 page, context.theme(), BenchUiWords.get("methods.heading"), BenchUiWords.get("methods.line"));
         body = Fit.grow(context.theme().controls().box(page, 1));
         aside = new MethodAside(context, page, body);
+        list = new MethodList(context, this::choose);
         editing = new MethodEditing(context, acts, this::load, this::issued);
         context.onActor(actor -> again());
         load();
@@ -58,7 +59,7 @@ final class MethodsPart implements PagePart {
     private void load() {
         drafting = false;
         editing.close();
-        Optional<wickbench.api.person.PersonId> actor = context.actor();
+        Optional<PersonId> actor = context.actor();
         context.jobs().run(BenchUiWords.get("methods.reading"), progress -> doors.known(actor), this::take);
     }
 
@@ -67,7 +68,7 @@ final class MethodsPart implements PagePart {
         if (editing.editor().isEmpty()) {
             load();
         } else {
-            Optional<wickbench.api.person.PersonId> actor = context.actor();
+            Optional<PersonId> actor = context.actor();
             context.jobs().run(BenchUiWords.get("methods.reading"), progress -> doors.known(actor), now -> {
                 known = Optional.of(now);
                 write();
@@ -77,41 +78,40 @@ final class MethodsPart implements PagePart {
 
     private void take(Known now) {
         known = Optional.of(now);
-        table = Optional.empty();
+        list.clear();
         aside.clear();
         MethodAside.empty(heading.actions());
         if (goOn) {
             goOn = false;
             write();
-        } else if (now.methods().isEmpty()) {
-            nothingYet();
-            context.ready();
         } else {
-            ((GridLayout) heading.actions().getLayout()).numColumns = 2;
-            Button write = context.theme().controls().button(heading.actions(), editing.words(), this::write);
-            Button issue =
-                    context.theme().controls().button(heading.actions(), BenchUiWords.get("issue.open"), this::open);
-            if (now.rights().issue() instanceof Denied denied) {
-                write.setToolTipText(denied.text());
-                issue.setToolTipText(denied.text());
-            }
-            fill(now.methods());
+            buttons(now);
+            show(now);
         }
         page.layout(true, true);
+        if (renewing) {
+            goThere(now);
+        }
     }
 
-    private void nothingYet() {
-        EmptyState empty = new EmptyState(
-                body,
-                context.theme(),
-                pen -> pen.box(5, 3, 14, 18, 2)
-                        .line(8, 8, 16, 8)
-                        .line(8, 12, 16, 12)
-                        .line(8, 16, 13, 16),
-                BenchUiWords.get("methods.empty.title"),
-                BenchUiWords.get("methods.empty.text"));
-        Fit.grow(empty.offer(BenchUiWords.get("issue.open"), this::open));
-        empty.offer(editing.words(), this::write);
+    private void buttons(Known now) {
+        ((GridLayout) heading.actions().getLayout()).numColumns = 2;
+        Button write = context.theme().controls().button(heading.actions(), editing.words(), this::write);
+        Button issue =
+                context.theme().controls().button(heading.actions(), BenchUiWords.get("issue.open"), this::open);
+        if (now.rights().issue() instanceof Denied denied) {
+            write.setToolTipText(denied.text());
+            issue.setToolTipText(denied.text());
+        }
+    }
+
+    private void show(Known now) {
+        if (now.methods().isEmpty()) {
+            list.nothingYet(body, editing.words(), this::write);
+            context.ready();
+        } else {
+            list.fill(body, aside, now.methods(), wanted);
+        }
     }
 
     /** Opens the editor. */
@@ -125,7 +125,7 @@ final class MethodsPart implements PagePart {
 
     private void writing(Consumer<Composite> start) {
         drafting = true;
-        table = Optional.empty();
+        list.clear();
         MethodAside.empty(heading.actions());
         start.accept(aside.clear());
         page.layout(true, true);
@@ -154,33 +154,9 @@ final class MethodsPart implements PagePart {
         load();
     }
 
-    private void fill(List<IssuedMethod> all) {
-        SashForm sash = Fit.grow(new SashForm(body, SWT.HORIZONTAL));
-        sash.setBackground(page.getBackground());
-        sash.setSashWidth(context.theme().metrics().grid(1));
-        TableKit<IssuedMethod> kit = new TableKit<>(sash, context, MethodTable.of(all));
-        aside.in(sash);
-        sash.setWeights(46, 54);
-        table = Optional.of(kit);
-        kit.onSelect(rows -> rows.stream().findFirst().ifPresent(this::choose));
-        kit.onLoaded(() -> selectFirst(kit));
-    }
-
-    private void selectFirst(TableKit<IssuedMethod> kit) {
-        Optional<IssuedMethod> asked = wanted.flatMap(
-                id -> kit.rows().stream().filter(row -> id(row).equals(id)).findFirst());
-        if (kit.selected().isEmpty()) {
-            asked.or(() -> kit.rows().stream().findFirst()).ifPresent(kit::select);
-        }
-    }
-
-    private static String id(IssuedMethod row) {
-        return row.method().ref().id().value();
-    }
-
     private void choose(IssuedMethod row) {
         drafting = false;
-        wanted = Optional.of(id(row));
+        wanted = Optional.of(MethodList.id(row));
         new MethodDetail(context, doors, acts, aside, known.orElseThrow(), this::renew, this::load).show(row);
     }
 
@@ -199,19 +175,29 @@ final class MethodsPart implements PagePart {
         goOn = true;
     }
 
-    /** Shows the method with this id. */
+    /** Shows the method with this id, or starts its next version: {@code version:milk-rinse}. */
     @Override
     public void show(String argument) {
-        wanted = Optional.of(argument);
-        table.ifPresent(kit -> kit.rows().stream()
-                .filter(row -> id(row).equals(argument))
-                .findFirst()
-                .ifPresent(kit::select));
+        boolean next = argument.startsWith(VERSION);
+        wanted = Optional.of(next ? argument.substring(VERSION.length()) : argument);
+        renewing = next;
+        known.filter(now -> !drafting).ifPresent(this::goThere);
+    }
+
+    /** Goes to what was asked for, once the methods are known. */
+    private void goThere(Known now) {
+        Optional<IssuedMethod> row = wanted.flatMap(id -> MethodList.find(now.methods(), id));
+        if (renewing) {
+            renewing = false;
+            row.ifPresent(each -> renew(each.method()));
+        } else {
+            row.ifPresent(list::select);
+        }
     }
 
     @Override
     public void newsCame() {
-        Optional<wickbench.api.person.PersonId> actor = context.actor();
+        Optional<PersonId> actor = context.actor();
         context.jobs().run(BenchUiWords.get("methods.reading"), progress -> doors.known(actor), now -> {
             if (!drafting && !known.equals(Optional.of(now))) {
                 boolean here = Focus.within(body);
@@ -225,12 +211,12 @@ final class MethodsPart implements PagePart {
 
     @Override
     public void shown() {
-        table.ifPresent(TableKit::focus);
+        list.table().ifPresent(TableKit::focus);
         editing.editor().ifPresent(MethodEditor::focus);
     }
 
     Optional<TableKit<IssuedMethod>> table() {
-        return table;
+        return list.table();
     }
 
     Optional<Scroller> side() {

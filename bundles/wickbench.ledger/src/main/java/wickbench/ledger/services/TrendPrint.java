@@ -101,7 +101,8 @@ record TrendPrint(Terminal terminal) {
         return Json.object()
                 .with("name", mark.name())
                 .with("strips", mark.strips())
-                .with("events", mark.events());
+                .with("events", mark.events())
+                .withText("result", mark.result().map(Object::toString));
     }
 
     private static Json json(Rank rank) {

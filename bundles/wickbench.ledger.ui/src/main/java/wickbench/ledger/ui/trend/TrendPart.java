@@ -170,6 +170,18 @@ final class TrendPart implements PagePart {
         }
     }
 
+    /** Shows a chart by its code, such as {@code g}. */
+    @Override
+    public void show(String argument) {
+        Arrays.stream(Kind.values())
+                .filter(kind -> kind.code().equals(argument))
+                .findFirst()
+                .ifPresent(kind -> {
+                    charts.show(kind.ordinal());
+                    load();
+                });
+    }
+
     @Override
     public void shown() {
         bar.first().setFocus();
