@@ -21,9 +21,9 @@ import wickbench.api.method.Methods;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.method.Methods.Withdrawal;
 import wickbench.api.person.PersonId;
-import wickbench.bench.evidence.EvidenceCommands;
 import wickbench.bench.evidence.MethodPapers;
 import wickbench.bench.evidence.Verifications;
+import wickbench.bench.verify.EvidenceCommands;
 import wickbench.reading.MethodJson;
 
 /** {@code method}: check a file, issue it, withdraw, list, show; and what it was verified for. */

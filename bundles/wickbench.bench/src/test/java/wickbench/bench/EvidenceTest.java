@@ -25,8 +25,8 @@ import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.MethodRef;
 import wickbench.api.method.Route;
-import wickbench.bench.evidence.EvidenceGate;
-import wickbench.bench.evidence.MethodPapers;
+import wickbench.bench.verify.EvidenceGate;
+import wickbench.bench.verify.PaperDesk;
 import wickbench.bench.evidence.Verification;
 import wickbench.testing.HeardTerminal;
 
@@ -123,7 +123,7 @@ class EvidenceTest {
     void by_commands() {
         HeardTerminal person = HeardTerminal.of(WRITER, false);
         MethodCommand command = new MethodCommand(
-                home.shelf, home.verifications, new MethodPapers(home.shelf, home.verifications, List.of()));
+                home.shelf, home.verifications, new PaperDesk(home.shelf, home.verifications, List.of()));
 
         assertThat(run(command, person, "verify", "nut-swab", "--surface", "steel", "--evidence", kept().toString()))
                 .isZero();

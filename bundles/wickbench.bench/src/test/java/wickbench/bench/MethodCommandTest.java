@@ -11,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
-import wickbench.bench.evidence.MethodPapers;
+import wickbench.bench.verify.PaperDesk;
 import wickbench.testing.HeardTerminal;
 
 /** {@code method}, called as the command line calls it. */
@@ -29,7 +29,7 @@ class MethodCommandTest {
     void open() throws IOException {
         home = new BenchHome(folder.resolve("home"));
         command = new MethodCommand(
-                home.shelf, home.verifications, new MethodPapers(home.shelf, home.verifications, List.of()));
+                home.shelf, home.verifications, new PaperDesk(home.shelf, home.verifications, List.of()));
         file = folder.resolve("nut.json");
         try (var in = Sheets.class.getResourceAsStream("nut-swab.json")) {
             Files.write(file, in.readAllBytes());

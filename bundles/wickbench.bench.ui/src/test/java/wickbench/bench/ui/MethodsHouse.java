@@ -12,9 +12,9 @@ import wickbench.api.person.Role;
 import wickbench.api.profile.Site;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
-import wickbench.bench.evidence.EvidenceDesk;
-import wickbench.bench.evidence.EvidenceView;
-import wickbench.bench.evidence.MethodPapers;
+import wickbench.bench.verify.EvidenceDesk;
+import wickbench.bench.verify.EvidenceView;
+import wickbench.bench.verify.PaperDesk;
 import wickbench.figures.commands.KeptService;
 import wickbench.figures.commands.KeptView;
 import wickbench.index.H2Index;
@@ -72,7 +72,7 @@ final class MethodsHouse implements AutoCloseable {
                 authority,
                 signIn,
                 evidence,
-                new MethodPapers(
+                new PaperDesk(
                         shelf,
                         evidence,
                         List.of(new PdfPrinter(home, journal, () -> Site.of(Optional.empty(), journal.founding())))),

@@ -39,9 +39,9 @@ import wickbench.bench.MethodShelf;
 import wickbench.bench.Neighbours;
 import wickbench.bench.RecordingDoor;
 import wickbench.bench.SheetDesk;
-import wickbench.bench.evidence.EvidenceDesk;
-import wickbench.bench.evidence.EvidenceView;
-import wickbench.bench.evidence.MethodPapers;
+import wickbench.bench.verify.EvidenceDesk;
+import wickbench.bench.verify.EvidenceView;
+import wickbench.bench.verify.PaperDesk;
 import wickbench.bench.owed.OwedDesk;
 import wickbench.bench.owed.OwedView;
 import wickbench.bench.run.OpenRuns;
@@ -199,7 +199,7 @@ final class TestHouse implements AutoCloseable {
                 authority,
                 signIn,
                 evidence,
-                new MethodPapers(shelf, evidence, List.of()),
+                new PaperDesk(shelf, evidence, List.of()),
                 Optional.empty());
     }
 

@@ -40,7 +40,8 @@ public record Verification(
         return Stream.of(food, surface, cleaner).flatMap(Optional::stream).collect(Collectors.joining(", "));
     }
 
-    Json.Obj body() {
+    /** Writes the body of the entry. */
+    public Json.Obj body() {
         return Json.object()
                 .with("method", method.id().value())
                 .with("version", method.version())
@@ -56,7 +57,8 @@ public record Verification(
                 .withText("remark", remark);
     }
 
-    static Checked<Verification> read(String source, Json.Obj body) {
+    /** Reads the body of an entry. */
+    public static Checked<Verification> read(String source, Json.Obj body) {
         Fields fields = Fields.of(source, body);
         Optional<MethodId> id = fields.optional("method", MethodId::new);
         long version = fields.whole("version");

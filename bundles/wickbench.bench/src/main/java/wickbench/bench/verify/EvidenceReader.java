@@ -1,4 +1,4 @@
-package wickbench.bench.evidence;
+package wickbench.bench.verify;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.method.Method;
+import wickbench.bench.evidence.Reach;
+import wickbench.bench.evidence.Shown;
 import wickbench.figures.sums.Answer;
 import wickbench.figures.sums.KeptSum;
 import wickbench.figures.sums.KeptSums.Kept;
@@ -19,7 +21,7 @@ final class EvidenceReader {
     private EvidenceReader() {}
 
     static Shown file(EntryRef entry) {
-        return new Shown(entry, EvidenceWords.get("file"), List.of(), Optional.empty(), Optional.empty());
+        return new Shown(entry, VerifyWords.get("file"), List.of(), Optional.empty(), Optional.empty());
     }
 
     static Shown sum(Method method, Kept kept) {
@@ -35,7 +37,7 @@ final class EvidenceReader {
                     words.addAll(said.said(Remark.Kind.RESULT));
                     words.addAll(said.said(Remark.Kind.CAUTION));
                 },
-                () -> words.add(EvidenceWords.get("other-formula", what.version())));
+                () -> words.add(VerifyWords.get("other-formula", what.version())));
         what.about().ifPresent(words::add);
         return new Shown(
                 kept.entry(),

@@ -1,4 +1,4 @@
-package wickbench.bench.evidence;
+package wickbench.bench.verify;
 
 import java.time.Instant;
 import java.util.List;
@@ -15,6 +15,7 @@ import wickbench.api.journal.StationId;
 import wickbench.api.json.Fields;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.MethodRef;
+import wickbench.bench.evidence.Verification;
 
 /** Which entries say what methods were verified for, and which end one; nothing here is ever changed. */
 @Component

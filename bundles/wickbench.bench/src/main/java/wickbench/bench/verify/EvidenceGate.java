@@ -1,4 +1,4 @@
-package wickbench.bench.evidence;
+package wickbench.bench.verify;
 
 import java.util.List;
 import java.util.Map;
@@ -40,7 +40,7 @@ public final class EvidenceGate implements Gate {
                         NEIGHBOUR,
                         Map.of(),
                         List.of(new Answer.Reason(
-                                "method.not-verified", question.method().toString(), EvidenceWords.get("asked"))))
+                                "method.not-verified", question.method().toString(), VerifyWords.get("asked"))))
                 : new Answer.Cleared(
                         NEIGHBOUR, standing.isEmpty() ? Map.of() : Map.of("verified_for", String.join("; ", standing)));
     }

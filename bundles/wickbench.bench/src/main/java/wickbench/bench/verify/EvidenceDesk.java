@@ -1,4 +1,4 @@
-package wickbench.bench.evidence;
+package wickbench.bench.verify;
 
 import java.util.List;
 import java.util.Optional;
@@ -27,8 +27,11 @@ import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.Methods;
 import wickbench.api.person.PersonId;
-import wickbench.figures.sums.KeptSums;
+import wickbench.bench.evidence.Shown;
+import wickbench.bench.evidence.Verification;
+import wickbench.bench.evidence.Verifications;
 import wickbench.figures.sums.KeptSums.Kept;
+import wickbench.figures.sums.KeptSums;
 
 /** Keeps what methods were verified for as entries of the journal. */
 @Component
@@ -113,7 +116,7 @@ public final class EvidenceDesk implements Verifications {
         Draft draft = authority.authorise(Act.VERIFY_METHOD, draft(by, Verification.KIND, what.body()), passphrase);
         if (methods.versions(what.method().id()).stream()
                 .noneMatch(issued -> issued.method().ref().equals(what.method()))) {
-            throw new Refusal("method.not-issued", EvidenceWords.get("not-issued", what.method()));
+            throw new Refusal("method.not-issued", VerifyWords.get("not-issued", what.method()));
         }
         return journal.append(List.of(draft)).get(0).ref();
     }
@@ -140,7 +143,7 @@ public final class EvidenceDesk implements Verifications {
     }
 
     private static BadInput bad(String field, String key, Object... values) {
-        return new BadInput(Complaint.of(field, EvidenceWords.get(key, values)));
+        return new BadInput(Complaint.of(field, VerifyWords.get(key, values)));
     }
 
     @Override
@@ -156,7 +159,7 @@ public final class EvidenceDesk implements Verifications {
                 && index.read(EvidenceView.NAME, rows -> EvidenceView.end(verified, rows))
                         .isEmpty();
         if (!stands) {
-            throw new Refusal("method.not-verified-by", EvidenceWords.get("not-standing", verified));
+            throw new Refusal("method.not-verified-by", VerifyWords.get("not-standing", verified));
         }
         journal.append(List.of(draft));
     }

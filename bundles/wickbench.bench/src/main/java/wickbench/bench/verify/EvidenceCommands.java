@@ -1,4 +1,4 @@
-package wickbench.bench.evidence;
+package wickbench.bench.verify;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -17,7 +17,10 @@ import wickbench.api.method.MethodId;
 import wickbench.api.method.MethodRef;
 import wickbench.api.method.Methods;
 import wickbench.api.person.PersonId;
+import wickbench.bench.evidence.MethodPapers;
+import wickbench.bench.evidence.Verification;
 import wickbench.bench.evidence.Verifications.Verified;
+import wickbench.bench.evidence.Verifications;
 
 /** {@code method verify}, {@code evidence}, {@code lapse} and {@code card}. */
 public abstract class EvidenceCommands {
@@ -49,7 +52,7 @@ public abstract class EvidenceCommands {
                 .toList();
         Verification what = new Verification(newest(method), food, surface, cleaner, shown, remark);
         EntryRef entry = verifications.verify(what, by, passphrase(by, sign));
-        terminal.note(EvidenceWords.get("done", what.method(), what.what(), entry));
+        terminal.note(VerifyWords.get("done", what.method(), what.what(), entry));
         return 0;
     }
 
@@ -59,22 +62,22 @@ public abstract class EvidenceCommands {
             @Option(names = "--out", paramLabel = "FILE.pdf") Optional<Path> out) {
         if (out.isPresent()) {
             papers.print(papers.evidence(parsed("ID", id, MethodId::new)), out.get());
-            terminal.note(EvidenceWords.get("printed", out.get()));
+            terminal.note(VerifyWords.get("printed", out.get()));
             return 0;
         }
         List<Verified> all = verifications.of(parsed("ID", id, MethodId::new));
         if (terminal.json()) {
             terminal.json(Json.array(all.stream().map(EvidenceCommands::json).toList()));
         } else if (all.isEmpty()) {
-            terminal.line(EvidenceWords.get("none", id));
+            terminal.line(VerifyWords.get("none", id));
         } else {
             terminal.table(
                     List.of(
-                            EvidenceWords.get("column.entry"),
-                            EvidenceWords.get("column.version"),
-                            EvidenceWords.get("column.what"),
-                            EvidenceWords.get("column.by"),
-                            EvidenceWords.get("column.state")),
+                            VerifyWords.get("column.entry"),
+                            VerifyWords.get("column.version"),
+                            VerifyWords.get("column.what"),
+                            VerifyWords.get("column.by"),
+                            VerifyWords.get("column.state")),
                     all.stream().map(EvidenceCommands::row).toList());
         }
         return 0;
@@ -85,7 +88,7 @@ public abstract class EvidenceCommands {
             @Parameters(paramLabel = "ID") String id,
             @Option(names = "--out", required = true, paramLabel = "FILE.pdf") Path out) {
         papers.print(papers.card(parsed("ID", id, MethodId::new)), out);
-        terminal.note(EvidenceWords.get("printed", out));
+        terminal.note(VerifyWords.get("printed", out));
         return 0;
     }
 
@@ -97,7 +100,7 @@ public abstract class EvidenceCommands {
         EntryRef verified = parsed("ENTRY", entry, EntryRef::parse);
         PersonId by = terminal.actorOrRefuse();
         verifications.end(verified, reason, by, passphrase(by, sign));
-        terminal.note(EvidenceWords.get("ended", verified));
+        terminal.note(VerifyWords.get("ended", verified));
         return 0;
     }
 
@@ -105,7 +108,7 @@ public abstract class EvidenceCommands {
         return methods.versions(method).stream()
                 .map(issued -> issued.method().ref())
                 .reduce((older, newer) -> newer)
-                .orElseThrow(() -> new BadInput(Complaint.of("ID", EvidenceWords.get("unknown", method))));
+                .orElseThrow(() -> new BadInput(Complaint.of("ID", VerifyWords.get("unknown", method))));
     }
 
     private Optional<Passphrase> passphrase(PersonId by, boolean sign) {
@@ -119,8 +122,8 @@ public abstract class EvidenceCommands {
                 each.what().what(),
                 each.by().value(),
                 each.ended()
-                        .map(end -> EvidenceWords.get("state.ended", end.at(), end.reason()))
-                        .orElseGet(() -> EvidenceWords.get("state.holds")));
+                        .map(end -> VerifyWords.get("state.ended", end.at(), end.reason()))
+                        .orElseGet(() -> VerifyWords.get("state.holds")));
     }
 
     private static Json json(Verified each) {
