@@ -15,10 +15,10 @@ import wickbench.api.profile.Profile;
 import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteProfile;
 import wickbench.api.reading.Outcome;
-import wickbench.bench.verify.EvidenceDesk;
-import wickbench.bench.verify.EvidenceView;
 import wickbench.bench.owed.OwedDesk;
 import wickbench.bench.owed.OwedView;
+import wickbench.bench.verify.EvidenceDesk;
+import wickbench.bench.verify.EvidenceView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
 

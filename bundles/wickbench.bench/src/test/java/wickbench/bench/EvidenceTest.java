@@ -25,9 +25,9 @@ import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.MethodRef;
 import wickbench.api.method.Route;
+import wickbench.bench.evidence.Verification;
 import wickbench.bench.verify.EvidenceGate;
 import wickbench.bench.verify.PaperDesk;
-import wickbench.bench.evidence.Verification;
 import wickbench.testing.HeardTerminal;
 
 /** What a method was verified for, what shows it, and what the gate says where it was not. */

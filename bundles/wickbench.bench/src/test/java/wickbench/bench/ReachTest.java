@@ -71,7 +71,10 @@ class ReachTest {
     @ParameterizedTest
     @CsvSource({"20,CAN_TELL", "0.0001,CANNOT_TELL"})
     void a_rinse_is_held_against_what_stays_in_the_line(String firstOff, Tells tells) throws IOException {
-        Reach reach = reach("hazelnut-rinse", "carry-over", "hold-up=3 batch=500 first-off=" + firstOff + " action-level=40")
+        Reach reach = reach(
+                        "hazelnut-rinse",
+                        "carry-over",
+                        "hold-up=3 batch=500 first-off=" + firstOff + " action-level=40")
                 .orElseThrow();
 
         assertThat(reach.tells()).isEqualTo(tells);

@@ -97,8 +97,7 @@ final class MethodsPart implements PagePart {
     private void buttons(Known now) {
         ((GridLayout) heading.actions().getLayout()).numColumns = 2;
         Button write = context.theme().controls().button(heading.actions(), editing.words(), this::write);
-        Button issue =
-                context.theme().controls().button(heading.actions(), BenchUiWords.get("issue.open"), this::open);
+        Button issue = context.theme().controls().button(heading.actions(), BenchUiWords.get("issue.open"), this::open);
         if (now.rights().issue() instanceof Denied denied) {
             write.setToolTipText(denied.text());
             issue.setToolTipText(denied.text());

@@ -6,18 +6,17 @@ import java.util.List;
 import java.util.stream.IntStream;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.method.Format;
-import wickbench.api.method.Method.Step;
 import wickbench.api.method.Method;
+import wickbench.api.method.Method.Step;
 import wickbench.api.report.Report;
+import wickbench.api.report.Section;
 import wickbench.api.report.Section.Fact;
 import wickbench.api.report.Section.Tone;
-import wickbench.api.report.Section;
 import wickbench.bench.evidence.Reach;
 import wickbench.bench.evidence.Shown;
 import wickbench.bench.evidence.Verifications.Verified;
-import wickbench.bench.evidence.Verifications;
-import wickbench.reading.Patterns.Pattern;
 import wickbench.reading.Patterns;
+import wickbench.reading.Patterns.Pattern;
 import wickbench.reading.ReadingWords;
 
 /** A method as it hangs over the bench: how it is run, what each pattern of the strip says, what to mind, what it was verified for. */

@@ -19,8 +19,8 @@ import wickbench.api.method.Methods;
 import wickbench.api.person.PersonId;
 import wickbench.bench.evidence.MethodPapers;
 import wickbench.bench.evidence.Verification;
-import wickbench.bench.evidence.Verifications.Verified;
 import wickbench.bench.evidence.Verifications;
+import wickbench.bench.evidence.Verifications.Verified;
 
 /** {@code method verify}, {@code evidence}, {@code lapse} and {@code card}. */
 public abstract class EvidenceCommands {

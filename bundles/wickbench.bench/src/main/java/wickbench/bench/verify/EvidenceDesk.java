@@ -30,8 +30,8 @@ import wickbench.api.person.PersonId;
 import wickbench.bench.evidence.Shown;
 import wickbench.bench.evidence.Verification;
 import wickbench.bench.evidence.Verifications;
-import wickbench.figures.sums.KeptSums.Kept;
 import wickbench.figures.sums.KeptSums;
+import wickbench.figures.sums.KeptSums.Kept;
 
 /** Keeps what methods were verified for as entries of the journal. */
 @Component

@@ -9,7 +9,6 @@ import wickbench.api.report.Report;
 import wickbench.api.report.Section;
 import wickbench.bench.evidence.Shown;
 import wickbench.bench.evidence.Verifications.Verified;
-import wickbench.bench.evidence.Verifications;
 
 /** All that shows that a method works here, with its words and plots. */
 record EvidencePaper(Method method, Map<Verified, List<Shown>> all) {
@@ -49,9 +48,7 @@ record EvidencePaper(Method method, Map<Verified, List<Shown>> all) {
                         verified.signed() ? "paper.signed" : "paper.unsigned",
                         verified.by(),
                         verified.at().toString())));
-        verified.what()
-                .remark()
-                .ifPresent(text -> facts.add(new Section.Fact(VerifyWords.get("paper.remark"), text)));
+        verified.what().remark().ifPresent(text -> facts.add(new Section.Fact(VerifyWords.get("paper.remark"), text)));
         facts.add(new Section.Fact(
                 VerifyWords.get("column.state"),
                 verified.ended()

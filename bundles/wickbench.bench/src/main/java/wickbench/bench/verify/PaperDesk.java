@@ -18,15 +18,15 @@ import wickbench.api.check.Refusal;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
-import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.method.Methods;
+import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.report.Report;
 import wickbench.api.report.ReportPrinter;
 import wickbench.api.report.WholeFile;
 import wickbench.bench.evidence.MethodPapers;
 import wickbench.bench.evidence.Shown;
-import wickbench.bench.evidence.Verifications.Verified;
 import wickbench.bench.evidence.Verifications;
+import wickbench.bench.evidence.Verifications.Verified;
 
 /** Makes and prints a method's bench card, and what shows that it works. */
 @Component
