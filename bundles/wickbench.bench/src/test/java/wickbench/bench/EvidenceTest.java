@@ -16,6 +16,7 @@ import picocli.CommandLine;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
 import wickbench.api.gate.Answer;
+import wickbench.api.gate.Gate;
 import wickbench.api.gate.Question;
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
@@ -25,6 +26,10 @@ import wickbench.api.lot.LotId;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.MethodRef;
 import wickbench.api.method.Route;
+import wickbench.api.reading.Finding;
+import wickbench.api.reading.Outcome;
+import wickbench.api.reading.RecordedReading;
+import wickbench.api.reading.Severity;
 import wickbench.bench.evidence.Verification;
 import wickbench.bench.verify.EvidenceGate;
 import wickbench.bench.verify.PaperDesk;
@@ -117,6 +122,34 @@ class EvidenceTest {
                 .isInstanceOf(Refusal.class)
                 .hasMessage("nut-swab v2 was never issued here, so it cannot be verified.");
         assertThat(home.verifications.of(NUT)).isEmpty();
+    }
+
+    /** As at the bench: the start is not refused, and a Negative stands with the caution. */
+    @Test
+    void a_reading_by_it_carries_the_caution_and_stands() {
+        Gate late = new Gate() {
+            @Override
+            public String neighbour() {
+                return "evidence";
+            }
+
+            @Override
+            public Answer ask(Question question) {
+                return gate.ask(question);
+            }
+        };
+        home.close();
+        home = new BenchHome(folder, late);
+        gate = new EvidenceGate(home.index, home.shelf);
+
+        List<RecordedReading> judged =
+                home.door.judge(Sheets.read(Sheets.HEADER + Sheets.GOOD_ROW).orRefuse());
+
+        assertThat(judged.get(0).verdict().outcome()).isEqualTo(Outcome.NEGATIVE);
+        assertThat(judged.get(0).verdict().findings())
+                .filteredOn(finding -> finding.rule().equals("method.not-verified"))
+                .extracting(Finding::severity)
+                .containsExactly(Severity.CAUTION);
     }
 
     @Test
