@@ -29,6 +29,7 @@ final class BenchHome implements AutoCloseable {
     /** As in a house where nobody is enrolled yet. */
     static final Authority EVERYONE_MAY = (act, draft, passphrase) -> draft;
 
+    final HomeFolder home;
     final JournalFolder journal;
     final H2Index index;
     final MethodShelf shelf;
@@ -63,7 +64,7 @@ final class BenchHome implements AutoCloseable {
     }
 
     private BenchHome(Path folder, SiteProfile profile, Gate... gates) {
-        HomeFolder home = new HomeFolder(folder);
+        home = new HomeFolder(folder);
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(
                 folder.resolve("index"), journal, () -> List.of(new BenchView(), new OwedView(), new EvidenceView()));

@@ -48,7 +48,7 @@ class EvidenceTest {
     @BeforeEach
     void open() {
         home = new BenchHome(folder).withMethods();
-        gate = new EvidenceGate(home.index, home.shelf);
+        gate = new EvidenceGate(home.home, home.index, home.shelf);
     }
 
     @AfterEach
@@ -140,7 +140,7 @@ class EvidenceTest {
         };
         home.close();
         home = new BenchHome(folder, late);
-        gate = new EvidenceGate(home.index, home.shelf);
+        gate = new EvidenceGate(home.home, home.index, home.shelf);
 
         List<RecordedReading> judged =
                 home.door.judge(Sheets.read(Sheets.HEADER + Sheets.GOOD_ROW).orRefuse());

@@ -8,6 +8,7 @@ import org.osgi.service.component.annotations.Reference;
 import wickbench.api.gate.Answer;
 import wickbench.api.gate.Gate;
 import wickbench.api.gate.Question;
+import wickbench.api.home.Home;
 import wickbench.api.index.Index;
 import wickbench.api.method.MethodRef;
 import wickbench.api.method.Methods;
@@ -17,11 +18,13 @@ import wickbench.api.method.Methods;
 public final class EvidenceGate implements Gate {
     private static final String NEIGHBOUR = "evidence";
 
+    private final Home home;
     private final Index index;
     private final Methods methods;
 
     @Activate
-    public EvidenceGate(@Reference Index index, @Reference Methods methods) {
+    public EvidenceGate(@Reference Home home, @Reference Index index, @Reference Methods methods) {
+        this.home = home;
         this.index = index;
         this.methods = methods;
     }
@@ -33,6 +36,9 @@ public final class EvidenceGate implements Gate {
 
     @Override
     public Answer ask(Question question) {
+        if (!home.isBegun()) {
+            return new Answer.Cleared(NEIGHBOUR, Map.of());
+        }
         List<String> standing =
                 index.read(EvidenceView.NAME, rows -> EvidenceView.standing(question.method(), question.at(), rows));
         return standing.isEmpty() && issued(question.method())
