@@ -3,8 +3,6 @@ package wickbench.stations;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -16,8 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.authority.Actor;
 import wickbench.api.clash.Clash;
-import wickbench.api.clash.Settlement;
-import wickbench.api.journal.Draft;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.person.PersonId;
 import wickbench.api.profile.Site;
@@ -42,29 +38,28 @@ class PlantClashTest {
     @TempDir
     Path root;
 
+    private TwoStations site;
     private House bench;
     private House quality;
 
     @BeforeEach
     void open() throws IOException {
-        Path share = Files.createDirectory(root.resolve("share"));
-        bench = new House(root.resolve("bench"), "bench", share, Duration.ZERO);
-        quality = new House(root.resolve("quality"), "quality", share, Duration.ZERO);
-        exchange();
+        site = new TwoStations(root, Duration.ZERO);
+        bench = site.bench;
+        quality = site.quality;
         state(bench, Stated.of(new Line("L1", "Bars", List.of(), 5, Optional.empty())));
         state(bench, Stated.of(product("plain", Optional.of(List.of()))));
-        exchange();
+        site.exchange();
     }
 
     @AfterEach
     void close() {
-        bench.close();
-        quality.close();
+        site.close();
     }
 
     @Test
     void it_is_a_clash_no_change_rests_on_it_and_a_settlement_says_which_word_counts() {
-        apart(() -> {
+        site.apart(() -> {
             state(bench, Stated.of(product("oat", holding("oats"))));
             state(quality, Stated.of(product("oat", Optional.of(List.of()))));
         });
@@ -79,8 +74,8 @@ class PlantClashTest {
                 .filter(ref -> ref.station().value().equals("bench"))
                 .findFirst()
                 .orElseThrow();
-        settle(quality, OAT, oats);
-        exchange();
+        TwoStations.settle(quality, OAT, oats);
+        site.exchange();
 
         assertThat(faults(bench)).doesNotContain(Fault.DISPUTED);
         assertThat(now(bench).product("oat").orElseThrow().allergens()).containsExactly("oats");
@@ -92,8 +87,8 @@ class PlantClashTest {
     @Test
     void what_one_retired_and_another_stated_stays_until_it_is_settled() {
         state(bench, Stated.of(product("oat", holding("oats"))));
-        exchange();
-        apart(() -> {
+        site.exchange();
+        site.apart(() -> {
             state(bench, Stated.of(product("oat", holding("oats", "milk"))));
             doing(quality).retire(new Retired(Thing.PRODUCT, "oat", "no more made"), QUALITY);
         });
@@ -102,13 +97,13 @@ class PlantClashTest {
         assertThat(now(quality).disputed(Thing.PRODUCT, "oat")).isTrue();
         // who has seen both simply states it anew
         state(quality, Stated.of(product("oat", holding("oats", "milk"))));
-        exchange();
+        site.exchange();
         assertThat(now(bench).disputes().subjects()).isEmpty();
     }
 
     @Test
     void two_that_state_the_same_do_not_clash() {
-        apart(() -> {
+        site.apart(() -> {
             state(bench, Stated.of(product("oat", holding("oats"))));
             state(quality, Stated.of(product("oat", holding("oats"))));
         });
@@ -121,39 +116,6 @@ class PlantClashTest {
                 .changing("L1", house.home.clock().instant())
                 .of(state.product("oat").orElseThrow(), state.product("plain").orElseThrow())
                 .faults();
-    }
-
-    /** Lets two stations act while the folder is away. */
-    private void apart(Runnable acts) {
-        move("share", "away");
-        acts.run();
-        move("away", "share");
-        exchange();
-    }
-
-    private void move(String from, String to) {
-        try {
-            Files.move(root.resolve(from), root.resolve(to));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private void exchange() {
-        for (int round = 0; round < 2; round++) {
-            bench.exchange();
-            quality.exchange();
-        }
-    }
-
-    private static void settle(House house, String subject, EntryRef stands) {
-        List<EntryRef> among = house.index.clash(subject).orElseThrow().decisions();
-        house.journal.append(List.of(new Draft(
-                Draft.randomId(house.home.chance()),
-                QUALITY.who(),
-                Settlement.KIND,
-                Settlement.VERSION,
-                new Settlement(subject, stands, among, "asked the maker").body())));
     }
 
     private static Product product(String id, Optional<List<Contained>> holds) {
