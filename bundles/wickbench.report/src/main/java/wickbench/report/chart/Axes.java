@@ -26,6 +26,9 @@ record Axes(ScreenFonts fonts, ChartColors colors) {
     private static final int LONGEST_TITLE = 90;
     private static final int LONGEST_PLACE = 24;
 
+    /** Names are left out only where they overlap; with this on both sides those that stay can be told apart. */
+    private static final String ROOM = "  ";
+
     ValueAxis axis(Axis axis, Span span) {
         Visible visible = fonts.visible();
         ValueAxis made = make(axis, visible);
@@ -60,7 +63,7 @@ record Axes(ScreenFonts fonts, ChartColors colors) {
 
     private static String[] names(Axis.Named named, Visible visible) {
         return named.places().stream()
-                .map(place -> visible.atMost(place, LONGEST_PLACE))
+                .map(place -> ROOM + visible.atMost(place, LONGEST_PLACE) + ROOM)
                 .toArray(String[]::new);
     }
 

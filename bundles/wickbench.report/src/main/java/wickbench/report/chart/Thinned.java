@@ -51,7 +51,8 @@ record Thinned(double[] x, double[] y, boolean dense) {
             int to = Math.min(
                     all.size(),
                     first(from, all.size(), Math.nextUp(columns.window().high())) + 1);
-            int[] places = to - from <= columns.count() ? IntStream.range(from, to).toArray() : thinned(from, to);
+            int[] places =
+                    to - from <= columns.count() ? IntStream.range(from, to).toArray() : thinned(from, to);
             double[] x = IntStream.of(places).mapToDouble(all::x).toArray();
             double[] y = IntStream.of(places).mapToDouble(all::y).toArray();
             return new Thinned(x, y, places.length < to - from);
