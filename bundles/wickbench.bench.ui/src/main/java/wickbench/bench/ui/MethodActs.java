@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
+import wickbench.api.authority.Passphrase;
 import wickbench.api.check.Checked;
 import wickbench.api.method.Method;
 import wickbench.api.person.PersonId;
@@ -39,89 +40,87 @@ record MethodActs(PageContext context, MethodDoors doors, Shell window) {
     }
 
     Shell issue(Known known, Method method, Runnable done) {
-        PersonId by = known.rights().actor().orElseThrow();
-        return SignSheet.open(
-                context,
-                window,
-                new Asked(
-                        BenchUiWords.get(
-                                "issue.title", method.ref().id(), method.ref().version()),
-                        known.who(by),
-                        BenchUiWords.get("issue.meaning"),
-                        BenchUiWords.get("issue.verb"),
-                        Optional.empty(),
-                        known.rights().keyed()),
-                (passphrase, reason) -> doors.methods().issue(method, by, passphrase),
-                issued -> {
-                    context.say(BenchUiWords.get(issued.signed() ? "issue.signed" : "issue.unsigned", method.ref()));
-                    done.run();
-                });
+        String title =
+                BenchUiWords.get("issue.title", method.ref().id(), method.ref().version());
+        return ask(
+                known,
+                new Words(title, "issue.meaning", "issue.verb", Optional.empty()),
+                (by, passphrase, reason) -> {
+                    boolean signed =
+                            doors.methods().issue(method, by, passphrase).signed();
+                    return BenchUiWords.get(signed ? "issue.signed" : "issue.unsigned", method.ref());
+                },
+                done);
     }
 
     Shell withdraw(Known known, Method method, Runnable done) {
-        PersonId by = known.rights().actor().orElseThrow();
-        return SignSheet.open(
-                context,
-                window,
-                new Asked(
-                        BenchUiWords.get("withdraw.title", method.ref().id()),
-                        known.who(by),
-                        BenchUiWords.get("withdraw.meaning"),
-                        BenchUiWords.get("withdraw.verb"),
-                        Optional.of(BenchUiWords.get("withdraw.reason")),
-                        known.rights().keyed()),
-                (passphrase, reason) -> {
+        String title = BenchUiWords.get("withdraw.title", method.ref().id());
+        return ask(
+                known,
+                new Words(title, "withdraw.meaning", "withdraw.verb", Optional.of("withdraw.reason")),
+                (by, passphrase, reason) -> {
+                    boolean signed = passphrase.isPresent();
                     doors.methods().withdraw(method.ref().id(), reason, by, passphrase);
-                    return passphrase.isPresent();
-                },
-                signed -> {
-                    context.say(BenchUiWords.get(
+                    return BenchUiWords.get(
                             signed ? "withdraw.signed" : "withdraw.unsigned",
-                            method.ref().id()));
-                    done.run();
-                });
+                            method.ref().id());
+                },
+                done);
     }
 
     /** Signs for what a method was shown to work for. */
     Shell verify(Known known, Verification what, Runnable done) {
-        PersonId by = known.rights().actor().orElseThrow();
-        return SignSheet.open(
-                context,
-                window,
-                new Asked(
-                        BenchUiWords.get("verify.asked", what.method(), what.what()),
-                        known.who(by),
-                        BenchUiWords.get("verify.meaning"),
-                        BenchUiWords.get("verify.sign"),
-                        Optional.empty(),
-                        known.rights().keyed()),
-                (passphrase, reason) -> doors.verifications().verify(what, by, passphrase),
-                entry -> {
-                    context.say(BenchUiWords.get("verify.done", what.method(), what.what()));
-                    done.run();
-                });
+        String title = BenchUiWords.get("verify.asked", what.method(), what.what());
+        return ask(
+                known,
+                new Words(title, "verify.meaning", "verify.sign", Optional.empty()),
+                (by, passphrase, reason) -> {
+                    doors.verifications().verify(what, by, passphrase);
+                    return BenchUiWords.get("verify.done", what.method(), what.what());
+                },
+                done);
     }
 
     /** Signs for the end of it. */
     Shell end(Known known, Verified verified, Runnable done) {
+        String what = verified.what().what();
+        return ask(
+                known,
+                new Words(
+                        BenchUiWords.get("evidence.end.title", what),
+                        "evidence.end.meaning",
+                        "evidence.end.sign",
+                        Optional.of("withdraw.reason")),
+                (by, passphrase, reason) -> {
+                    doors.verifications().end(verified.entry(), reason, by, passphrase);
+                    return BenchUiWords.get("evidence.end.done", what);
+                },
+                done);
+    }
+
+    /** What the sheet says: its title, and the keys of its other words. */
+    private record Words(String title, String meaning, String verb, Optional<String> reason) {}
+
+    /** Does what is signed, off the UI thread, and returns what to say of it then. */
+    private interface Signed {
+        String act(PersonId by, Optional<Passphrase> passphrase, String reason) throws Exception;
+    }
+
+    private Shell ask(Known known, Words words, Signed signed, Runnable done) {
         PersonId by = known.rights().actor().orElseThrow();
         return SignSheet.open(
                 context,
                 window,
                 new Asked(
-                        BenchUiWords.get("evidence.end.title", verified.what().what()),
+                        words.title(),
                         known.who(by),
-                        BenchUiWords.get("evidence.end.meaning"),
-                        BenchUiWords.get("evidence.end.sign"),
-                        Optional.of(BenchUiWords.get("withdraw.reason")),
+                        BenchUiWords.get(words.meaning()),
+                        BenchUiWords.get(words.verb()),
+                        words.reason().map(BenchUiWords::get),
                         known.rights().keyed()),
-                (passphrase, reason) -> {
-                    doors.verifications().end(verified.entry(), reason, by, passphrase);
-                    return verified;
-                },
-                ended -> {
-                    context.say(BenchUiWords.get(
-                            "evidence.end.done", verified.what().what()));
+                (passphrase, reason) -> signed.act(by, passphrase, reason),
+                said -> {
+                    context.say(said);
                     done.run();
                 });
     }
