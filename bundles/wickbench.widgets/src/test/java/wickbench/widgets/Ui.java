@@ -109,6 +109,11 @@ final class Ui implements Desk, Jobs, Memory, AutoCloseable {
                 display.asyncExec(() -> deliver(future, () -> done.accept(result)));
             } catch (Exception e) {
                 display.asyncExec(() -> deliver(future, () -> failed.accept(e)));
+            } catch (Error e) {
+                // the test must hear of it too, not only the thread's end
+                display.asyncExec(() ->
+                        deliver(future, () -> failed.accept(new IllegalStateException(e.toString(), e))));
+                throw e;
             }
         });
         threads.add(thread);

@@ -4,14 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.testing.ui.Keyboard;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
 
 /** A method written in the window by keys: each step checked as it is left, kept while it is not done, signed and issued. */
@@ -48,9 +43,9 @@ class MethodWritingTest {
 
     @Test
     void a_rinse_method_is_written_by_keys_kept_and_issued() throws IOException {
-        press("Write a method…");
+        seen().press("Write a method…");
         fill("Milk Rinse 2", "Milk in rinse water", "Milk invented kit", "3", "milk");
-        assertThat(words()).anyMatch(text -> text.startsWith("expected a method id of lower-case letters"));
+        assertThat(seen().words()).anyMatch(text -> text.startsWith("expected a method id of lower-case letters"));
         back(5);
         typeOver("milk-rinse-2");
         tabs(5);
@@ -77,13 +72,13 @@ class MethodWritingTest {
         next();
         keys.type("soon");
         keys.tab();
-        assertThat(words()).anyMatch(text -> text.startsWith("expected minutes and seconds such as 7:30"));
+        assertThat(seen().words()).anyMatch(text -> text.startsWith("expected minutes and seconds such as 7:30"));
         desk.picture("method-times");
 
         // the desk is left, and the draft taken up again
-        press("Leave it for later");
-        desk.await(() -> button("Go on with the draft…").isPresent());
-        press("Go on with the draft…");
+        seen().press("Leave it for later");
+        desk.await(() -> seen().has("Go on with the draft…"));
+        seen().press("Go on with the draft…");
         for (int i = 0; i < 4; i++) {
             next();
         }
@@ -91,14 +86,14 @@ class MethodWritingTest {
         keys.tab();
         keys.type("1:30");
         next();
-        press("Add a step");
+        seen().press("Add a step");
         keys.type("Dip the strip.");
         next();
         keys.type("Invented.");
         next();
-        assertThat(words()).contains("milk-rinse-2, version 1. Milk invented kit");
+        assertThat(seen().words()).contains("milk-rinse-2, version 1. Milk invented kit");
         desk.picture("method-look");
-        press("Issue this method…");
+        seen().press("Issue this method…");
         sign();
 
         Method issued = method();
@@ -108,16 +103,16 @@ class MethodWritingTest {
         assertThat(issued.steps()).hasSize(1);
         assertThat(MethodWriting.kept(desk.memory())).isEmpty();
 
-        desk.await(() -> button("New version…").isPresent());
-        press("New version…");
-        assertThat(words()).contains("Would be version 2 of this id");
+        desk.await(() -> seen().has("New version…"));
+        seen().press("New version…");
+        assertThat(seen().words()).contains("Would be version 2 of this id");
         // without a window manager nobody gives the focus back after the sheet
         desk.shell().forceActive();
         page.editor().orElseThrow().focus();
         tabs(1);
         typeOver("Milk in the last rinse");
-        press("Throw the draft away");
-        desk.await(() -> button("New version…").isPresent());
+        seen().press("Throw the draft away");
+        desk.await(() -> seen().has("New version…"));
         assertThat(method().ref().version()).isEqualTo(1);
     }
 
@@ -158,7 +153,7 @@ class MethodWritingTest {
     }
 
     private void next() {
-        press("Next");
+        seen().press("Next");
     }
 
     private void sign() {
@@ -170,29 +165,7 @@ class MethodWritingTest {
         desk.await(() -> page.editor().isEmpty() && page.table().isPresent());
     }
 
-    private void press(String verb) {
-        button(verb).orElseThrow().notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
-    }
-
-    private Optional<Button> button(String verb) {
-        return all(desk.shell())
-                .filter(Button.class::isInstance)
-                .map(Button.class::cast)
-                .filter(button -> button.getText().equals(verb))
-                .findFirst();
-    }
-
-    private List<String> words() {
-        return all(desk.shell())
-                .filter(Label.class::isInstance)
-                .map(label -> ((Label) label).getText())
-                .toList();
-    }
-
-    private static Stream<Control> all(Control control) {
-        return control instanceof Composite parent
-                ? Stream.concat(
-                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(MethodWritingTest::all))
-                : Stream.of(control);
+    private Seen seen() {
+        return new Seen(desk.shell());
     }
 }

@@ -5,14 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
@@ -22,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.person.PersonId;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
 
 /** Methods issued and withdrawn on the page, under a name or marked unsigned. */
@@ -49,24 +43,24 @@ class MethodsSigningTest {
     void a_method_is_read_from_a_file_and_signed_by_the_passphrase() throws IOException {
         MethodsPart page = page(MethodsHouse.ADA);
         read(page, MILK);
-        press(desk.shell(), "Issue this method…");
+        seen().press("Issue this method…");
         Shell sheet = sheet();
-        assertThat(words(sheet))
+        assertThat(new Seen(sheet).words())
                 .anyMatch(text -> text.startsWith("Ada Brook (p-01) signs to issue this method."))
                 .anyMatch(text -> text.startsWith("Without a signature the entry is marked unsigned."));
 
         type(sheet, "not the passphrase at all");
-        press(sheet, "Sign and issue");
-        desk.await(() -> words(sheet).contains("That is not the passphrase of 'p-01'."));
+        new Seen(sheet).press("Sign and issue");
+        desk.await(() -> new Seen(sheet).words().contains("That is not the passphrase of 'p-01'."));
         assertThat(newest()).isEmpty();
 
         type(sheet, MethodsHouse.ADAS);
-        press(sheet, "Sign and issue");
+        new Seen(sheet).press("Sign and issue");
         desk.await(sheet::isDisposed);
         desk.await(() -> page.table().filter(table -> !table.rows().isEmpty()).isPresent());
         assertThat(newest().orElseThrow().signed()).isTrue();
         assertThat(desk.said()).contains("milk-rinse v1 is in force; signed.");
-        desk.await(() -> words(desk.shell()).stream()
+        desk.await(() -> seen().words().stream()
                 .anyMatch(text -> text.contains("issued by Ada Brook (p-01), who signs to issue it")));
         desk.picture("methods-signed");
     }
@@ -76,21 +70,21 @@ class MethodsSigningTest {
         house.adaSits();
         MethodsPart page = page(MethodsHouse.ADA);
         read(page, MILK);
-        press(desk.shell(), "Issue this method…");
-        press(sheet(), "Do it unsigned");
+        seen().press("Issue this method…");
+        new Seen(sheet()).press("Do it unsigned");
         desk.await(() -> page.table().filter(table -> !table.rows().isEmpty()).isPresent());
         assertThat(newest().orElseThrow().signed()).isFalse();
 
-        desk.await(() -> button(desk.shell(), "Withdraw…").isPresent());
-        press(desk.shell(), "Withdraw…");
+        desk.await(() -> seen().has("Withdraw…"));
+        seen().press("Withdraw…");
         Shell sheet = sheet();
-        press(sheet, "Sign and withdraw");
-        assertThat(words(sheet)).contains("Say why first.");
-        texts(sheet).get(0).setText("The kit is no longer made.");
-        press(sheet, "Do it unsigned");
+        new Seen(sheet).press("Sign and withdraw");
+        assertThat(new Seen(sheet).words()).contains("Say why first.");
+        new Seen(sheet).all(Text.class).get(0).setText("The kit is no longer made.");
+        new Seen(sheet).press("Do it unsigned");
         desk.await(() -> newest().orElseThrow().withdrawal().isPresent());
         assertThat(newest().orElseThrow().withdrawal().orElseThrow().signed()).isFalse();
-        desk.await(() -> words(desk.shell()).stream()
+        desk.await(() -> seen().words().stream()
                 .anyMatch(text -> text.equals("by Ada Brook (p-01), not signed: The kit is no longer made.")));
     }
 
@@ -98,9 +92,8 @@ class MethodsSigningTest {
     void who_may_not_is_told_so_before_trying() {
         MethodsPart page = page(MethodsHouse.BO);
         read(page, MILK);
-        assertThat(button(desk.shell(), "Issue this method…").orElseThrow().isEnabled())
-                .isFalse();
-        assertThat(words(desk.shell()))
+        assertThat(seen().button("Issue this method…").isEnabled()).isFalse();
+        assertThat(seen().words())
                 .contains("'p-02' may not issue a method: that asks for the role reviewer or administrator.");
     }
 
@@ -109,8 +102,8 @@ class MethodsSigningTest {
         Path wrong = Files.writeString(folder.resolve("wrong.json"), "{\"id\":\"x\"}");
         MethodsPart page = page(MethodsHouse.ADA);
         read(page, wrong);
-        assertThat(words(desk.shell())).anyMatch(text -> text.endsWith("wrong.json cannot be issued:"));
-        assertThat(button(desk.shell(), "Issue this method…")).isEmpty();
+        assertThat(seen().words()).anyMatch(text -> text.endsWith("wrong.json cannot be issued:"));
+        assertThat(seen().has("Issue this method…")).isFalse();
     }
 
     private MethodsPart page(PersonId actor) {
@@ -137,34 +130,13 @@ class MethodsSigningTest {
     }
 
     private static void type(Shell sheet, String passphrase) {
-        texts(sheet).get(texts(sheet).size() - 1).setText(passphrase);
+        new Seen(sheet)
+                .all(Text.class)
+                .get(new Seen(sheet).all(Text.class).size() - 1)
+                .setText(passphrase);
     }
 
-    private static void press(Composite in, String verb) {
-        button(in, verb).orElseThrow().notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
-    }
-
-    private static Optional<Button> button(Composite in, String verb) {
-        return all(in).filter(Button.class::isInstance)
-                .map(Button.class::cast)
-                .filter(button -> button.getText().equals(verb))
-                .findFirst();
-    }
-
-    private static List<Text> texts(Composite in) {
-        return all(in).filter(Text.class::isInstance).map(Text.class::cast).toList();
-    }
-
-    private static List<String> words(Composite in) {
-        return all(in).filter(Label.class::isInstance)
-                .map(label -> ((Label) label).getText())
-                .toList();
-    }
-
-    private static Stream<Control> all(Control control) {
-        return control instanceof Composite parent
-                ? Stream.concat(
-                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(MethodsSigningTest::all))
-                : Stream.of(control);
+    private Seen seen() {
+        return new Seen(desk.shell());
     }
 }

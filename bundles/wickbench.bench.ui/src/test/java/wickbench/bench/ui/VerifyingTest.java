@@ -8,12 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,6 +25,7 @@ import wickbench.figures.sums.Sums;
 import wickbench.figures.sums.TableText;
 import wickbench.reading.MethodJson;
 import wickbench.testing.ui.Keyboard;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
 import wickbench.widgets.ChartView;
 
@@ -82,45 +79,39 @@ class VerifyingTest {
     @Test
     void kept_sums_show_for_what_a_method_works() throws IOException {
         MethodsPart page = desk.open(parent -> new MethodsPart(parent, desk, house.doors()));
-        desk.await(() -> button("Verify…").isPresent());
-        assertThat(words()).anyMatch(text -> text.startsWith("Nobody has shown yet that this version works"));
-        press("Verify…");
-        desk.await(() -> words().contains("What shows it"));
+        desk.await(() -> seen().has("Verify…"));
+        assertThat(seen().words()).anyMatch(text -> text.startsWith("Nobody has shown yet that this version works"));
+        seen().press("Verify…");
+        desk.await(() -> seen().words().contains("What shows it"));
         keys.tab();
         keys.type("Stainless steel");
-        press("Verify…");
-        assertThat(words()).contains("is missing; choose what shows it, or say here where it is shown");
+        seen().press("Verify…");
+        assertThat(seen().words()).contains("is missing; choose what shows it, or say here where it is shown");
         checks().forEach(check -> check.setSelection(true));
         assertThat(checks()).hasSize(2).allMatch(check -> check.getText().contains("Ada Brook"));
-        press("Verify…");
+        seen().press("Verify…");
         sign("Sign and verify");
-        desk.await(
-                () -> words().stream().anyMatch(text -> text.startsWith("Stainless steel\nversion 1, by Ada Brook")));
+        desk.await(() ->
+                seen().words().stream().anyMatch(text -> text.startsWith("Stainless steel\nversion 1, by Ada Brook")));
 
         // 3 m², recovery 0.8, the first 10 kg: 106.667 µg/100 cm², computed by hand; the limit is 2.1 µg on 120 cm²
-        assertThat(words())
+        assertThat(seen().words())
                 .anyMatch(
                         text -> text.startsWith(
                                 "This method can tell: its limit in the sample, 1.75 µg/100 cm², does not lie above the 106.667 µg"));
-        assertThat(all(desk.shell()).filter(ChartView.class::isInstance)).isNotEmpty();
-        page.side()
-                .orElseThrow()
-                .reveal(all(desk.shell())
-                        .filter(ChartView.class::isInstance)
-                        .findFirst()
-                        .orElseThrow());
+        page.side().orElseThrow().reveal(seen().all(ChartView.class).get(0));
         desk.picture("method-verified");
         Verified verified = house.doors().verifications().of(EGG).get(0);
         assertThat(verified.signed()).isTrue();
 
         print("card.pdf", "evidence.pdf");
 
-        press("It no longer holds…");
+        seen().press("It no longer holds…");
         Shell sheet = sheet();
         keys.type("another steel");
         keys.tab();
         sign("Sign and end it");
-        desk.await(() -> words().stream().anyMatch(text -> text.endsWith("another steel")));
+        desk.await(() -> seen().words().stream().anyMatch(text -> text.endsWith("another steel")));
         assertThat(sheet.isDisposed()).isTrue();
         assertThat(house.doors().verifications().of(EGG).get(0).ended()).isPresent();
     }
@@ -153,47 +144,18 @@ class VerifyingTest {
     private void sign(String verb) {
         Shell sheet = sheet();
         keys.type(MethodsHouse.ADAS);
-        all(sheet)
-                .filter(Button.class::isInstance)
-                .map(Button.class::cast)
-                .filter(each -> each.getText().equals(verb))
-                .findFirst()
-                .orElseThrow();
+        new Seen(sheet).button(verb);
         keys.enter();
         desk.await(sheet::isDisposed);
     }
 
     private List<Button> checks() {
-        return all(desk.shell())
-                .filter(Button.class::isInstance)
-                .map(Button.class::cast)
+        return seen().all(Button.class).stream()
                 .filter(button -> (button.getStyle() & SWT.CHECK) != 0)
                 .toList();
     }
 
-    private void press(String verb) {
-        button(verb).orElseThrow().notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
-    }
-
-    private Optional<Button> button(String verb) {
-        return all(desk.shell())
-                .filter(Button.class::isInstance)
-                .map(Button.class::cast)
-                .filter(button -> button.getText().equals(verb))
-                .findFirst();
-    }
-
-    private List<String> words() {
-        return all(desk.shell())
-                .filter(Label.class::isInstance)
-                .map(label -> ((Label) label).getText())
-                .toList();
-    }
-
-    private static Stream<Control> all(Control control) {
-        return control instanceof Composite parent
-                ? Stream.concat(
-                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(VerifyingTest::all))
-                : Stream.of(control);
+    private Seen seen() {
+        return new Seen(desk.shell());
     }
 }

@@ -4,15 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
@@ -23,6 +18,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.testing.Meets;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
 import wickbench.widgets.StripDrawing;
 
@@ -52,26 +48,27 @@ class CorrectFormTest {
     void a_reviewer_says_what_was_otherwise_and_signs() throws IOException {
         Kept kept = house.tested("S-1", "07", "control hook");
         LedgerPart page = page(kept, ReleaseHouse.RUI);
-        press(desk.shell(), "C&orrect\u2026");
-        desk.await(() -> words().contains("Correct S-1"));
+        seen().press("Correct\u2026");
+        desk.await(() -> seen().words().contains("Correct S-1"));
         desk.settle();
         desk.picture("ledger-correct");
 
-        press(desk.shell(), "S&ign\u2026");
+        seen().press("Sign\u2026");
         assertThat(desk.said()).contains("Nothing was changed.");
-        texts(side(page)).get(LOT).setText("");
-        press(desk.shell(), "S&ign\u2026");
+        new Seen(side(page)).all(Text.class).get(LOT).setText("");
+        seen().press("Sign\u2026");
         sign("the label says so");
-        desk.await(() -> words(desk.shell().getShells()[0]).stream().anyMatch(text -> text.startsWith("Kit lot: ")));
-        assertThat(words()).anyMatch(text -> text.contains("missing") || text.contains("expected"));
-        press(desk.shell().getShells()[0], "Cancel");
+        desk.await(() ->
+                new Seen(desk.shell().getShells()[0]).words().stream().anyMatch(text -> text.startsWith("Kit lot: ")));
+        assertThat(seen().words()).anyMatch(text -> text.contains("missing") || text.contains("expected"));
+        new Seen(desk.shell().getShells()[0]).press("Cancel");
 
-        texts(side(page)).get(LOT).setText("HZ-261103");
-        texts(side(page)).get(3).setText("B-4711");
-        press(desk.shell(), "S&ign\u2026");
+        new Seen(side(page)).all(Text.class).get(LOT).setText("HZ-261103");
+        new Seen(side(page)).all(Text.class).get(3).setText("B-4711");
+        seen().press("Sign\u2026");
         sign("the label says so");
-        desk.await(() -> words().stream().anyMatch(text -> text.startsWith("Corrected: the label says so, ")));
-        assertThat(words())
+        desk.await(() -> seen().words().stream().anyMatch(text -> text.startsWith("Corrected: the label says so, ")));
+        assertThat(seen().words())
                 .anyMatch(text -> text.startsWith("Recorded, "))
                 .anyMatch(text -> text.startsWith("Signed by Rui Paz"));
         assertThat(house.ledger().results().find(kept.id()).orElseThrow().row().batch())
@@ -83,22 +80,18 @@ class CorrectFormTest {
     void a_positive_is_not_corrected_away() {
         Kept kept = house.tested("S-1", "07", "control hook test");
         LedgerPart page = page(kept, ReleaseHouse.RUI);
-        press(desk.shell(), "C&orrect\u2026");
-        desk.await(() -> words().contains("Correct S-1"));
-        StripDrawing strip = all(side(page))
-                .filter(StripDrawing.class::isInstance)
-                .map(StripDrawing.class::cast)
-                .findFirst()
-                .orElseThrow();
+        seen().press("Correct\u2026");
+        desk.await(() -> seen().words().contains("Correct S-1"));
+        StripDrawing strip = new Seen(side(page)).all(StripDrawing.class).get(0);
         strip.line(wickbench.api.method.LineRole.TEST);
         Event key = new Event();
         key.character = 'n';
         key.keyCode = 'n';
         strip.notifyListeners(SWT.KeyDown, key);
-        press(desk.shell(), "S&ign\u2026");
+        seen().press("Sign\u2026");
         sign("surely not");
-        desk.await(() -> words(desk.shell().getShells()[0]).stream()
-                .anyMatch(text -> text.contains("a correction cannot take that away")));
+        desk.await(() -> new Seen(desk.shell().getShells()[0])
+                .words().stream().anyMatch(text -> text.contains("a correction cannot take that away")));
         assertThat(house.ledger().results().find(kept.id()).orElseThrow().row().outcome())
                 .isEqualTo(Outcome.POSITIVE);
     }
@@ -107,9 +100,9 @@ class CorrectFormTest {
     void who_may_not_is_told_so_and_sees_no_form() {
         Kept kept = house.tested("S-1", "07", "control hook");
         page(kept, ReleaseHouse.LEA);
-        press(desk.shell(), "C&orrect\u2026");
+        seen().press("Correct\u2026");
         desk.await(() -> desk.said().stream().anyMatch(text -> text.contains("asks for the role reviewer")));
-        assertThat(words()).doesNotContain("Correct S-1");
+        assertThat(seen().words()).doesNotContain("Correct S-1");
     }
 
     private LedgerPart page(Kept kept, PersonId who) {
@@ -129,43 +122,16 @@ class CorrectFormTest {
     private void sign(String reason) {
         desk.await(() -> desk.shell().getShells().length > 0);
         Shell sheet = desk.shell().getShells()[0];
-        texts(sheet).get(0).setText(reason);
-        texts(sheet).get(1).setText(ReleaseHouse.RUIS);
-        press(sheet, "Sign the correction");
-    }
-
-    private static void press(Composite where, String verb) {
-        all(where)
-                .filter(control ->
-                        control instanceof Button button && button.getText().equals(verb))
-                .findFirst()
-                .orElseThrow()
-                .notifyListeners(SWT.Selection, new Event());
+        new Seen(sheet).all(Text.class).get(0).setText(reason);
+        new Seen(sheet).all(Text.class).get(1).setText(ReleaseHouse.RUIS);
+        new Seen(sheet).press("Sign the correction");
     }
 
     private static Composite side(LedgerPart page) {
         return page.side().orElseThrow().content();
     }
 
-    private static List<Text> texts(Composite where) {
-        return all(where).filter(Text.class::isInstance).map(Text.class::cast).toList();
-    }
-
-    private List<String> words() {
-        return words(desk.shell());
-    }
-
-    private static List<String> words(Composite where) {
-        return all(where)
-                .filter(Label.class::isInstance)
-                .map(label -> ((Label) label).getText())
-                .toList();
-    }
-
-    private static Stream<Control> all(Control control) {
-        return control instanceof Composite parent
-                ? Stream.concat(
-                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(CorrectFormTest::all))
-                : Stream.of(control);
+    private Seen seen() {
+        return new Seen(desk.shell());
     }
 }

@@ -4,16 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
@@ -26,6 +18,7 @@ import wickbench.ledger.acts.Product;
 import wickbench.ledger.acts.ProductState;
 import wickbench.ledger.acts.Subject;
 import wickbench.testing.ui.Keyboard;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
 
 /** Deciding and releasing on the page, in a window, under a name. */
@@ -55,48 +48,48 @@ class ReleasePartTest {
         Keyboard keys = new Keyboard(desk);
         keys.type("B-1");
         keys.enter();
-        desk.await(() -> words(desk.shell()).contains("Batch B-1: may it go?"));
+        desk.await(() -> seen().words().contains("Batch B-1: may it go?"));
         desk.settle();
         desk.picture("release-batch");
 
-        press(desk.shell(), "Release\u2026");
+        seen().press("Release\u2026");
         Shell sheet = sheet();
-        assertThat(words(sheet)).anyMatch(text -> text.startsWith("Lea Vogt (lea) signs to release it"));
-        texts(sheet).get(0).setText("all points are Negative");
+        assertThat(new Seen(sheet).words()).anyMatch(text -> text.startsWith("Lea Vogt (lea) signs to release it"));
+        new Seen(sheet).all(Text.class).get(0).setText("all points are Negative");
         type(sheet, "not the passphrase at all");
-        press(sheet, "Sign the release");
-        desk.await(() -> words(sheet).contains("That is not the passphrase of 'lea'."));
+        new Seen(sheet).press("Sign the release");
+        desk.await(() -> new Seen(sheet).words().contains("That is not the passphrase of 'lea'."));
         type(sheet, ReleaseHouse.LEAS);
-        press(sheet, "Sign the release");
+        new Seen(sheet).press("Sign the release");
         desk.await(sheet::isDisposed);
         assertThat(house.doors().releasing().standing(Subject.batch("B-1")).released())
                 .hasSize(1);
-        desk.await(() -> words(desk.shell()).stream().anyMatch(text -> text.startsWith("Released 20")));
+        desk.await(() -> seen().words().stream().anyMatch(text -> text.startsWith("Released 20")));
     }
 
     @Test
     void a_positive_keeps_it_and_what_is_decided_is_signed() throws IOException {
         UUID positive = house.tested("S-1", "07", "control hook test").id();
         ReleasePart page = page(ReleaseHouse.LEA);
-        desk.await(() -> words(desk.shell()).contains("Decide"));
+        desk.await(() -> seen().words().contains("Decide"));
         desk.settle();
         desk.picture("release-case");
         assertThat(page.table().orElseThrow().rows()).hasSize(1);
 
-        Text cause = texts(page.side().orElseThrow().content()).get(0);
+        Text cause =
+                new Seen(page.side().orElseThrow().content()).all(Text.class).get(0);
         cause.setText("worn seal");
-        press(desk.shell(), "Destroy\u2026");
+        seen().press("Destroy\u2026");
         sign("it cannot be reworked");
         desk.await(() -> state(positive) == ProductState.IN_DESTRUCTION);
-        desk.await(() -> button(desk.shell(), "Done\u2026").isPresent());
-        press(desk.shell(), "Done\u2026");
+        desk.await(() -> seen().has("Done\u2026"));
+        seen().press("Done\u2026");
         sign("burnt, certificate 4711");
         desk.await(() -> state(positive) == ProductState.DESTROYED);
 
         page.show("batch:B-1");
-        desk.await(() -> words(desk.shell()).contains("Batch B-1: may it go?"));
-        assertThat(button(desk.shell(), "Release\u2026").orElseThrow().isEnabled())
-                .isFalse();
+        desk.await(() -> seen().words().contains("Batch B-1: may it go?"));
+        assertThat(seen().button("Release\u2026").isEnabled()).isFalse();
         desk.settle();
         desk.picture("release-stays");
     }
@@ -105,12 +98,10 @@ class ReleasePartTest {
     void who_may_not_release_is_told_so_before_trying() {
         house.tested("S-1", "07", "control hook test");
         page(ReleaseHouse.RUI);
-        desk.await(() -> words(desk.shell()).contains("Decide"));
-        assertThat(button(desk.shell(), "Release\u2026").orElseThrow().isEnabled())
-                .isFalse();
-        assertThat(button(desk.shell(), "Destroy\u2026").orElseThrow().isEnabled())
-                .isTrue();
-        assertThat(words(desk.shell())).anyMatch(text -> text.contains("asks for the role releaser"));
+        desk.await(() -> seen().words().contains("Decide"));
+        assertThat(seen().button("Release\u2026").isEnabled()).isFalse();
+        assertThat(seen().button("Destroy\u2026").isEnabled()).isTrue();
+        assertThat(seen().words()).anyMatch(text -> text.contains("asks for the role releaser"));
     }
 
     @Test
@@ -125,11 +116,11 @@ class ReleasePartTest {
         desk.await(() -> page.table().filter(table -> table.rows().size() == 2).isPresent());
         page.table().orElseThrow().select(page.table().orElseThrow().rows().get(0));
         desk.settle();
-        press(desk.shell(), "&Review selected\u2026");
+        seen().press("Review selected\u2026");
         desk.await(() -> desk.shell().getShells().length > 0);
         Shell sheet = sheet();
         type(sheet, ReleaseHouse.RUIS);
-        press(sheet, "Sign the review");
+        new Seen(sheet).press("Sign the review");
         desk.await(sheet::isDisposed);
         desk.await(() -> page.table().orElseThrow().rows().size() == 1);
         assertThat(house.doors().reviewing().waiting().all()).isEqualTo(1);
@@ -151,9 +142,9 @@ class ReleasePartTest {
 
     private void sign(String reason) {
         Shell sheet = sheet();
-        texts(sheet).get(0).setText(reason);
+        new Seen(sheet).all(Text.class).get(0).setText(reason);
         type(sheet, ReleaseHouse.LEAS);
-        press(sheet, "Sign the decision");
+        new Seen(sheet).press("Sign the decision");
         desk.await(sheet::isDisposed);
     }
 
@@ -162,34 +153,13 @@ class ReleasePartTest {
     }
 
     private static void type(Shell sheet, String passphrase) {
-        texts(sheet).get(texts(sheet).size() - 1).setText(passphrase);
+        new Seen(sheet)
+                .all(Text.class)
+                .get(new Seen(sheet).all(Text.class).size() - 1)
+                .setText(passphrase);
     }
 
-    private static void press(Composite in, String verb) {
-        button(in, verb).orElseThrow().notifyListeners(SWT.Selection, new Event());
-    }
-
-    private static Optional<Button> button(Composite in, String verb) {
-        return all(in).filter(Button.class::isInstance)
-                .map(Button.class::cast)
-                .filter(button -> button.getText().equals(verb))
-                .reduce((first, last) -> last);
-    }
-
-    private static List<Text> texts(Composite in) {
-        return all(in).filter(Text.class::isInstance).map(Text.class::cast).toList();
-    }
-
-    private static List<String> words(Composite in) {
-        return all(in).filter(Label.class::isInstance)
-                .map(label -> ((Label) label).getText())
-                .toList();
-    }
-
-    private static Stream<Control> all(Control control) {
-        return control instanceof Composite parent
-                ? Stream.concat(
-                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(ReleasePartTest::all))
-                : Stream.of(control);
+    private Seen seen() {
+        return new Seen(desk.shell());
     }
 }

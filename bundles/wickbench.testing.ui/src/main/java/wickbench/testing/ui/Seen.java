@@ -2,6 +2,7 @@ package wickbench.testing.ui;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -22,12 +23,21 @@ public record Seen(Composite in) {
         return words().stream().anyMatch(word -> word.contains(part));
     }
 
+    /** Tells whether a button is there, by its words without the mark of its key. */
+    public boolean has(String verb) {
+        return buttons(verb).findFirst().isPresent();
+    }
+
     public Button button(String verb) {
-        return all(Button.class).stream()
-                .filter(button -> button.getText().replace("&", "").equals(verb))
+        return buttons(verb)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no button '" + verb + "' among "
                         + all(Button.class).stream().map(Button::getText).toList()));
+    }
+
+    private Stream<Button> buttons(String verb) {
+        return all(Button.class).stream()
+                .filter(button -> button.getText().replace("&", "").equals(verb));
     }
 
     public void press(String verb) {

@@ -35,6 +35,10 @@ final class TestJobs implements Jobs, AutoCloseable {
                 deliver(job, () -> done.accept(result));
             } catch (Exception e) {
                 deliver(job, () -> failed.accept(e));
+            } catch (Error e) {
+                // the test must hear of it too, not only the worker's end
+                deliver(job, () -> failed.accept(new IllegalStateException(e.toString(), e)));
+                throw e;
             }
         });
         return job;

@@ -6,10 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -19,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.testing.Meets;
 import wickbench.testing.ui.Keyboard;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
 import wickbench.widgets.ChartView;
 
@@ -50,19 +48,19 @@ class TrendPageTest {
     @Test
     @Meets("ISO 22000 9.1.2")
     void limits_frozen_by_a_signed_entry_show_what_has_changed_since() throws IOException {
-        assertThat(words()).anyMatch(text -> text.startsWith("Limits follow what is shown"));
-        assertThat(words()).noneMatch(text -> text.startsWith("2026-03-02: "));
+        assertThat(seen().words()).anyMatch(text -> text.startsWith("Limits follow what is shown"));
+        assertThat(seen().words()).noneMatch(text -> text.startsWith("2026-03-02: "));
 
         field("Freeze from").setFocus();
         keys.type("2026-01-05");
         keys.tab();
         keys.type("2026-13-01");
-        press("Freeze the limits…");
-        assertThat(words()).anyMatch(text -> text.startsWith("expected a day such as 2026-03-05, found"));
+        seen().press("Freeze the limits…");
+        assertThat(seen().words()).anyMatch(text -> text.startsWith("expected a day such as 2026-03-05, found"));
         field("to").setFocus();
         ((org.eclipse.swt.widgets.Text) field("to")).selectAll();
         keys.type("2026-03-01");
-        press("Freeze the limits…");
+        seen().press("Freeze the limits…");
         Shell sheet = desk.shell().getShells()[0];
         desk.await(sheet::isVisible);
         keys.type("in order after validation");
@@ -70,17 +68,16 @@ class TrendPageTest {
         keys.type(TrendHouse.RUIS);
         keys.enter();
         desk.await(sheet::isDisposed);
-        desk.await(() -> words().stream()
+        desk.await(() -> seen().words().stream()
                 .anyMatch(text -> text.equals("Frozen over 2026-01-05 to 2026-03-01: in order after validation")));
-        desk.await(() -> words().stream().anyMatch(text -> text.startsWith("2026-03-02: ")));
-        desk.await(() ->
-                all(desk.shell()).filter(ChartView.class::isInstance).allMatch(view -> ((ChartView) view).settled()));
+        desk.await(() -> seen().words().stream().anyMatch(text -> text.startsWith("2026-03-02: ")));
+        desk.await(() -> seen().all(ChartView.class).stream().allMatch(ChartView::settled));
         desk.picture("trend");
 
-        press("Its strips");
+        seen().press("Its strips");
         desk.await(() -> page.behind().filter(kit -> !kit.rows().isEmpty()).isPresent());
         assertThat(page.behind().orElseThrow().rows()).hasSize(4);
-        assertThat(words()).contains("Week from 2026-03-02: 4 first tests, 3 counted.");
+        assertThat(seen().words()).contains("Week from 2026-03-02: 4 first tests, 3 counted.");
         desk.shell().forceActive();
         desk.await(() -> !page.behind().orElseThrow().selected().isEmpty());
         page.behind().orElseThrow().focus();
@@ -91,8 +88,7 @@ class TrendPageTest {
 
     @Test
     void the_map_and_the_chart_lead_to_the_strips_by_keys() throws IOException {
-        HeatMap map = (HeatMap)
-                all(desk.shell()).filter(HeatMap.class::isInstance).findFirst().orElseThrow();
+        HeatMap map = seen().all(HeatMap.class).get(0);
         page.left().reveal(map);
         map.setFocus();
         assertThat(map.says()).startsWith("L1 mixer blade, week from 2026-03-09: ");
@@ -104,11 +100,8 @@ class TrendPageTest {
 
         page.charts().setFocus();
         keys.type("4");
-        desk.await(() -> words().stream().anyMatch(text -> text.contains("Benneyan")));
-        ChartView chart = (ChartView) all(desk.shell())
-                .filter(ChartView.class::isInstance)
-                .findFirst()
-                .orElseThrow();
+        desk.await(() -> seen().words().stream().anyMatch(text -> text.contains("Benneyan")));
+        ChartView chart = seen().all(ChartView.class).get(0);
         desk.await(chart::settled);
         chart.setFocus();
         keys.key(SWT.ARROW_RIGHT);
@@ -121,17 +114,17 @@ class TrendPageTest {
         page.bar().from().setFocus();
         keys.type("yesterday");
         keys.enter();
-        desk.await(() ->
-                words().stream().anyMatch(text -> text.equals("expected a day such as 2026-03-05, found ‘yesterday’")));
+        desk.await(() -> seen().words().stream()
+                .anyMatch(text -> text.equals("expected a day such as 2026-03-05, found ‘yesterday’")));
 
         page.bar().from().selectAll();
         keys.type("2031-01-01");
         keys.enter();
-        desk.await(() -> words().stream().anyMatch(text -> text.startsWith("Nothing to show yet")));
+        desk.await(() -> seen().words().stream().anyMatch(text -> text.startsWith("Nothing to show yet")));
     }
 
     private Control field(String label) {
-        List<Control> all = all(desk.shell()).toList();
+        List<Control> all = seen().all(Control.class);
         int at = 0;
         while (!(all.get(at) instanceof Label words && words.getText().equals(label))) {
             at++;
@@ -139,27 +132,7 @@ class TrendPageTest {
         return all.get(at + 1);
     }
 
-    private void press(String verb) {
-        all(desk.shell())
-                .filter(Button.class::isInstance)
-                .map(Button.class::cast)
-                .filter(button -> button.getText().equals(verb))
-                .findFirst()
-                .orElseThrow()
-                .notifyListeners(SWT.Selection, new org.eclipse.swt.widgets.Event());
-    }
-
-    private List<String> words() {
-        return all(desk.shell())
-                .filter(Label.class::isInstance)
-                .map(label -> ((Label) label).getText())
-                .toList();
-    }
-
-    private static Stream<Control> all(Control control) {
-        return control instanceof Composite parent
-                ? Stream.concat(
-                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(TrendPageTest::all))
-                : Stream.of(control);
+    private Seen seen() {
+        return new Seen(desk.shell());
     }
 }
