@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.InvalidSyntaxException;
 import org.osgi.framework.wiring.BundleRevision;
-import org.osgi.util.tracker.ServiceTracker;
 import wickbench.launcher.CannotStart;
 import wickbench.launcher.Host;
 import wickbench.launcher.Phases;
@@ -17,7 +16,6 @@ import wickbench.launcher.Product;
 
 /** An install set of the built product, running in a framework of its own. */
 record StartedSet(Host host) implements AutoCloseable {
-    private static final long PATIENCE_MS = 60_000;
     private static final String COMMANDS = "wickbench.api.command.CommandSet";
 
     static StartedSet of(List<String> features, Path temporary) throws CannotStart, IOException {
@@ -53,18 +51,9 @@ record StartedSet(Host host) implements AutoCloseable {
                 .loadClass(name);
     }
 
-    /** Returns a service by its port's name; the first framework of a program may still be at its components when it has started. */
+    /** Returns a service by its port's name. */
     Object service(String port) {
-        ServiceTracker<Object, Object> tracker = new ServiceTracker<>(host.context(), port, null);
-        tracker.open();
-        try {
-            tracker.waitForService(PATIENCE_MS);
-            return host.context().getService(tracker.getServiceReference());
-        } catch (InterruptedException e) {
-            throw new IllegalStateException("stopped while waiting for " + port, e);
-        } finally {
-            tracker.close();
-        }
+        return host.context().getService(host.context().getServiceReference(port));
     }
 
     /** Offers a home in this folder, as the command line does for the time of a call. */
