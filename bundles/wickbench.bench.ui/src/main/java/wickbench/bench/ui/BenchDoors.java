@@ -29,7 +29,6 @@ import wickbench.bench.run.Runs;
  * @param owed what is owed at this site
  * @param advice what speaks against a start
  * @param lots at most one; none where no stock is kept
- * @param attachments at most one; none where nothing can be attached
  * @param planned who knows the samples of what is due; none where no programme is kept
  * @param photos what waits to be attached
  */
@@ -45,7 +44,7 @@ record BenchDoors(
         RunAdvice advice,
         Persons persons,
         List<Lots> lots,
-        List<Attachments> attachments,
+        Attachments attachments,
         List<PlannedTests> planned,
         PhotoTray photos) {
 

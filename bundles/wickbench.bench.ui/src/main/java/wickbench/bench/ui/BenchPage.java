@@ -50,8 +50,7 @@ public final class BenchPage implements Page {
             @Reference SiteFacts site,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<Lots> lots,
-            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<Attachments> attachments,
+            @Reference Attachments attachments,
             @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
                     List<PlannedTests> planned) {
         doors = new BenchDoors(

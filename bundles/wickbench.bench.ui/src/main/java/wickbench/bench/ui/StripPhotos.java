@@ -47,21 +47,17 @@ final class StripPhotos {
         Button choose = context.theme().controls().button(row, FlowWords.get("photo.choose"), this::choose);
         words = context.theme().controls().quiet(row, "");
         Wide.button(choose, context.theme());
-        boolean may = !doors.attachments().isEmpty();
-        choose.setEnabled(may);
-        words.setText(FlowWords.get(may ? "photo.drop" : "photo.absent"));
-        if (may) {
-            DropTarget target = new DropTarget(over, DND.DROP_COPY | DND.DROP_DEFAULT);
-            target.setTransfer(new Transfer[] {FileTransfer.getInstance()});
-            target.addDropListener(new DropTargetAdapter() {
-                @Override
-                public void drop(DropTargetEvent event) {
-                    if (event.data instanceof String[] files) {
-                        List.of(files).forEach(file -> add(Path.of(file)));
-                    }
+        words.setText(FlowWords.get("photo.drop"));
+        DropTarget target = new DropTarget(over, DND.DROP_COPY | DND.DROP_DEFAULT);
+        target.setTransfer(new Transfer[] {FileTransfer.getInstance()});
+        target.addDropListener(new DropTargetAdapter() {
+            @Override
+            public void drop(DropTargetEvent event) {
+                if (event.data instanceof String[] files) {
+                    List.of(files).forEach(file -> add(Path.of(file)));
                 }
-            });
-        }
+            }
+        });
     }
 
     void show(int number) {
@@ -103,7 +99,7 @@ final class StripPhotos {
                 .orElseThrow(() -> new Refusal("reading.unknown", FlowWords.get("photo.no-entry")));
         for (Path file : files) {
             try (InputStream bytes = Files.newInputStream(file)) {
-                doors.attachments().get(0).add(bytes, file.getFileName().toString(), about, by);
+                doors.attachments().add(bytes, file.getFileName().toString(), about, by);
             }
         }
         return files.size();

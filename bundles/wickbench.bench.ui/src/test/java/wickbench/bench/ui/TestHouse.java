@@ -127,7 +127,7 @@ final class TestHouse implements AutoCloseable {
                 new AdviceDesk(home, shelf, neighbours, at -> profile, index),
                 new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster), at -> profile, site()),
                 stock,
-                List.of(new AttachmentService(home, journal, index)),
+                new AttachmentService(home, journal, index),
                 planned,
                 new PhotoTray());
     }

@@ -17,10 +17,7 @@ final class FloorImage {
     private FloorImage() {}
 
     static Optional<ImageData> of(FloorPicture picture, PlantDoors doors) {
-        return doors.attachments().stream().findFirst().flatMap(shelf -> read(picture, shelf));
-    }
-
-    private static Optional<ImageData> read(FloorPicture picture, Attachments shelf) {
+        Attachments shelf = doors.attachments();
         boolean fits = shelf.picture(picture.content())
                 .map(Picture::unreadable)
                 .filter(Optional::isEmpty)

@@ -1,6 +1,5 @@
 package wickbench.plant.ui;
 
-import java.util.List;
 import java.util.Optional;
 import wickbench.api.attachment.Attachments;
 import wickbench.api.authority.Act;
@@ -14,18 +13,14 @@ import wickbench.api.person.PersonId;
 import wickbench.plant.PlantBook;
 import wickbench.plant.PlantKeeping;
 
-/**
- * The ports through which the page works; none of them is asked on the UI thread.
- *
- * @param attachments at most one; none where nothing can be attached
- */
+/** The ports through which the page works; none of them is asked on the UI thread. */
 record PlantDoors(
         PlantBook book,
         PlantKeeping keeping,
         People people,
         Permissions permissions,
         SignIn signIn,
-        List<Attachments> attachments) {
+        Attachments attachments) {
 
     /**
      * What the person at the desk may do about one act.

@@ -1,12 +1,9 @@
 package wickbench.plant.ui;
 
-import java.util.List;
 import org.eclipse.swt.widgets.Composite;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
-import org.osgi.service.component.annotations.ReferenceCardinality;
-import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.attachment.Attachments;
 import wickbench.api.authority.Permissions;
 import wickbench.api.authority.SignIn;
@@ -30,9 +27,8 @@ public final class PlantPage implements Page {
             @Reference People people,
             @Reference Permissions permissions,
             @Reference SignIn signIn,
-            @Reference(cardinality = ReferenceCardinality.MULTIPLE, policyOption = ReferencePolicyOption.GREEDY)
-                    List<Attachments> attachments) {
-        doors = new PlantDoors(book, keeping, people, permissions, signIn, List.copyOf(attachments));
+            @Reference Attachments attachments) {
+        doors = new PlantDoors(book, keeping, people, permissions, signIn, attachments);
     }
 
     @Override

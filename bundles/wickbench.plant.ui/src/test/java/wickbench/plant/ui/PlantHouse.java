@@ -114,7 +114,7 @@ final class PlantHouse implements AutoCloseable {
                 methods,
                 new Neighbours(List.of(), at -> Optional.empty()),
                 (act, draft, passphrase) -> draft);
-        doors = new PlantDoors(book, doing, people, authority, signIn, List.of(attachments));
+        doors = new PlantDoors(book, doing, people, authority, signIn, attachments);
     }
 
     static Passphrase typed() {
