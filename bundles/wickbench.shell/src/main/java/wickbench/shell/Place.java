@@ -5,7 +5,7 @@ package wickbench.shell;
  *
  * @param rank its place in the rail, small first
  */
-record Place(String id, int rank, Page page) implements Comparable<Place> {
+record Place(String id, int rank, OfferedPage offered) implements Comparable<Place> {
 
     @Override
     public int compareTo(Place other) {
@@ -13,8 +13,12 @@ record Place(String id, int rank, Page page) implements Comparable<Place> {
         return byRank != 0 ? byRank : id.compareTo(other.id);
     }
 
+    Page page() {
+        return offered.page();
+    }
+
     /** Returns the title without its key mark. */
     String name() {
-        return page.title().replace("&", "");
+        return page().title().replace("&", "");
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
+import org.osgi.service.component.ComponentServiceObjects;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferenceCardinality;
@@ -20,15 +21,15 @@ public final class Places {
             cardinality = ReferenceCardinality.MULTIPLE,
             policy = ReferencePolicy.DYNAMIC,
             target = "(" + Page.ID + "=*)")
-    void add(Page page, Map<String, Object> properties) {
+    void add(ComponentServiceObjects<Page> page, Map<String, Object> properties) {
         String id = properties.get(Page.ID).toString();
         int rank = properties.get(Page.RANK) instanceof Integer told ? told : Integer.MAX_VALUE;
-        places.put(id, new Place(id, rank, page));
+        places.put(id, new Place(id, rank, new OfferedPage(page)));
         listeners.forEach(Runnable::run);
     }
 
-    void remove(Page page) {
-        places.values().removeIf(place -> place.page() == page);
+    void remove(ComponentServiceObjects<Page> page) {
+        places.values().removeIf(place -> place.offered().is(page));
         listeners.forEach(Runnable::run);
     }
 

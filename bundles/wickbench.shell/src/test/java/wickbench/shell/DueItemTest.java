@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
@@ -32,7 +31,7 @@ class DueItemTest {
     @BeforeEach
     void open() {
         Places places = new Places();
-        places.add(new PlainPage("&Bench"), Map.of(Page.ID, "bench"));
+        Offer.add(places, "bench", new PlainPage("&Bench"));
         desk = new OpenDesk(places);
     }
 

@@ -2,7 +2,6 @@ package wickbench.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -70,7 +69,7 @@ class IdleLockTest {
 
     private static Places places() {
         Places places = new Places();
-        places.add(new PlainPage("&Bench"), Map.of(Page.ID, "bench", Page.RANK, 10));
+        Offer.add(places, "bench", 10, new PlainPage("&Bench"));
         return places;
     }
 }

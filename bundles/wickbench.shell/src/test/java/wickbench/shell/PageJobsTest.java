@@ -2,7 +2,6 @@ package wickbench.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -51,9 +50,9 @@ class PageJobsTest {
                                     delivered.set(true);
                                     label.setText(text);
                                 }));
-        places.add(page, Map.of(Page.ID, "bench"));
+        Offer.add(places, "bench", page);
         try (OpenDesk desk = new OpenDesk(places)) {
-            places.remove(page);
+            places.remove(new Offer(page));
             desk.settle();
             go.countDown();
             assertThat(worked.await(10, TimeUnit.SECONDS)).isTrue();
@@ -122,7 +121,7 @@ class PageJobsTest {
                                 },
                                 n -> {}));
         Places places = new Places();
-        places.add(page, Map.of(Page.ID, "bench"));
+        Offer.add(places, "bench", page);
         try (OpenDesk desk = new OpenDesk(places)) {
             desk.await(() -> begun.getCount() == 0);
         }
@@ -146,7 +145,7 @@ class PageJobsTest {
 
     private static OpenDesk desk(java.util.function.BiConsumer<Label, PageContext> onOpen) {
         Places places = new Places();
-        places.add(new PlainPage("&Bench", onOpen), Map.of(Page.ID, "bench"));
+        Offer.add(places, "bench", new PlainPage("&Bench", onOpen));
         return new OpenDesk(places);
     }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
@@ -33,7 +32,7 @@ class PictureTest {
     @Test
     void namesAPageThatFails(@TempDir Path folder) {
         Places places = new Places();
-        places.add(new PlainPage("&Bench", (label, context) -> context.failed("no lot yet")), Map.of(Page.ID, "bench"));
+        Offer.add(places, "bench", new PlainPage("&Bench", (label, context) -> context.failed("no lot yet")));
         assertThatThrownBy(() -> taker(places).take(wanted("bench", false, 100), folder.resolve("out.png")))
                 .isInstanceOf(Refusal.class)
                 .hasMessage("the page 'bench' failed: no lot yet");
@@ -43,7 +42,7 @@ class PictureTest {
     @Test
     void namesAPageThatIsNeverReady(@TempDir Path folder) {
         Places places = new Places();
-        places.add(new PlainPage("&Bench", (label, context) -> {}), Map.of(Page.ID, "bench"));
+        Offer.add(places, "bench", new PlainPage("&Bench", (label, context) -> {}));
         assertThatThrownBy(() -> new PictureTaker(places, new Neighbours(), new Session(Optional.empty()), 1)
                         .take(wanted("bench", false, 100), folder.resolve("out.png")))
                 .isInstanceOf(Refusal.class)

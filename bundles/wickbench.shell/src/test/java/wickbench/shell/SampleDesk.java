@@ -1,7 +1,5 @@
 package wickbench.shell;
 
-import java.util.Map;
-
 /** Places filled by hand, as the framework would. */
 final class SampleDesk {
     private SampleDesk() {}
@@ -16,6 +14,6 @@ final class SampleDesk {
     }
 
     static void place(Places places, String id, int rank, String title) {
-        places.add(new SamplePage(title), Map.of(Page.ID, id, Page.RANK, rank));
+        Offer.add(places, id, rank, new SamplePage(title));
     }
 }

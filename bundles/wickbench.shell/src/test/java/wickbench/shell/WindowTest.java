@@ -3,7 +3,6 @@ package wickbench.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashSet;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
@@ -65,15 +64,15 @@ class WindowTest {
         PlainPage ledger = new PlainPage("&Ledger");
         Places places = places(bench, ledger);
         try (OpenDesk desk = new OpenDesk(places)) {
-            places.remove(bench);
+            places.remove(new Offer(bench));
             desk.settle();
             assertThat(bench.heard()).endsWith("closed");
             assertThat(desk.front().id()).isEqualTo("ledger");
-            places.remove(ledger);
+            places.remove(new Offer(ledger));
             desk.settle();
             assertThat(desk.window().front()).isEmpty();
             assertThat(words(desk)).contains(ShellWords.get("no-pages.title"));
-            places.add(bench, Map.of(Page.ID, "bench"));
+            Offer.add(places, "bench", bench);
             desk.settle();
             assertThat(desk.front().id()).isEqualTo("bench");
         }
@@ -217,8 +216,8 @@ class WindowTest {
 
     private static Places places(PlainPage bench, PlainPage ledger) {
         Places places = new Places();
-        places.add(ledger, Map.of(Page.ID, "ledger", Page.RANK, 20));
-        places.add(bench, Map.of(Page.ID, "bench", Page.RANK, 10));
+        Offer.add(places, "ledger", 20, ledger);
+        Offer.add(places, "bench", 10, bench);
         return places;
     }
 

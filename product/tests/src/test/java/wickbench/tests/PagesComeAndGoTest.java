@@ -1,0 +1,53 @@
+package wickbench.tests;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.Method;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.ServiceReference;
+
+/** What the rail offers follows the bundles that run, though no page is made before somebody looks at it. */
+class PagesComeAndGoTest {
+    @TempDir
+    Path temporary;
+
+    @Test
+    void a_page_goes_with_its_bundle_and_comes_again() throws Exception {
+        try (StartedSet started = StartedSet.of(List.of("base", "ledger"), temporary)) {
+            started.nameHome(temporary.resolve("home"));
+            BundleContext context = started.host().context();
+            Bundle ledger = Stream.of(context.getBundles())
+                    .filter(bundle -> bundle.getSymbolicName().equals("wickbench.ledger.ui"))
+                    .findFirst()
+                    .orElseThrow();
+            ServiceReference<?> places = context.getAllServiceReferences("wickbench.shell.Places", null)[0];
+            Object rail = context.getService(places);
+            assertThat(ids(rail)).contains("journal", "ledger", "release");
+            ledger.stop();
+            assertThat(ids(rail)).contains("journal").doesNotContain("ledger", "release");
+            ledger.start();
+            assertThat(ids(rail)).contains("journal", "ledger", "release");
+        }
+    }
+
+    private static List<String> ids(Object rail) throws ReflectiveOperationException {
+        List<String> ids = new ArrayList<>();
+        for (Object place : (List<?>) call(rail, "all")) {
+            ids.add((String) call(place, "id"));
+        }
+        return ids;
+    }
+
+    private static Object call(Object on, String name) throws ReflectiveOperationException {
+        Method method = on.getClass().getDeclaredMethod(name);
+        method.setAccessible(true);
+        return method.invoke(on);
+    }
+}
