@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Unmatched;
@@ -67,7 +68,13 @@ final class GlobalOptions {
         return trace;
     }
 
+    /** Returns what is left for the command; {@code help plant} is another way to write {@code plant --help}. */
     List<String> rest() {
-        return rest == null ? List.of() : rest;
+        List<String> left = rest == null ? List.of() : rest;
+        return left.stream().findFirst().filter("help"::equals).isPresent() ? helped(left) : left;
+    }
+
+    private static List<String> helped(List<String> asked) {
+        return Stream.concat(asked.stream().skip(1), Stream.of("--help")).toList();
     }
 }

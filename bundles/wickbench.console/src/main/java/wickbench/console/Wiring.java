@@ -34,7 +34,7 @@ final class Wiring {
                 .registerConverter(UUID.class, converter(UUID::fromString))
                 .registerConverter(LocalDate.class, Wiring::date)
                 .registerConverter(Path.class, folder::resolve)
-                .setParameterExceptionHandler((e, arguments) -> failed.code(e))
+                .setParameterExceptionHandler((e, arguments) -> failed.code(Expected.told(e)))
                 .setExecutionExceptionHandler((e, command, result) -> failed.code(e));
     }
 

@@ -29,6 +29,12 @@ class GlobalOptionsTest {
     }
 
     @Test
+    void take_help_for_the_option_of_that_name() {
+        assertThat(GlobalOptions.of("help").rest()).containsExactly("--help");
+        assertThat(GlobalOptions.of("help", "plant", "order").rest()).containsExactly("plant", "order", "--help");
+    }
+
+    @Test
     void name_the_account_when_nobody_is_named() {
         assertThat(GlobalOptions.of("judge").actor()).isEqualTo(SystemAccount.person(System.getProperty("user.name")));
     }

@@ -40,6 +40,9 @@ class WiringTest {
         }
     }
 
+    @Command(name = "scales")
+    static final class Scales {}
+
     @Test
     void calls_a_command_and_prints_utf8() {
         assertThat(run("weigh", "--on", "2026-03-01")).isZero();
@@ -71,9 +74,23 @@ class WiringTest {
         assertThat(run("weigh", "--on", "1970-01-01")).isEqualTo(3);
     }
 
+    @Test
+    void says_which_commands_there_are_where_none_of_them_is_named() {
+        assertThat(run("scales")).isEqualTo(2);
+        assertThat(run("scales", "burn")).isEqualTo(2);
+        assertThat(err.toString(StandardCharsets.UTF_8).lines())
+                .containsExactly(
+                        "wickbench scales: expected one of its commands: level, weigh",
+                        "wickbench scales: expected one of its commands: level, weigh; found 'burn'");
+    }
+
     private int run(String... arguments) {
         CommandLine line = CommandWords.given(new Root(() -> 0));
         line.addSubcommand("weigh", CommandWords.given(new Weigh()));
+        CommandLine scales = CommandWords.given(new Scales());
+        scales.addSubcommand("weigh", CommandWords.given(new Weigh()));
+        scales.addSubcommand("level", CommandWords.given(new Weigh()));
+        line.addSubcommand("scales", scales);
         return Wiring.of(line, streams, Path.of(""), e -> ExitCode.of(e, streams.err(), false))
                 .execute(arguments);
     }

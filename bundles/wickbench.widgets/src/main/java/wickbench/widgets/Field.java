@@ -1,5 +1,6 @@
 package wickbench.widgets;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.layout.GridData;
@@ -17,6 +18,7 @@ public final class Field<C extends Control> {
     private final C control;
     private final Label beside;
     private final Label below;
+    private boolean complained;
 
     /**
      * Ties the parts of a field together.
@@ -30,15 +32,24 @@ public final class Field<C extends Control> {
         this.beside = beside;
         this.below = below;
         nameForReaders();
+        // before any listener of the page, which may complain of the new text at once
+        control.addListener(SWT.Modify, event -> mended());
     }
 
     public C control() {
         return control;
     }
 
-    /** Says below the field what is wrong with it. */
+    /** Says below the field what is wrong with it, until it is filled in anew. */
     public void complain(String text) {
         say(text, Meaning.ALARM);
+        complained = true;
+    }
+
+    private void mended() {
+        if (complained) {
+            clear();
+        }
     }
 
     /** Says below the field what to mind of it, although it can stand. */
@@ -62,6 +73,7 @@ public final class Field<C extends Control> {
     }
 
     private void say(String text, Meaning meaning) {
+        complained = false;
         below.setText(text);
         below.setForeground(theme.color(theme.tone(meaning).ink()));
         show(beside, !text.isEmpty());

@@ -9,26 +9,39 @@ import org.eclipse.swt.widgets.Label;
 /** Words to be minded, with a shape and a wash of their meaning. */
 public final class Note extends Composite {
     private final Theme theme;
-    private final Meaning meaning;
+    private Meaning meaning;
     private final Label words;
 
     public Note(Composite parent, Theme theme, Meaning meaning, String text) {
         super(parent, SWT.NONE);
         this.theme = theme;
         this.meaning = meaning;
-        setBackground(theme.color(theme.tone(meaning).wash()));
         GridLayout layout = new GridLayout(1, false);
         layout.marginLeft = theme.metrics().grid(4);
         layout.marginWidth = theme.metrics().grid(1);
         layout.marginHeight = theme.metrics().grid(1);
         setLayout(layout);
         words = theme.controls().text(this, Type.BODY, text);
-        words.setForeground(theme.color(theme.tone(meaning).ink()));
+        tint();
         addListener(SWT.Paint, event -> {
             int side = theme.px(14);
             ShapePainter.paint(
                     event.gc, theme, shape(), meaning, new Rectangle(theme.px(14), theme.px(10), side, side));
         });
+    }
+
+    /** Says something else, of another meaning. */
+    public void say(Meaning other, String text) {
+        meaning = other;
+        tint();
+        redraw();
+        say(text);
+    }
+
+    private void tint() {
+        setBackground(theme.color(theme.tone(meaning).wash()));
+        words.setBackground(getBackground());
+        words.setForeground(theme.color(theme.tone(meaning).ink()));
     }
 
     public void say(String text) {

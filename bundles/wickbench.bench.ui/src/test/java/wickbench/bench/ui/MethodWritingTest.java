@@ -74,6 +74,11 @@ class MethodWritingTest {
         keys.tab();
         assertThat(seen().words()).anyMatch(text -> text.startsWith("expected minutes and seconds such as 7:30"));
         desk.picture("method-times");
+        next();
+        next();
+        next();
+        assertThat(seen().words()).anyMatch(text -> text.startsWith("It cannot be issued yet. Wrong or missing: "));
+        seen().press("To Times");
 
         // the desk is left, and the draft taken up again
         seen().press("Leave it for later");

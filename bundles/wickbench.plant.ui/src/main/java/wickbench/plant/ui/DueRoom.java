@@ -153,7 +153,10 @@ final class DueRoom extends PlantRoom<DueRoom.Now> {
     private void card(Composite content, DueItem item, SiteTimes times) {
         Controls controls = context.theme().controls();
         Composite card = Fit.wide(controls.card(content, 1));
-        controls.text(card, Type.STRONG, DueTable.about(item));
+        controls.text(
+                card,
+                Type.STRONG,
+                PlantUiWords.get("due.headline", item.rule().line(), DueTable.about(item)));
         Mark mark = DueTable.mark(item.state());
         Fit.wide(new MarkedLine(
                 card,

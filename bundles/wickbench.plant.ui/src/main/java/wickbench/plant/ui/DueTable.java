@@ -20,6 +20,7 @@ record DueTable(SiteTimes times) {
     TableSpec<DueItem> of(Supplier<List<DueItem>> items) {
         List<Column<DueItem>> columns = List.of(
                 Column.<DueItem>marked("state", title("state"), 110, item -> mark(item.state())),
+                text("rule", 110, item -> item.rule().id()),
                 text("line", 60, item -> item.rule().line()),
                 text("about", 190, DueTable::about),
                 text(
@@ -27,9 +28,8 @@ record DueTable(SiteTimes times) {
                         90,
                         item -> PlantUiWords.get(
                                 "due.of", item.missing().size(), item.samples().size())),
-                text("since", 130, item -> times.minute(item.since())),
                 text("by", 130, item -> times.minute(item.by())),
-                text("rule", 150, item -> item.rule().id()));
+                text("since", 130, item -> times.minute(item.since())));
         return new TableSpec<>(
                 "plant.due",
                 PlantUiWords.get("due.name"),

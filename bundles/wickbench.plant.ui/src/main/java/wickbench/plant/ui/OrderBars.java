@@ -73,7 +73,9 @@ final class OrderBars extends Canvas {
         for (int i = 0; i < days.size(); i++) {
             day(gc, days.get(i), theme.px(ROW * i), pixels);
         }
-        legend(gc, theme.px(ROW * days.size()));
+        if (!days.isEmpty()) {
+            legend(gc, theme.px(ROW * days.size()));
+        }
     }
 
     private void day(GC gc, Day day, int y, double pixels) {

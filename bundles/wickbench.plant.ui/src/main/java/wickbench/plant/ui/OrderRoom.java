@@ -117,12 +117,24 @@ final class OrderRoom extends PlantRoom<OrderRoom.Now> {
                             PlantUiWords.get("order.planning"),
                             progress -> DayAsked.plan(doors.book(), line.id(), typed, demands),
                             this::show,
-                            failure -> say(String.valueOf(failure.getMessage())));
+                            failure -> {
+                                nothing();
+                                say(Meaning.ALARM, String.valueOf(failure.getMessage()));
+                            });
         }));
     }
 
-    private void say(String text) {
-        open.ifPresent(now -> now.said().say(text));
+    /** Takes the last plan off: what is shown must be the answer to what is asked. */
+    private void nothing() {
+        open.ifPresent(now -> {
+            now.bars().show(List.of());
+            clear(now.steps().content());
+            now.steps().measure();
+        });
+    }
+
+    private void say(Meaning meaning, String text) {
+        open.ifPresent(now -> now.said().say(meaning, text));
         room.layout(true, true);
         context.ready();
     }
@@ -136,7 +148,7 @@ final class OrderRoom extends PlantRoom<OrderRoom.Now> {
         clear(now.steps().content());
         day.best().ifPresent(best -> steps(now.steps().content(), day, best));
         now.steps().measure();
-        say(day.says());
+        say(day.best().isPresent() ? Meaning.NOTICE : Meaning.CAUTION, day.says());
     }
 
     private void steps(Composite into, DayAsked day, List<Integer> best) {

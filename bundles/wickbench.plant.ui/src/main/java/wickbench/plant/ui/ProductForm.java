@@ -3,7 +3,6 @@ package wickbench.plant.ui;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Text;
 import wickbench.plant.Stated;
@@ -67,10 +66,12 @@ final class ProductForm {
                     parent,
                     stand.context().theme(),
                     before.flatMap(Product::holds).orElse(List.of()),
-                    stand.side()::measure);
+                    () -> {
+                        answer.clear();
+                        stand.side().measure();
+                    });
             return held.control();
         });
-        answer.control().addListener(SWT.Selection, event -> answer.clear());
         form.act(
                 "product.act",
                 stand.may().permission(),

@@ -95,6 +95,7 @@ class PlantFormsTest {
                 .orElseThrow();
         allergen.select(allergen.indexOf("milk"));
         seen.press("Add it");
+        assertThat(seen.says("List at least one allergen")).isFalse();
         desk.picture("plant-product-form");
         seen.press("State it");
         desk.await(() -> said("oat-milk is stated."));
@@ -226,6 +227,7 @@ class PlantFormsTest {
         before.setFocus();
         keys.enter();
         desk.await(() -> seen.says("One before another: these cannot each come before the next: milk, plain"));
+        assertThat(seen.all(OrderBars.class).get(0).inWords()).isEmpty();
         before.setText("");
         seen.field("Made for, min").setText("plain=60, milk=60");
         Text due = seen.field("Finished by, min from the start");
