@@ -57,14 +57,18 @@ public final class BareStart {
 
     /** Third-party bundles that resolve alone: the component runtime, the toolkit of this machine, the database, and their like. */
     private static List<Path> jars(Path repo) throws IOException {
-        String arch = System.getProperty("os.arch").equals("aarch64") ? "x86_64" : "aarch64";
         try (Stream<Path> all = Files.walk(repo)) {
             return all.filter(file -> file.toString().endsWith(".jar"))
-                    .filter(file -> !file.toString().contains("/wickbench.")
-                            && !file.toString().contains(arch))
+                    .filter(file -> !file.toString().contains("/wickbench.") && suits(file.toString()))
                     .sorted()
                     .toList();
         }
+    }
+
+    /** Of the toolkit's fragments, the one for this machine. */
+    private static boolean suits(String jar) {
+        String arch = System.getProperty("os.arch").equals("aarch64") ? "aarch64" : "x86_64";
+        return !jar.matches(".*\\.swt\\.(gtk|win32|cocoa)\\..*") || jar.contains("gtk.linux." + arch);
     }
 
     /** Packs the window's class into a bundle of its own. */

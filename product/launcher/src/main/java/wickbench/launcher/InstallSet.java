@@ -18,7 +18,7 @@ import org.osgi.service.feature.ID;
  *
  * <p>A feature requires others by the mandatory extension {@value #REQUIRES}, a list of feature ids.
  */
-final class InstallSet {
+public final class InstallSet {
 
     static final String REQUIRES = "wickbench-requires";
 
@@ -33,7 +33,18 @@ final class InstallSet {
     }
 
     /** The jars of these features in the order in which they are to be installed; each is there. */
-    static List<Path> of(Product product, List<String> features, Platform platform) throws CannotStart {
+    public static List<Path> of(Product product, List<String> features, Platform platform) throws CannotStart {
+        var set = read(product, features, platform);
+        set.checkPresent();
+        return List.copyOf(set.jars.values());
+    }
+
+    /** The names of these features and of all that they require. */
+    public static List<String> names(Product product, List<String> features) throws CannotStart {
+        return List.copyOf(read(product, features, Platform.here()).visited);
+    }
+
+    private static InstallSet read(Product product, List<String> features, Platform platform) throws CannotStart {
         if (features.isEmpty()) {
             throw new CannotStart("no feature is named; --features takes names with commas between them");
         }
@@ -41,8 +52,7 @@ final class InstallSet {
         for (String name : features) {
             set.add(name);
         }
-        set.checkPresent();
-        return List.copyOf(set.jars.values());
+        return set;
     }
 
     private void add(String name) throws CannotStart {

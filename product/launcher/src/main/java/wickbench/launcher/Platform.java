@@ -4,14 +4,14 @@ import java.util.Locale;
 import java.util.Map;
 
 /** An operating system and a processor, in the words that the features use: {@code linux}, {@code x86_64}. */
-record Platform(String os, String arch) {
+public record Platform(String os, String arch) {
 
-    static Platform here() {
+    public static Platform here() {
         return of(System.getProperty("os.name"), System.getProperty("os.arch"));
     }
 
     /** Takes the names that Java uses. */
-    static Platform of(String osName, String osArch) {
+    public static Platform of(String osName, String osArch) {
         String os = osName.toLowerCase(Locale.ROOT);
         String word = os.startsWith("windows") ? "win32" : os.startsWith("mac") ? "macosx" : os;
         return new Platform(word, osArch.equals("amd64") ? "x86_64" : osArch);
