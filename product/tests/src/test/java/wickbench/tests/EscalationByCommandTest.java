@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,21 +25,34 @@ class EscalationByCommandTest {
     private static final String ONCE = "come in and choose yours";
     private static final int REFUSED = 3;
 
-    /** The sets whose commands are called; the others would only make each of some sixty starts longer. */
-    private static final String[] SETS = {"--features", "bench,ledger"};
+    /** The sets whose commands are called. */
+    private static final List<String> SETS = List.of("base", "bench", "ledger");
+
+    @TempDir
+    static Path caches;
+
+    private static StartedProgram program;
 
     @TempDir
     Path temporary;
 
     private Path home;
-    private Program program;
     private Path profile;
     private String corrected;
+
+    @BeforeAll
+    static void start() throws Exception {
+        program = StartedProgram.of(SETS, caches);
+    }
+
+    @AfterAll
+    static void stop() throws IOException {
+        program.close();
+    }
 
     @BeforeEach
     void found() throws Exception {
         home = temporary.resolve("home");
-        program = new Program(temporary);
         profile = Files.writeString(temporary.resolve("profile.json"), """
                 {"plant": "Feldmark Mill", "zone": "Europe/Vienna", "double_read": 0, "review_days": 7,
                  "outcome_order": ["positive-above-range", "positive", "invalid", "negative"], "retention_years": 2}""");
@@ -63,7 +78,7 @@ class EscalationByCommandTest {
 
     @Test
     void none_passes_beside_an_open_desktop() throws Exception {
-        try (var desktop = HoldingDesktop.open(program, home)) {
+        try (var desktop = HoldingDesktop.open(new Program(temporary), home)) {
             assertThat(passed()).isEmpty();
             assertThat(desktop.process().isAlive()).isTrue();
         }
@@ -147,9 +162,8 @@ class EscalationByCommandTest {
         return String.join("\n", typed) + "\n";
     }
 
-    private Answer as(String who, String typed, String... call) throws IOException, InterruptedException {
-        List<String> line = new ArrayList<>(List.of(SETS));
-        line.addAll(List.of("--home", home.toString(), "--as", who, "--passphrase-stdin"));
+    private Answer as(String who, String typed, String... call) throws ReflectiveOperationException {
+        List<String> line = new ArrayList<>(List.of("--home", home.toString(), "--as", who, "--passphrase-stdin"));
         line.addAll(List.of(call));
         return program.told(typed, line.toArray(String[]::new));
     }

@@ -11,11 +11,13 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The stock room from outside: alone, and beside bench and ledger, by the program as it is shipped. */
+/** The stock room by its commands: alone, and beside bench and ledger. */
 class StockRoomTest {
     private static final Path DEMO = BuiltProduct.folder().resolve("demo");
     private static final ZoneId ZONE = ZoneId.of("Europe/Vienna");
@@ -27,10 +29,25 @@ class StockRoomTest {
     private static final int BAD_INPUT = 2;
 
     @TempDir
+    static Path caches;
+
+    private static StartedPrograms programs;
+
+    @TempDir
     Path temporary;
 
     private String features = STOCK_ONLY;
     private Path home;
+
+    @BeforeAll
+    static void start() {
+        programs = new StartedPrograms(caches);
+    }
+
+    @AfterAll
+    static void stop() throws IOException {
+        programs.close();
+    }
 
     @BeforeEach
     void found() throws Exception {
@@ -220,13 +237,12 @@ class StockRoomTest {
     }
 
     private Answer call(String... arguments) throws Exception {
-        List<String> line =
-                new ArrayList<>(List.of("--features", features, "--home", home.toString(), "--as", "keeper"));
+        List<String> line = new ArrayList<>(List.of("--home", home.toString(), "--as", "keeper"));
         List<String> own = List.of(arguments);
         if (own.contains("--as")) {
             line.subList(line.size() - 2, line.size()).clear();
         }
         line.addAll(own);
-        return new Program(temporary).call(line.toArray(String[]::new));
+        return programs.with(features).call(line.toArray(String[]::new));
     }
 }
