@@ -12,6 +12,7 @@ import org.osgi.framework.BundleContext;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 import wickbench.api.check.Refusal;
 import wickbench.api.command.Desktop;
 import wickbench.api.home.Home;
@@ -19,6 +20,7 @@ import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
+import wickbench.widgets.FileChoice;
 
 /** Opens the window on the home of this program and keeps it until it is closed. */
 @Component
@@ -28,6 +30,7 @@ public final class DesktopWindow implements Desktop {
     private final Places places;
     private final Neighbours neighbours;
     private final News news;
+    private final FileChoice files;
     private volatile Optional<Shell> front = Optional.empty();
 
     @Activate
@@ -36,12 +39,14 @@ public final class DesktopWindow implements Desktop {
             @Reference Home home,
             @Reference Places places,
             @Reference Neighbours neighbours,
-            @Reference News news) {
+            @Reference News news,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) FileChoice files) {
         this.context = context;
         this.home = home;
         this.places = places;
         this.neighbours = neighbours;
         this.news = news;
+        this.files = files;
     }
 
     @Override
@@ -105,7 +110,7 @@ public final class DesktopWindow implements Desktop {
             Display display, Workers workers, Optional<String> page, Optional<PersonId> actor, Future<?> hold) {
         List<String> notices = Collections.synchronizedList(new ArrayList<>());
         LayoutFile layout = new LayoutFile(home.folder().resolve("desk"), workers.writer(), notices::add);
-        Supplies supplies = new Supplies(places, neighbours, workers, new Session(actor), layout);
+        Supplies supplies = new Supplies(places, neighbours, workers, new Session(actor), layout, files);
         Shell shell = new Shell(display);
         Looks looks = layout.recall(Window.LOOKS).map(Looks::of).orElse(Looks.FIRST);
         Window window = new Window(shell, supplies, looks, layout::reset);

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import wickbench.api.person.PersonId;
 import wickbench.widgets.EmptyState;
+import wickbench.widgets.FileChoice;
 import wickbench.widgets.Jobs;
 import wickbench.widgets.Memory;
 import wickbench.widgets.Theme;
@@ -150,6 +151,11 @@ final class OpenPage implements PageContext {
     @Override
     public Memory memory() {
         return means.supplies().memory();
+    }
+
+    @Override
+    public FileChoice files() {
+        return means.supplies().files();
     }
 
     @Override

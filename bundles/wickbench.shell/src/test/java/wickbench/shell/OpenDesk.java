@@ -23,7 +23,8 @@ final class OpenDesk implements AutoCloseable {
     }
 
     OpenDesk(Places places, Neighbours neighbours) {
-        supplies = new Supplies(places, neighbours, workers, session, Forgetful.FORGETFUL);
+        supplies =
+                new Supplies(places, neighbours, workers, session, Forgetful.FORGETFUL, question -> Optional.empty());
         window = new Window(shell, supplies, Looks.FIRST, () -> {});
         display.setRuntimeExceptionHandler(window::broken);
         Keys.listen(display, new WindowKeys(window));

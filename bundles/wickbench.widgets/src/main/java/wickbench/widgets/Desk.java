@@ -11,4 +11,7 @@ public interface Desk {
     Jobs jobs();
 
     Memory memory();
+
+    /** Returns how a person is asked for a file. */
+    FileChoice files();
 }

@@ -11,7 +11,6 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Table;
 
 /**
@@ -146,14 +145,7 @@ public final class TableKit<T> {
 
     /** Asks for a file and exports into it. */
     public void export() {
-        FileDialog dialog = new FileDialog(table.getShell(), SWT.SAVE);
-        dialog.setFilterExtensions(new String[] {"*.csv"});
-        dialog.setFileName(spec.id().replace('.', '-') + ".csv");
-        dialog.setOverwrite(true);
-        String chosen = dialog.open();
-        if (chosen != null) {
-            export(Path.of(chosen));
-        }
+        desk.files().save(spec.id().replace('.', '-') + ".csv", "*.csv").ifPresent(this::export);
     }
 
     /** Writes all rows that pass the filter, with the columns shown and in their order, as CSV. */

@@ -94,6 +94,11 @@ final class Ui implements Desk, Jobs, Memory, AutoCloseable {
     }
 
     @Override
+    public FileChoice files() {
+        return question -> Optional.empty();
+    }
+
+    @Override
     public <T> Job run(String what, Work<T> work, Consumer<? super T> done) {
         return run(what, work, done, e -> {
             throw new AssertionError(what, e);

@@ -63,6 +63,18 @@ class LawsTest {
     }
 
     @Test
+    void files_are_asked_for_through_one_door() {
+        hold(
+                noClasses()
+                        .that()
+                        .doNotHaveFullyQualifiedName("wickbench.shell.SystemDialogs")
+                        .should()
+                        .dependOnClassesThat()
+                        .haveNameMatching("org.eclipse.swt.widgets.(File|Directory)Dialog"),
+                "no test can press a button of the system's dialogs");
+    }
+
+    @Test
     void no_package_stands_in_a_cycle() {
         hold(
                 slices().matching("wickbench.(**)").should().beFreeOfCycles(),

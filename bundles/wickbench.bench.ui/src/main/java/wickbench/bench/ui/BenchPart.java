@@ -9,7 +9,6 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.FileDialog;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.person.Person;
 import wickbench.bench.run.Run;
@@ -94,13 +93,10 @@ final class BenchPart implements PagePart {
     }
 
     private void choose() {
-        FileDialog dialog = new FileDialog(page.getShell(), SWT.OPEN);
-        dialog.setText(BenchUiWords.get("sheet.choose"));
-        dialog.setFilterExtensions(new String[] {"*.csv;*.txt;*.tsv", "*"});
-        String chosen = dialog.open();
-        if (chosen != null) {
-            show(chosen);
-        }
+        context.files()
+                .open(BenchUiWords.get("sheet.choose"), "*.csv;*.txt;*.tsv", "*")
+                .map(Path::toString)
+                .ifPresent(this::show);
     }
 
     /** Goes to a stage of the run under way, to a strip of it as {@code strip:3}, or opens the sheet with this path. */

@@ -3,8 +3,6 @@ package wickbench.bench.ui;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import wickbench.api.authority.Passphrase;
 import wickbench.api.check.Checked;
@@ -25,10 +23,7 @@ record MethodActs(PageContext context, MethodDoors doors, Shell window) {
 
     /** Lets the person choose a file, and reads it. */
     void choose(Consumer<Draft> then) {
-        FileDialog dialog = new FileDialog(window, SWT.OPEN);
-        dialog.setFilterExtensions(new String[] {"*.json", "*"});
-        dialog.setText(BenchUiWords.get("methods.choose"));
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(file -> read(file, then));
+        context.files().open(BenchUiWords.get("methods.choose"), "*.json", "*").ifPresent(file -> read(file, then));
     }
 
     void read(Path file, Consumer<Draft> then) {

@@ -53,7 +53,7 @@ record MethodDetail(
     }
 
     private MethodButtons buttons() {
-        MethodPaperActs papers = new MethodPaperActs(context, doors.papers(), acts.window());
+        MethodPaperActs papers = new MethodPaperActs(context, doors.papers());
         return new MethodButtons(
                 context, known, renew, method -> acts.withdraw(known, method, again), this::verify, papers);
     }

@@ -1,11 +1,7 @@
 package wickbench.bench.ui;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.function.Function;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.FileDialog;
-import org.eclipse.swt.widgets.Shell;
 import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.api.report.Report;
@@ -14,7 +10,7 @@ import wickbench.shell.PageContext;
 import wickbench.widgets.Job;
 
 /** Prints a method's bench card and what shows that it works. */
-record MethodPaperActs(PageContext context, MethodPapers papers, Shell window) {
+record MethodPaperActs(PageContext context, MethodPapers papers) {
     void card(Method method) {
         choose(
                 method.ref().id() + "-card.pdf",
@@ -28,11 +24,7 @@ record MethodPaperActs(PageContext context, MethodPapers papers, Shell window) {
     }
 
     private void choose(String name, Function<Path, Job> then) {
-        FileDialog dialog = new FileDialog(window, SWT.SAVE);
-        dialog.setFilterExtensions(new String[] {"*.pdf"});
-        dialog.setFileName(name);
-        dialog.setOverwrite(true);
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(then::apply);
+        context.files().save(name, "*.pdf").ifPresent(then::apply);
     }
 
     Job print(Function<MethodId, Report> paper, MethodId id, Path file) {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.dnd.DropTarget;
 import org.eclipse.swt.dnd.DropTargetAdapter;
@@ -17,7 +16,6 @@ import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.EntryRef;
@@ -65,10 +63,9 @@ final class StripPhotos {
     }
 
     void choose() {
-        FileDialog dialog = new FileDialog(words.getShell(), SWT.OPEN);
-        dialog.setText(FlowWords.get("photo.title"));
-        dialog.setFilterExtensions(new String[] {"*.jpg;*.jpeg;*.png", "*"});
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::add);
+        context.files()
+                .open(FlowWords.get("photo.title"), "*.jpg;*.jpeg;*.png", "*")
+                .ifPresent(this::add);
     }
 
     void add(Path file) {

@@ -117,7 +117,7 @@ class VerifyingTest {
     }
 
     private void print(String card, String evidence) throws IOException {
-        MethodPaperActs papers = new MethodPaperActs(desk, house.doors().papers(), desk.shell());
+        MethodPaperActs papers = new MethodPaperActs(desk, house.doors().papers());
         Path to = Files.createDirectories(Path.of("target/pictures"));
         papers.print(house.doors().papers()::card, EGG, to.resolve(card));
         papers.print(house.doors().papers()::evidence, EGG, to.resolve(evidence));

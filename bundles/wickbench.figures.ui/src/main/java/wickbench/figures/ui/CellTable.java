@@ -6,13 +6,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import wickbench.api.check.BadInput;
 import wickbench.figures.sums.KeptSum;
@@ -100,12 +98,9 @@ final class CellTable {
     }
 
     private void open() {
-        FileDialog dialog = new FileDialog(complaint.getShell(), SWT.OPEN);
-        dialog.setFilterExtensions(new String[] {"*.csv;*.tsv;*.txt", "*.*"});
-        String chosen = dialog.open();
-        if (chosen != null) {
-            open(Path.of(chosen));
-        }
+        context.files()
+                .open(FiguresUiWords.get("table.choose"), "*.csv;*.tsv;*.txt", "*")
+                .ifPresent(this::open);
     }
 
     /** Reads a file behind the screen and shows what is in it. */

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.journal.Comparison;
 import wickbench.shell.PageContext;
@@ -60,12 +59,9 @@ final class ComparePanel {
     }
 
     private void choosePicture() {
-        FileDialog dialog = new FileDialog(panel.content().getShell(), SWT.OPEN);
-        dialog.setFilterExtensions(new String[] {"*.png;*.jpg;*.jpeg;*.gif;*.bmp", "*.*"});
-        String chosen = dialog.open();
-        if (chosen != null) {
-            read(Path.of(chosen));
-        }
+        context.files()
+                .open(JournalUiWords.get("compare.choose"), "*.png;*.jpg;*.jpeg;*.gif;*.bmp", "*")
+                .ifPresent(this::read);
     }
 
     /** Reads the code in a picture, shows its text in the field, and compares it. */

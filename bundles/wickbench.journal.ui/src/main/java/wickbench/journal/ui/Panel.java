@@ -7,7 +7,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import wickbench.shell.PageContext;
@@ -67,15 +66,16 @@ final class Panel {
 
     /** Adds a button that lets a person choose a folder for a field. */
     void chooser(String key, Field<Text> field) {
-        button(key, () -> {
-            DirectoryDialog dialog = new DirectoryDialog(card.getShell(), SWT.OPEN);
-            dialog.setFilterPath(field.control().getText());
-            String chosen = dialog.open();
-            if (chosen != null) {
-                field.control().setText(chosen);
-                field.clear();
-            }
-        });
+        button(
+                key,
+                () -> context.files()
+                        .folder(
+                                JournalUiWords.get("folder.choose"),
+                                field.control().getText())
+                        .ifPresent(chosen -> {
+                            field.control().setText(chosen.toString());
+                            field.clear();
+                        }));
     }
 
     /** Reads a folder; says below the field what is wrong with it. */

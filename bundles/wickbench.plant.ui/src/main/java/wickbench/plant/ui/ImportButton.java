@@ -1,11 +1,8 @@
 package wickbench.plant.ui;
 
 import java.nio.file.Path;
-import java.util.Optional;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import wickbench.api.authority.Act;
 import wickbench.api.authority.Actor;
 import wickbench.shell.PageContext;
@@ -14,15 +11,12 @@ import wickbench.shell.PageContext;
 record ImportButton(PageContext context, PlantDoors doors, Runnable done) {
 
     void into(Composite parent) {
-        context.theme().controls().button(parent, PlantUiWords.get("import.verb"), () -> choose(parent));
+        context.theme().controls().button(parent, PlantUiWords.get("import.verb"), this::choose);
         ((GridLayout) parent.getLayout()).numColumns = 1;
     }
 
-    private void choose(Composite parent) {
-        FileDialog dialog = new FileDialog(parent.getShell(), SWT.OPEN);
-        dialog.setText(PlantUiWords.get("import.title"));
-        dialog.setFilterExtensions(new String[] {"*.json", "*"});
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::read);
+    private void choose() {
+        context.files().open(PlantUiWords.get("import.title"), "*.json", "*").ifPresent(this::read);
     }
 
     /** Reads a file, all of it or none. */

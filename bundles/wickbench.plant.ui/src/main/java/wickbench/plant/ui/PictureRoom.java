@@ -6,11 +6,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import wickbench.api.authority.Act;
 import wickbench.api.authority.Actor;
 import wickbench.api.method.MethodId;
@@ -210,10 +208,9 @@ final class PictureRoom extends PlantRoom<PictureRoom.Now> {
     }
 
     private void choose() {
-        FileDialog dialog = new FileDialog(room.getShell(), SWT.OPEN);
-        dialog.setText(PlantUiWords.get("picture.choose-file"));
-        dialog.setFilterExtensions(new String[] {"*.png;*.jpg;*.jpeg", "*"});
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::read);
+        context.files()
+                .open(PlantUiWords.get("picture.choose-file"), "*.png;*.jpg;*.jpeg", "*")
+                .ifPresent(this::read);
     }
 
     /** Takes a floor picture in. */

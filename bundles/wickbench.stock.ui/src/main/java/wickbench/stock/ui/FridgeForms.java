@@ -9,10 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.authority.Act;
 import wickbench.api.check.BadInput;
@@ -59,10 +57,8 @@ final class FridgeForms {
 
     /** Lets the person choose a logger's file. */
     void choose(Fridge fridge) {
-        FileDialog dialog = new FileDialog(side.content().getShell(), SWT.OPEN);
-        dialog.setFilterExtensions(new String[] {"*.csv;*.txt;*.tsv", "*"});
-        dialog.setText(StockUiWords.get("import.choose"));
-        read(fridge, Optional.ofNullable(dialog.open()).orElse(""), "");
+        Optional<Path> chosen = context.files().open(StockUiWords.get("import.choose"), "*.csv;*.txt;*.tsv", "*");
+        read(fridge, chosen.map(Path::toString).orElse(""), "");
     }
 
     /** Shows the form; what the file itself does not tell is asked in it, one question after the other. */

@@ -1,10 +1,6 @@
 package wickbench.stock.ui;
 
 import java.nio.file.Path;
-import java.util.Optional;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.FileDialog;
-import org.eclipse.swt.widgets.Shell;
 import wickbench.api.authority.Act;
 import wickbench.api.authority.Permission;
 import wickbench.shell.PageContext;
@@ -13,13 +9,11 @@ import wickbench.shell.PageContext;
 final class KitForms {
     private final PageContext context;
     private final StockDoors doors;
-    private final Shell window;
     private final Runnable done;
 
-    KitForms(PageContext context, StockDoors doors, Shell window, Runnable done) {
+    KitForms(PageContext context, StockDoors doors, Runnable done) {
         this.context = context;
         this.doors = doors;
-        this.window = window;
         this.done = done;
     }
 
@@ -29,10 +23,7 @@ final class KitForms {
             context.say(denied.text());
             return;
         }
-        FileDialog dialog = new FileDialog(window, SWT.OPEN);
-        dialog.setFilterExtensions(new String[] {"*.json", "*"});
-        dialog.setText(StockUiWords.get("kit.choose"));
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(file -> define(file, rights));
+        context.files().open(StockUiWords.get("kit.choose"), "*.json", "*").ifPresent(file -> define(file, rights));
     }
 
     void define(Path file, Rights rights) {

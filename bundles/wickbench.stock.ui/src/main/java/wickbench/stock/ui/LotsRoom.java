@@ -43,7 +43,7 @@ final class LotsRoom implements Room {
         this.doors = doors;
         desk = new LotDesk(doors);
         room = context.theme().controls().box(parent, 1);
-        kits = new KitForms(context, doors, room.getShell(), this::reload);
+        kits = new KitForms(context, doors, this::reload);
         reload();
     }
 

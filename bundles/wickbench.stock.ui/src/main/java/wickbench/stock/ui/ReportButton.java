@@ -1,26 +1,21 @@
 package wickbench.stock.ui;
 
 import java.nio.file.Path;
-import java.util.Optional;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import wickbench.shell.PageContext;
 
 /** Prints how the stock room stands. */
 record ReportButton(PageContext context, StockDoors doors) {
     void into(Composite actions) {
         ((GridLayout) actions.getLayout()).numColumns = 1;
-        context.theme().controls().button(actions, StockUiWords.get("report.open"), () -> choose(actions));
+        context.theme().controls().button(actions, StockUiWords.get("report.open"), this::choose);
     }
 
-    private void choose(Composite actions) {
-        FileDialog dialog = new FileDialog(actions.getShell(), SWT.SAVE);
-        dialog.setFilterExtensions(new String[] {"*.pdf", "*.xlsx", "*.csv", "*"});
-        dialog.setFileName(StockUiWords.get("report.file"));
-        dialog.setOverwrite(true);
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::print);
+    private void choose() {
+        context.files()
+                .save(StockUiWords.get("report.file"), "*.pdf", "*.xlsx", "*.csv", "*")
+                .ifPresent(this::print);
     }
 
     void print(Path file) {

@@ -7,7 +7,6 @@ import java.util.UUID;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.lot.LotId;
@@ -149,12 +148,10 @@ final class TraceRoom implements Room {
     }
 
     private void choose() {
-        FileDialog dialog = new FileDialog(room.getShell(), SWT.SAVE);
-        dialog.setFilterExtensions(new String[] {"*.pdf", "*.csv", "*.xlsx", "*"});
-        dialog.setFileName(
-                StockUiWords.get("trace.file", shown.orElseThrow().subject().replaceAll("[^A-Za-z0-9-]", "_")));
-        dialog.setOverwrite(true);
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::print);
+        String subject = shown.orElseThrow().subject().replaceAll("[^A-Za-z0-9-]", "_");
+        context.files()
+                .save(StockUiWords.get("trace.file", subject), "*.pdf", "*.csv", "*.xlsx", "*")
+                .ifPresent(this::print);
     }
 
     /** Writes the recall list; the ending of the name chooses its form. */

@@ -3,9 +3,12 @@ package wickbench.testing.ui;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -20,6 +23,8 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import wickbench.api.person.PersonId;
 import wickbench.shell.PageContext;
+import wickbench.widgets.FileChoice;
+import wickbench.widgets.FileQuestion;
 import wickbench.widgets.Jobs;
 import wickbench.widgets.Memory;
 import wickbench.widgets.Metrics;
@@ -35,6 +40,8 @@ public final class TestDesk implements PageContext, AutoCloseable {
     private final TestJobs jobs = new TestJobs(shell, this::failed);
     private final Memory memory = new TestMemory();
     private final List<String> said = new ArrayList<>();
+    private final Queue<Path> answers = new ArrayDeque<>();
+    private final List<FileQuestion> asked = new ArrayList<>();
     private final List<Consumer<Optional<PersonId>>> actorListeners = new ArrayList<>();
     private final Theme theme;
     private Optional<PersonId> actor;
@@ -143,6 +150,24 @@ public final class TestDesk implements PageContext, AutoCloseable {
     @Override
     public Memory memory() {
         return memory;
+    }
+
+    @Override
+    public FileChoice files() {
+        return question -> {
+            asked.add(question);
+            return Optional.of(Objects.requireNonNull(answers.poll(), () -> "nobody answers " + question));
+        };
+    }
+
+    /** Answers the next question for a file. */
+    public void answer(Path file) {
+        answers.add(file);
+    }
+
+    /** Returns for which files the page asked. */
+    public List<FileQuestion> asked() {
+        return asked;
     }
 
     @Override

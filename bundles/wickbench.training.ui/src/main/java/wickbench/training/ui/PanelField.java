@@ -50,7 +50,9 @@ final class PanelField {
                 .button(
                         row,
                         TrainingUiWords.get("panel.choose"),
-                        () -> SaveFile.choose(room.getShell(), "*.csv", "*").ifPresent(this::open));
+                        () -> context.files()
+                                .open(TrainingUiWords.get("panel.choose-file"), "*.csv", "*")
+                                .ifPresent(this::open));
     }
 
     private void typed() {

@@ -125,17 +125,17 @@ final class PersonFile {
                 .button(
                         row,
                         TrainingUiWords.get("file.certificate"),
-                        () -> print(
-                                room, said, "certificate", () -> doors.papers().certificate(record, doors.now())));
+                        () -> print(said, "certificate", () -> doors.papers().certificate(record, doors.now())));
         theme.controls()
                 .button(
                         row,
                         TrainingUiWords.get("file.print"),
-                        () -> print(room, said, "person", () -> doors.papers().person(record)));
+                        () -> print(said, "person", () -> doors.papers().person(record)));
     }
 
-    private void print(Composite room, SaidLine said, String what, java.util.function.Supplier<Report> report) {
-        SaveFile.ask(room.getShell(), person.value() + "-" + what + ".pdf", "*.pdf", "*.xlsx", "*.csv")
+    private void print(SaidLine said, String what, java.util.function.Supplier<Report> report) {
+        context.files()
+                .save(person.value() + "-" + what + ".pdf", "*.pdf", "*.xlsx", "*.csv")
                 .ifPresent(file ->
                         SaveFile.write(context, file, () -> doors.papers().print(report.get(), file), said::refuse));
     }

@@ -32,7 +32,8 @@ record PreparedRound(PageContext context, TrainingDoors doors, Runnable done) {
                 .mainButton(
                         row,
                         TrainingUiWords.get("prepared.labels"),
-                        () -> SaveFile.ask(room.getShell(), id + "-labels.csv", "*.csv")
+                        () -> context.files()
+                                .save(id + "-labels.csv", "*.csv")
                                 .ifPresent(file -> SaveFile.write(
                                         context,
                                         file,
@@ -42,7 +43,7 @@ record PreparedRound(PageContext context, TrainingDoors doors, Runnable done) {
                 .button(
                         row,
                         TrainingUiWords.get("round.blank"),
-                        () -> new RoundPapers(context, doors, said).blank(room.getShell(), prepared.round()));
+                        () -> new RoundPapers(context, doors, said).blank(prepared.round()));
         theme.controls().button(row, TrainingUiWords.get("prepared.done"), done);
         labels.setFocus();
     }

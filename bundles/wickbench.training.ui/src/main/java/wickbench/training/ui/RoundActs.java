@@ -58,7 +58,7 @@ final class RoundActs {
             case CLOSED -> score(row, round);
             case SCORED -> seen(row, round);
         }
-        theme.controls().button(row, TrainingUiWords.get("round.report"), () -> papers.report(row.getShell(), whole));
+        theme.controls().button(row, TrainingUiWords.get("round.report"), () -> papers.report(whole));
         reasons.stream().distinct().forEach(reason -> theme.controls().text(notes, Type.SMALL, reason));
     }
 
@@ -74,7 +74,7 @@ final class RoundActs {
                 !callers.isEmpty(),
                 "",
                 () -> forms.sheet(round, callers, kept -> done(TrainingUiWords.get("round.sheet.done", kept.id()))));
-        button(row, "round.blank", true, "", () -> papers.blank(row.getShell(), round));
+        button(row, "round.blank", true, "", () -> papers.blank(round));
         button(row, "round.close", keeps(), denied(known.site().rights().keep()), () -> close(round));
     }
 

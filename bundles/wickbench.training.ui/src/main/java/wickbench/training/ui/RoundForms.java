@@ -40,7 +40,8 @@ record RoundForms(PageContext context, TrainingDoors doors, RoundList.Known know
                 .button(
                         form.card(),
                         TrainingUiWords.get("sheet.choose"),
-                        () -> SaveFile.choose(room.getShell(), "*.csv", "*")
+                        () -> context.files()
+                                .open(TrainingUiWords.get("sheet.choose-file"), "*.csv", "*")
                                 .ifPresent(chosen -> file.control().setText(chosen.toString())));
         form.act(
                 TrainingUiWords.get("sheet.keep"),
