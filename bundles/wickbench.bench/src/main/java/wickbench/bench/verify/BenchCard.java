@@ -37,7 +37,10 @@ record BenchCard(Method method, List<Verified> verified, List<Shown> shown, List
         sections.add(new Section.Paragraph(word("insert-governs")));
         verified(sections);
         return new Report(
-                word("title", method.title(), method.ref().id(), method.ref().version()), sections, drawnFrom);
+                word("title", method.title(), method.ref().id(), method.ref().version()),
+                sections,
+                Report.Paper.ONE_PAGE,
+                drawnFrom);
     }
 
     private void format(List<Section> sections) {

@@ -6,8 +6,12 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import wickbench.report.ReportWords;
 
-/** Head and foot of a page. */
-record Frame(Chrome chrome, String title) implements Pages.Surround {
+/**
+ * Head and foot of a page.
+ *
+ * @param longer how much longer than A4 the page is, downwards
+ */
+record Frame(Chrome chrome, String title, double longer) implements Pages.Surround {
     /** The codes of more stations than these stand at the end of the report, not on each page. */
     static final int WITH_CODES = 2;
 
@@ -19,9 +23,9 @@ record Frame(Chrome chrome, String title) implements Pages.Surround {
     private static final double GAP = 6;
     private static final Color SIMULATED = new Color(0x8A2F63);
 
-    /** Returns how high the foot of each page is. */
+    /** Returns how far above the end of A4 the foot of each page begins. */
     double footer() {
-        return EDGE_BELOW + cautionHeight() + GAP + sealsHeight() + GAP;
+        return EDGE_BELOW + cautionHeight() + GAP + sealsHeight() + GAP - longer;
     }
 
     @Override
@@ -59,7 +63,7 @@ record Frame(Chrome chrome, String title) implements Pages.Surround {
         double top = PDRectangle.A4.getHeight() - footer() + GAP;
         pen.line(Pages.LEFT, top, Pages.RIGHT, 0.5, Style.EDGE);
         seals(pen, top + GAP / 2);
-        double caution = PDRectangle.A4.getHeight() - EDGE_BELOW - cautionHeight();
+        double caution = PDRectangle.A4.getHeight() + longer - EDGE_BELOW - cautionHeight();
         for (String line : pen.lines(ReportWords.get("pdf.caution"), Pages.WIDTH, Style.SMALL)) {
             pen.text(line, Pages.LEFT, caution, Style.SMALL);
             caution += Style.SMALL.leading();

@@ -7,6 +7,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.util.Matrix;
 
 /** The pages of a document as they fill from above; lengths in points. */
 final class Pages {
@@ -87,6 +88,19 @@ final class Pages {
             try (PDPageContentStream over =
                     new PDPageContentStream(document, all.get(i), PDPageContentStream.AppendMode.APPEND, true, true)) {
                 surround.draw(new Pen(over, faces), i + 1, all.size());
+            }
+        }
+    }
+
+    /** Makes pages that are longer than A4 smaller until they fit. */
+    void shrink(double longer) throws IOException {
+        PDRectangle paper = PDRectangle.A4;
+        float scale = (float) (paper.getHeight() / (paper.getHeight() + longer));
+        Matrix smaller = new Matrix(scale, 0, 0, scale, paper.getWidth() * (1 - scale) / 2, (float) (scale * longer));
+        for (PDPage page : all) {
+            try (PDPageContentStream before =
+                    new PDPageContentStream(document, page, PDPageContentStream.AppendMode.PREPEND, true)) {
+                before.transform(smaller);
             }
         }
     }

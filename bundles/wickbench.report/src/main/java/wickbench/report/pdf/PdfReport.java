@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import wickbench.api.report.Report;
+import wickbench.api.report.Report.Paper;
 import wickbench.api.report.Section;
 import wickbench.report.ReportWords;
 import wickbench.report.text.ScreenFonts;
@@ -22,23 +23,50 @@ final class PdfReport {
     private static final int LONGEST_TITLE = 200;
     private static final double SOME_LINES = 40;
 
+    /** By how much a page that is to hold everything grows until it does. */
+    private static final double LONGER = 40;
+
+    /** Longer, and it would be smaller than seven tenths and hard to read. */
+    private static final double LONGEST = 360;
+
     private Optional<FigurePrint> figures = Optional.empty();
 
     /** @param printedAt milliseconds since 1970 UTC */
     void print(Report report, Chrome chrome, long printedAt, OutputStream out) throws IOException {
+        double longer = 0;
+        while (report.paper() == Paper.ONE_PAGE && longer <= LONGEST && pages(report, chrome, longer) > 1) {
+            longer += LONGER;
+        }
         try (PDDocument document = new PDDocument()) {
-            Faces faces = Faces.of(document);
-            Frame frame = new Frame(chrome, report.title());
-            Pages pages = new Pages(document, faces, frame.footer());
-            new TextPrint(pages).title(report.title());
-            sections(report.sections(), pages);
-            if (chrome.seals().size() > Frame.WITH_CODES) {
-                seals(chrome, pages);
-            }
-            pages.around(frame);
+            Faces faces = lay(report, chrome, longer > LONGEST ? 0 : longer, document);
             describe(document, faces.face(Typeface.PLAIN).visible().atMost(report.title(), LONGEST_TITLE), printedAt);
             document.save(out);
         }
+    }
+
+    private int pages(Report report, Chrome chrome, double longer) throws IOException {
+        try (PDDocument document = new PDDocument()) {
+            lay(report, chrome, longer, document);
+            return document.getNumberOfPages();
+        }
+    }
+
+    /** @param longer how much longer than A4 a page is before it is made smaller */
+    private Faces lay(Report report, Chrome chrome, double longer, PDDocument document) throws IOException {
+        Faces faces = Faces.of(document);
+        Frame frame = new Frame(chrome, report.title(), longer);
+        figures = Optional.empty();
+        Pages pages = new Pages(document, faces, frame.footer());
+        new TextPrint(pages).title(report.title());
+        sections(report.sections(), pages);
+        if (chrome.seals().size() > Frame.WITH_CODES) {
+            seals(chrome, pages);
+        }
+        pages.around(frame);
+        if (longer > 0) {
+            pages.shrink(longer);
+        }
+        return faces;
     }
 
     private void sections(List<Section> sections, Pages pages) throws IOException {
@@ -47,9 +75,7 @@ final class PdfReport {
                 new TextPrint(pages).heading(heading.text(), i + 1 < sections.size() ? least(sections.get(i + 1)) : 0);
             } else if (sections.get(i) instanceof Section.StripFigure strip) {
                 List<Section.StripFigure> abreast = new ArrayList<>(List.of(strip));
-                while (abreast.size() < StripPrint.ABREAST
-                        && i + 1 < sections.size()
-                        && sections.get(i + 1) instanceof Section.StripFigure next) {
+                while (i + 1 < sections.size() && sections.get(i + 1) instanceof Section.StripFigure next) {
                     abreast.add(next);
                     i++;
                 }

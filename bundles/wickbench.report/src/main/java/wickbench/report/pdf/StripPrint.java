@@ -14,13 +14,25 @@ import wickbench.api.report.Section.StripFigure;
 import wickbench.reading.ReadingWords;
 import wickbench.report.ReportWords;
 
-/** Prints strips, two side by side: housing, port, window and lines, and beside each line what was seen of it. */
+/**
+ * Prints strips: housing, port, window and lines.
+ *
+ * <p>One or two that follow one another stand side by side with words beside each line. More are patterns to be compared: small,
+ * in rows, with the marks alone beside their lines.
+ */
 record StripPrint(Pages pages) {
     /** How high strips with their titles are. */
     static final double WHOLE = 180;
-    /** How many stand side by side. */
-    static final int ABREAST = 2;
 
+    /** How many stand side by side with words. */
+    private static final int ABREAST = 2;
+
+    /** How many stand side by side with their marks alone. */
+    private static final int SMALL_ABREAST = 8;
+
+    private static final double SMALL_WHOLE = 122;
+    private static final double SMALL_BODY = 30;
+    private static final double SMALL_SCALE = 0.6;
     private static final double HEIGHT = 142;
     private static final double INDENT = 46;
     private static final double WIDTH = 46;
@@ -35,8 +47,14 @@ record StripPrint(Pages pages) {
     private static final Color FAINT_DYE = new Color(0xD5B3C2);
     private static final Color GHOST = new Color(0x6B7782);
 
-    /** @param figures at most as many as stand side by side */
+    /** @param figures all that follow one another */
     void print(List<StripFigure> figures) throws IOException {
+        if (figures.size() > ABREAST) {
+            for (int i = 0; i < figures.size(); i += SMALL_ABREAST) {
+                small(figures.subList(i, Math.min(figures.size(), i + SMALL_ABREAST)));
+            }
+            return;
+        }
         pages.need(WHOLE);
         double column = Pages.WIDTH / ABREAST;
         for (int i = 0; i < figures.size(); i++) {
@@ -60,6 +78,41 @@ record StripPrint(Pages pages) {
             words(figure, lines.get(i), left + INDENT, top + middle);
         }
         canvas.dispose();
+    }
+
+    private void small(List<StripFigure> figures) throws IOException {
+        pages.need(SMALL_WHOLE);
+        double column = Pages.WIDTH / SMALL_ABREAST;
+        for (int i = 0; i < figures.size(); i++) {
+            small(figures.get(i), Pages.LEFT + i * column, column - 4);
+        }
+        pages.down(SMALL_WHOLE);
+    }
+
+    private void small(StripFigure figure, double left, double width) throws IOException {
+        Pen pen = pages.pen();
+        double line = pages.top();
+        for (String part : pen.lines(figure.title(), width, Style.HEAD)) {
+            pen.text(part, left, line, Style.HEAD);
+            line += Style.HEAD.leading();
+        }
+        double top = pages.top() + SMALL_BODY;
+        double indent = (width - WIDTH * SMALL_SCALE) / 2;
+        PdfCanvas canvas = pen.canvas(left + indent, top, SMALL_SCALE);
+        body(canvas);
+        List<LineRole> lines = figure.strip().format().lines();
+        for (int i = 0; i < lines.size(); i++) {
+            double middle = WINDOW_TOP + WINDOW_HEIGHT * (i + 0.5) / lines.size();
+            line(canvas, figure.strip().lines().get(lines.get(i)), middle);
+            double at = top + middle * SMALL_SCALE - Style.SMALL.leading() / 2;
+            String mark = pen.fitting(mark(figure, lines.get(i)), indent - 3, Style.SMALL);
+            pen.textToRight(mark, left + indent - 2, at, Style.SMALL);
+        }
+        canvas.dispose();
+    }
+
+    private static String mark(StripFigure figure, LineRole role) {
+        return figure.marks().getOrDefault(role, ReportWords.get("pdf.strip.mark." + role.code()));
     }
 
     private static void body(Graphics2D canvas) {
@@ -113,7 +166,7 @@ record StripPrint(Pages pages) {
         Pen pen = pages.pen();
         pen.line(left - 8, y, left - 1, 0.5, Style.EDGE);
         pen.line(left + WIDTH + 1, y, left + WIDTH + 10, 0.5, Style.EDGE);
-        String mark = figure.marks().getOrDefault(role, ReportWords.get("pdf.strip.mark." + role.code()));
+        String mark = mark(figure, role);
         double top = y - Style.STRONG.leading() / 2;
         pen.textToRight(pen.fitting(mark, INDENT - 12, Style.STRONG), left - 11, top, Style.STRONG);
         Seen seen = figure.strip().lines().get(role);

@@ -173,6 +173,31 @@ class PdfReportTest {
         assertThat(marginsAreClear(pdf.page(1))).isTrue();
     }
 
+    @Test
+    void a_card_is_made_smaller_until_it_goes_on_one_page_and_what_could_not_be_read_then_takes_more()
+            throws Exception {
+        Poppler card = printed("card", card(45), seals(1));
+        assertThat(card.pages()).isOne();
+        assertThat(card.text()).contains("Step 0.", "Step 44.", "The insert governs.", "Page 1 of 1");
+        assertThat(card.code(1)).contains("station-1");
+        assertThat(marginsAreClear(card.page(1))).isTrue();
+        assertThat(printed("book", card(200), seals(1)).pages()).isGreaterThan(2);
+    }
+
+    private static Report card(int steps) {
+        List<Section> sections = new ArrayList<>();
+        IntStream.range(0, 8)
+                .forEach(i -> sections.add(new Section.StripFigure(
+                        "Invalid, a sign: hold", Plant.strip(Seen.SEEN, Seen.NOT_SEEN), Map.of())));
+        sections.add(Table.of(
+                List.of("No.", "What is done"),
+                IntStream.range(0, steps)
+                        .mapToObj(i -> List.of("" + i, "Step " + i + "."))
+                        .toList()));
+        sections.add(new Section.Paragraph("The insert governs."));
+        return new Report("Card", sections, Report.Paper.ONE_PAGE, List.of());
+    }
+
     static Report everything() {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section.Paragraph(
