@@ -34,6 +34,7 @@ import wickbench.api.reading.Severity;
  * @param corrected whether it stands by one of them, which asks for a signature
  * @param signed who signed the statement by which it stands; empty when nobody did
  * @param stands the entry of the statement by which it stands
+ * @param waits since when a review of it was or is waited for: recorded, or corrected after a review
  * @param reviewed who reviewed that statement first; empty while nobody has
  */
 public record ResultRow(
@@ -67,4 +68,5 @@ public record ResultRow(
         boolean corrected,
         Optional<Signed> signed,
         UUID stands,
+        Instant waits,
         Optional<Review> reviewed) {}

@@ -42,8 +42,8 @@ public interface Results {
     /** Returns the result that this entry recorded or corrected. */
     Optional<ResultDetail> find(EntryRef entry);
 
-    /** Counts results recorded before an instant that nobody has reviewed as they stand. */
-    long unreviewedBefore(Instant recorded);
+    /** Counts results of which a review is waited for since before an instant. */
+    long unreviewedBefore(Instant since);
 
     /** Returns the last valid Negative of the same point by the same method before a result; not one in doubt or diluted. */
     Optional<ResultRow> lastGood(ResultRow before);

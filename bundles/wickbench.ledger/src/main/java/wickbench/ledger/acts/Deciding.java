@@ -5,12 +5,15 @@ import java.util.Optional;
 import java.util.UUID;
 import org.osgi.annotation.versioning.ProviderType;
 import wickbench.api.authority.Passphrase;
+import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.person.PersonId;
 
 /** The door by which people decide what is done because of results; never on the screen's thread. */
 @ProviderType
 public interface Deciding {
+    /** How many reports of other laboratories are listed. */
+    int MOST_REPORTS = 100;
 
     /** Returns a result with all that was decided because of it; empty when there is no such result. */
     Optional<Case> of(UUID result);
@@ -27,6 +30,9 @@ public interface Deciding {
      *     {@link wickbench.api.authority.Authority} says; nothing was done
      */
     EntryRef decide(Wish wish, PersonId by, Optional<Passphrase> passphrase);
+
+    /** Returns what other laboratories reported, the newest first, at most {@value #MOST_REPORTS}. */
+    List<Entry> outside();
 
     /** Records what another laboratory found; the same again adds nothing. */
     EntryRef reported(Outside outside, PersonId by);

@@ -63,6 +63,20 @@ record Acts(Index index, Journal journal) {
         return outside(ActsView.OF_BATCH + batch);
     }
 
+    /** Returns what other laboratories reported of anything, the newest first. */
+    List<Entry> outside(int most) {
+        List<Place> places = index.read(
+                ActsView.NAME,
+                rows -> rows.read(
+                        "select station, seq, false as gone from act where kind = ? and about = ?"
+                                + " order by at desc, station desc, seq desc fetch first ? rows only",
+                        Acts::place,
+                        Outside.KIND,
+                        ActsView.ANYTHING,
+                        most));
+        return places.stream().map(place -> entry(place.ref())).toList();
+    }
+
     private List<Outside> outside(String about) {
         return places(Outside.KIND, about).stream()
                 .map(place -> Outside.of(entry(place.ref())).orElseThrow())

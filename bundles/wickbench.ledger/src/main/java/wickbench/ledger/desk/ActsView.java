@@ -40,7 +40,7 @@ public final class ActsView implements IndexView {
 
     @Override
     public int version() {
-        return 3;
+        return 4;
     }
 
     @Override
@@ -103,8 +103,9 @@ public final class ActsView implements IndexView {
             row(entry, part++, Outside.KIND, result.toString(), rows);
         }
         if (outside.batch().isPresent()) {
-            row(entry, part, Outside.KIND, OF_BATCH + outside.batch().get(), rows);
+            row(entry, part++, Outside.KIND, OF_BATCH + outside.batch().get(), rows);
         }
+        row(entry, part, Outside.KIND, ANYTHING, rows);
     }
 
     /** Rows of decisions by the batches that they name. */
@@ -112,6 +113,9 @@ public final class ActsView implements IndexView {
 
     /** Stands before a batch that an outside report speaks for; no id begins so. */
     static final String OF_BATCH = "batch ";
+
+    /** What every outside report is about: it may name neither a result nor a batch. */
+    static final String ANYTHING = "";
 
     static String about(Subject subject) {
         return subject.sort().code() + " " + subject.name();

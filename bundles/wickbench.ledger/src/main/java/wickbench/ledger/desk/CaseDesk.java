@@ -17,6 +17,7 @@ import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
 import wickbench.api.index.Index;
 import wickbench.api.journal.Draft;
+import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.Stations;
@@ -75,6 +76,11 @@ public final class CaseDesk implements Deciding {
     @Override
     public List<Case> open() {
         return cases().open();
+    }
+
+    @Override
+    public List<Entry> outside() {
+        return acts.outside(MOST_REPORTS);
     }
 
     private Cases cases() {

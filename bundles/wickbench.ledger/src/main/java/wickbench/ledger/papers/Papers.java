@@ -3,11 +3,12 @@ package wickbench.ledger.papers;
 import java.nio.file.Path;
 import org.osgi.annotation.versioning.ProviderType;
 import wickbench.api.report.Report;
+import wickbench.api.report.ReportSource;
 import wickbench.ledger.Filter;
 
 /** Reports over results; reads index and journal, so never on the screen's thread. */
 @ProviderType
-public interface Papers {
+public interface Papers extends ReportSource {
 
     /** Makes the report of all results that pass a filter, with their corrections, and what was decided because of them. */
     Report results(Filter filter);

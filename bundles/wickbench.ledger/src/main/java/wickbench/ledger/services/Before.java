@@ -13,11 +13,13 @@ final class Before {
 
     private Before() {}
 
-    static long unreviewed(Instant recorded, Rows rows) {
+    static long unreviewed(Instant since, Rows rows) {
         return rows.first(
-                        "select count(*) as results from statement where counts and reviewed = false and first_at < ?",
+                        "select count(*) as results from statement where counts and reviewed = false and first_at < ? and "
+                                + ReviewTable.WAITS + " < ?",
                         row -> row.whole("results"),
-                        recorded)
+                        since,
+                        since)
                 .orElse(0L);
     }
 

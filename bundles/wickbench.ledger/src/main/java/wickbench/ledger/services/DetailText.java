@@ -78,7 +78,7 @@ final class DetailText {
                                         "show.reviewed-by", names.apply(review.by()), clock.second(review.at()))),
                         () -> lines.fact(
                                 "show.review-by",
-                                site.reviewBy(detail.row().recorded()).toString()));
+                                site.reviewBy(detail.row().waits()).toString()));
         lines.fact("show.id", detail.row().id().toString());
     }
 

@@ -16,6 +16,7 @@ import wickbench.ledger.trend.Trending;
 import wickbench.ledger.trend.Trending.Behind;
 import wickbench.ledger.trend.Trending.Cell;
 import wickbench.ledger.trend.Trending.Events;
+import wickbench.ledger.trend.Trending.Rank;
 
 /** The first tests after a clean, in SQL: of each point by each method the first strip for a batch, or, where none is named, of a day. */
 record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
@@ -29,6 +30,15 @@ record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
                         + " count(*) as strips, count(*) filter (where " + event() + ") as events from (" + first()
                         + ") group by place, line, iso_year, iso_week order by place, line, iso_year, iso_week",
                 FirstTests::cell,
+                values());
+    }
+
+    /** Counts by method or target. */
+    List<Rank> by(Rows rows, String column) {
+        return rows.read(
+                "select " + column + " as name, count(*) as strips, count(*) filter (where " + event()
+                        + ") as events from (" + first() + ") group by " + column + " order by " + column,
+                row -> new Rank(row.text("name"), row.whole("strips"), row.whole("events")),
                 values());
     }
 
@@ -73,7 +83,7 @@ record FirstTests(List<Condition> conditions, ZoneId zone, Events events) {
     }
 
     private String first() {
-        return "select * from (select result, sample, place, line, happened, outcome, first_station, first_seq, local, row_number() over"
+        return "select * from (select result, sample, place, line, method, target, happened, outcome, first_station, first_seq, local, row_number() over"
                 + " (partition by place, method, batch, case when batch = '' then cast(local as date) end"
                 + " order by happened, first_station, first_seq) as nth from (select statement.*,"
                 + " happened at time zone ? as local from statement where " + Question.where(all())

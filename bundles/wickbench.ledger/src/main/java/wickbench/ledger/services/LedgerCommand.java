@@ -24,7 +24,7 @@ import wickbench.ledger.papers.Packing.Wanted;
 
 /** Looking through results, showing one in full, correcting it; and acting on what they say. */
 @Command(name = "ledger", synopsisSubcommandLabel = "COMMAND")
-final class LedgerCommand extends ActCommands {
+final class LedgerCommand extends TrendCommands {
     private static final int DIFFERS = 1;
     private static final int SHOWN_TO_PEOPLE = 100;
     private static final int PAGE = 1000;
@@ -32,7 +32,6 @@ final class LedgerCommand extends ActCommands {
     private final Results results;
     private final Correcting correcting;
     private final ResultExport export;
-    private final Terminal terminal;
     private final Print print;
     private final PackCommands packs;
 
@@ -41,7 +40,6 @@ final class LedgerCommand extends ActCommands {
         this.results = results;
         correcting = doors.correcting();
         this.export = export;
-        this.terminal = terminal;
         this.print = print;
         packs = new PackCommands(doors.packing(), terminal, () -> print.cells().clock());
     }

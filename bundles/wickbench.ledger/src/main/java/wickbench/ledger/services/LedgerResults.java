@@ -99,8 +99,8 @@ public final class LedgerResults implements Results {
     }
 
     @Override
-    public long unreviewedBefore(Instant recorded) {
-        return index.read(LedgerView.NAME, rows -> Before.unreviewed(recorded, rows));
+    public long unreviewedBefore(Instant since) {
+        return index.read(LedgerView.NAME, rows -> Before.unreviewed(since, rows));
     }
 
     @Override

@@ -21,7 +21,8 @@ import wickbench.ledger.SortColumn;
  */
 final class Question {
     /** Rows as {@link Shape} reads them. */
-    static final String SELECT = "select statement.*, " + DoubtTables.OPEN + " as in_doubt from statement where ";
+    static final String SELECT = "select statement.*, " + DoubtTables.OPEN + " as in_doubt, " + ReviewTable.WAITS
+            + " as waits from statement where ";
 
     private final List<Condition> conditions;
     private final Sort sort;

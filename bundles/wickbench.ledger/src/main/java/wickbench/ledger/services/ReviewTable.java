@@ -12,6 +12,10 @@ final class ReviewTable {
             + " station varchar(32) not null, seq bigint not null, reviewer varchar(32) not null,"
             + " primary key (statement, at, station, seq))";
 
+    /** Since when a review is waited for: what was reviewed before it was corrected waits since it was corrected. */
+    static final String WAITS = "case when corrections > 0 and exists (select 1 from statement earlier"
+            + " where earlier.result = statement.result and earlier.reviewed) then at else first_at end";
+
     private ReviewTable() {}
 
     /** A review as kept. */

@@ -55,6 +55,7 @@ final class Shape {
                 !row.flag("recording"),
                 signed(row),
                 row.uuid("id"),
+                row.instant("waits"),
                 reviewed(row));
     }
 

@@ -79,9 +79,18 @@ record TrendCounts(Index index, ZoneId zone, Events events) {
                         new Rank(by.apply(cell), cell.strips(), cell.events()),
                         (one, other) ->
                                 new Rank(one.name(), one.strips() + other.strips(), one.events() + other.events())));
-        return ranks.values().stream()
+        return ranked(List.copyOf(ranks.values()));
+    }
+
+    private static List<Rank> ranked(List<Rank> ranks) {
+        return ranks.stream()
                 .sorted(Comparator.comparing(Rank::share).reversed().thenComparing(Rank::name))
                 .toList();
+    }
+
+    /** Ranks methods or targets, by the name of the column. */
+    List<Rank> by(String column, Filter filter) {
+        return ranked(index.read(LedgerView.NAME, rows -> tests(filter).by(rows, column)));
     }
 
     List<Between> between(Filter filter) {

@@ -71,6 +71,8 @@ public final class TrendDesk implements Trending {
                         : Optional.empty(),
                 TrendCounts.ranked(cells, Cell::place),
                 TrendCounts.ranked(cells, Cell::line),
+                counts.by("method", asked.filter()),
+                counts.by("target", asked.filter()),
                 cells);
     }
 

@@ -8,6 +8,7 @@ import wickbench.api.json.Json;
 import wickbench.figures.sums.Answer;
 import wickbench.figures.sums.Remark;
 import wickbench.ledger.papers.FilterText;
+import wickbench.ledger.trend.TrendSignal;
 import wickbench.ledger.trend.Trending.Cell;
 import wickbench.ledger.trend.Trending.Mark;
 import wickbench.ledger.trend.Trending.Rank;
@@ -28,7 +29,7 @@ record TrendPrint(Terminal terminal) {
                         base -> terminal.line(LedgerWords.get("trend.frozen", base.from(), base.to(), base.reason())),
                         () -> terminal.line(LedgerWords.get("trend.not-frozen")));
         trend.lacking().ifPresent(why -> terminal.line(LedgerWords.get("trend.lacking", why)));
-        trend.answer().ifPresent(this::answer);
+        trend.answer().ifPresent(answer -> answer(answer, trend.signals()));
         terminal.line("");
         terminal.table(
                 words("point", "strips", "events"),
@@ -39,23 +40,19 @@ record TrendPrint(Terminal terminal) {
         terminal.table(
                 words("line", "strips", "events", "share"),
                 trend.lines().stream().map(TrendPrint::row).toList());
+        terminal.table(
+                words("target", "strips", "events", "share"),
+                trend.targets().stream().map(TrendPrint::row).toList());
         terminal.line(LedgerWords.get("trend.population"));
         terminal.line(LedgerWords.get("caution"));
     }
 
-    private void answer(Answer answer) {
+    private void answer(Answer answer, List<TrendSignal> signals) {
         answer.said(Remark.Kind.RESULT).forEach(terminal::line);
-        signals(answer).forEach(text -> terminal.line("  " + text));
+        signals.forEach(signal -> terminal.line(
+                "  " + LedgerWords.get("trend.news." + signal.news().code(), signal.text())));
         answer.said(Remark.Kind.FORMULA).forEach(terminal::line);
         answer.said(Remark.Kind.CAUTION).forEach(terminal::line);
-    }
-
-    private static List<String> signals(Answer answer) {
-        return answer.figures().get("signals").stream()
-                .filter(Json.Arr.class::isInstance)
-                .flatMap(signals -> ((Json.Arr) signals).items().stream())
-                .map(signal -> ((Json.Text) ((Json.Obj) signal).members().get("text")).value())
-                .toList();
     }
 
     private static List<String> words(String... columns) {
@@ -84,6 +81,11 @@ record TrendPrint(Terminal terminal) {
                 .withOptional("figures", trend.answer().map(Answer::figures))
                 .withText("lacking", trend.lacking())
                 .with(
+                        "news",
+                        Json.array(trend.signals().stream()
+                                .map(signal -> new Json.Text(signal.news().code()))
+                                .toList()))
+                .with(
                         "marks",
                         Json.array(trend.marks().stream().map(TrendPrint::json).toList()))
                 .with(
@@ -92,6 +94,14 @@ record TrendPrint(Terminal terminal) {
                 .with(
                         "lines",
                         Json.array(trend.lines().stream().map(TrendPrint::json).toList()))
+                .with(
+                        "methods",
+                        Json.array(
+                                trend.methods().stream().map(TrendPrint::json).toList()))
+                .with(
+                        "targets",
+                        Json.array(
+                                trend.targets().stream().map(TrendPrint::json).toList()))
                 .with(
                         "cells",
                         Json.array(trend.cells().stream().map(TrendPrint::json).toList()));

@@ -70,7 +70,7 @@ public interface Trending {
      */
     record Mark(String name, long strips, long events, Optional<LocalDate> monday, Optional<UUID> result) {}
 
-    /** A point or line with all that was counted there, the highest share first. */
+    /** A point, line, method or target with all that was counted there, the highest share first. */
     record Rank(String name, long strips, long events) {
         public double share() {
             return strips == 0 ? 0 : (double) events / strips;
@@ -94,12 +94,21 @@ public interface Trending {
             Optional<String> lacking,
             List<Rank> points,
             List<Rank> lines,
+            List<Rank> methods,
+            List<Rank> targets,
             List<Cell> cells) {
         public Trend {
             marks = List.copyOf(marks);
             points = List.copyOf(points);
             lines = List.copyOf(lines);
+            methods = List.copyOf(methods);
+            targets = List.copyOf(targets);
             cells = List.copyOf(cells);
+        }
+
+        /** Returns what the chart signals; nothing where there is none. */
+        public List<TrendSignal> signals() {
+            return answer.map(done -> TrendSignal.of(done, asked.kind())).orElse(List.of());
         }
     }
 

@@ -4,14 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,6 +16,7 @@ import wickbench.api.journal.Entry;
 import wickbench.api.method.Seen;
 import wickbench.api.progress.Progress;
 import wickbench.api.reading.RecordedReading;
+import wickbench.testing.DatabaseTool;
 
 /** A result's row changed with a database tool: whoever looks at it is told, and sees what the journal says. */
 class ChangedRowTest {
@@ -94,17 +89,6 @@ class ChangedRowTest {
 
     private void behindOurBack(String sql) throws SQLException, IOException {
         site.index.close();
-        Path file;
-        try (Stream<Path> files = Files.walk(site.home.folder())) {
-            file = files.filter(path -> path.toString().endsWith(".mv.db"))
-                    .findFirst()
-                    .orElseThrow();
-        }
-        Files.delete(Path.of(file + ".sums"));
-        String url = "jdbc:h2:" + file.toString().replace(".mv.db", "");
-        try (Connection tool = DriverManager.getConnection(url);
-                Statement statement = tool.createStatement()) {
-            assertThat(statement.executeUpdate(sql)).isEqualTo(1);
-        }
+        DatabaseTool.change(site.home.folder(), sql);
     }
 }

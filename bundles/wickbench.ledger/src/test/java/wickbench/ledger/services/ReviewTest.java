@@ -13,6 +13,7 @@ import wickbench.api.journal.Entry;
 import wickbench.api.method.Seen;
 import wickbench.api.person.PersonId;
 import wickbench.ledger.Filter;
+import wickbench.ledger.ResultRow;
 import wickbench.ledger.Review;
 import wickbench.ledger.services.Strips.Plain;
 import wickbench.testing.Meets;
@@ -93,6 +94,23 @@ class ReviewTest {
         assertThat(waiting()).isEqualTo(1);
         assertThat(quality.site.results.find(first.id()).orElseThrow().row().reviewed())
                 .isEmpty();
+    }
+
+    @Test
+    void an_old_result_is_not_late_because_it_is_corrected_but_stays_late_when_nobody_ever_reviewed_it() {
+        review(Quality.REVIEWER, first.id());
+        Entry corrected =
+                quality.site.correct(first.id(), Plain.negative("S-1b").judged());
+        quality.site.correct(second.id(), Plain.negative("S-2b").judged());
+        assertThat(quality.site.results.unreviewedBefore(corrected.at())).isEqualTo(1);
+        assertThat(row(first).waits()).isEqualTo(corrected.at());
+        assertThat(row(second).waits()).isEqualTo(second.at());
+        assertThat(quality.site.results.unreviewedBefore(corrected.at().plusMillis(1)))
+                .isEqualTo(2);
+    }
+
+    private ResultRow row(Entry recorded) {
+        return quality.site.results.find(recorded.id()).orElseThrow().row();
     }
 
     @Test
