@@ -29,8 +29,13 @@ record ActDoors(
         List<People> people,
         Permissions permissions,
         SignIn signIn) {
-    private static final List<Act> ASKED =
-            List.of(Act.REVIEW_READING, Act.CORRECT_READING, Act.CORRECT_OWN_READING, Act.DECIDE_ACTION, Act.RELEASE);
+    private static final List<Act> ASKED = List.of(
+            Act.REVIEW_READING,
+            Act.CORRECT_READING,
+            Act.CORRECT_OWN_READING,
+            Act.DECIDE_ACTION,
+            Act.RELEASE,
+            Act.PLAN_RELEASE);
 
     /**
      * What the page of releases shows, and who may act on it.

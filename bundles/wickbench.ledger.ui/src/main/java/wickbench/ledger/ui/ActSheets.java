@@ -13,6 +13,7 @@ import wickbench.api.person.PersonId;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.acts.Deciding.Wish;
 import wickbench.ledger.acts.Move;
+import wickbench.ledger.acts.ReleasePlan;
 import wickbench.ledger.acts.Subject;
 import wickbench.shell.PageContext;
 import wickbench.shell.SignSheet;
@@ -109,6 +110,21 @@ record ActSheets(PageContext context, ActDoors doors, Shell window) {
                 (passphrase, reason) -> doors.releasing().release(subject, reason, by, passphrase),
                 entry -> {
                     context.say(LedgerUiWords.get("release.done", subject.name(), entry));
+                    done.run();
+                });
+    }
+
+    /** Signs what a line asks for; its reason is asked on the sheet. */
+    Shell plan(ReleasePlan plan, ActDoors.Rights rights, WhoIsWho people, Runnable done) {
+        PersonId by = rights.actor().orElseThrow();
+        return SignSheet.open(
+                context,
+                window,
+                asked("plan", plan.line(), by, people, Optional.of(LedgerUiWords.get("act.reason")), rights.keyed()),
+                (passphrase, reason) ->
+                        doors.releasing().plan(new ReleasePlan(plan.line(), plan.points(), reason), by, passphrase),
+                entry -> {
+                    context.say(LedgerUiWords.get("plan.done", plan.line(), entry));
                     done.run();
                 });
     }

@@ -1,34 +1,18 @@
 package wickbench.ledger.ui;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.RowLayout;
-import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Text;
-import wickbench.api.authority.Act;
-import wickbench.api.authority.Permission;
-import wickbench.api.authority.Permission.Denied;
 import wickbench.api.owed.OwedItem;
 import wickbench.api.reading.Outcome;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.acts.Case;
-import wickbench.ledger.acts.Move;
-import wickbench.ledger.acts.Outside;
 import wickbench.ledger.acts.Product;
 import wickbench.ledger.acts.Taken;
 import wickbench.ledger.ui.ActSheets.Choice;
 import wickbench.reading.ReadingWords;
 import wickbench.widgets.Badge;
-import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
-import wickbench.widgets.Form;
 import wickbench.widgets.Mark;
 import wickbench.widgets.MarkedLine;
 import wickbench.widgets.Meaning;
@@ -51,7 +35,7 @@ record CaseCard(Composite parent, Theme theme, ActDoors.Known known, Instant now
     /** @param choose hears what the person wants to decide, before it is signed */
     void fill(Case of, Consumer<Choice> choose) {
         facts(of);
-        decide(of, choose);
+        new CaseChoice(card("case.decide"), theme, known).fill(of, choose);
     }
 
     private void head(Case of) {
@@ -103,7 +87,7 @@ record CaseCard(Composite parent, Theme theme, ActDoors.Known known, Instant now
     private void owed(Case of) {
         Composite card = card("case.owed");
         of.owed().forEach(item -> Fit.wide(new MarkedLine(card, theme, mark(item), line(item))));
-        of.outside().forEach(report -> outside(card, report));
+        of.outside().forEach(report -> new OutsideLines(theme, known.times()).line(card, report));
         if (of.owed().isEmpty() && of.outside().isEmpty()) {
             theme.controls().text(card, Type.BODY, LedgerUiWords.get("case.owes-nothing"));
         }
@@ -122,21 +106,6 @@ record CaseCard(Composite parent, Theme theme, ActDoors.Known known, Instant now
                 : LedgerUiWords.get("case.open-since", what, CaseTable.age(item.since(), now));
     }
 
-    private void outside(Composite card, Outside report) {
-        Mark mark = report.detected()
-                ? new Mark(LedgerUiWords.get("outside.detected"), Shape.TRIANGLE, Meaning.ALARM)
-                : new Mark(LedgerUiWords.get("outside.not-detected"), Shape.RING, Meaning.CALM);
-        String amount = report.amount()
-                .map(each -> " \u00b7 " + each + " \u00b7 "
-                        + ReadingWords.text(report.basis().orElseThrow()))
-                .orElse("");
-        Fit.wide(new MarkedLine(
-                card,
-                theme,
-                mark,
-                LedgerUiWords.get("outside.line", report.laboratory(), report.reference(), report.target()) + amount));
-    }
-
     private void taken(Case of) {
         Composite card = card("case.taken");
         of.taken().forEach(each -> theme.controls().text(card, Type.BODY, line(each)));
@@ -152,71 +121,6 @@ record CaseCard(Composite parent, Theme theme, ActDoors.Known known, Instant now
                 LedgerUiWords.get("move." + taken.decided().move().code()),
                 known.people().full(taken.entry().by()),
                 taken.decided().reason());
-    }
-
-    private void decide(Case of, Consumer<Choice> choose) {
-        Composite card = card("case.decide");
-        Form form = new Form(card, theme);
-        List<String> names = of.products().stream().map(Product::name).toList();
-        List<String> choices = new ArrayList<>(List.of(LedgerUiWords.get("case.all")));
-        names.stream().filter(name -> !name.isEmpty()).forEach(choices::add);
-        Field<Combo> which = form.choice(LedgerUiWords.get("case.which"), choices);
-        which.control().select(0);
-        Field<Text> cause = form.text(LedgerUiWords.get("case.cause-field"));
-        of.cause().ifPresent(cause.control()::setText);
-        Composite row = Fit.wide(new Composite(card, SWT.NONE));
-        row.setBackground(card.getBackground());
-        RowLayout layout = new RowLayout(SWT.HORIZONTAL);
-        layout.marginLeft = 0;
-        layout.spacing = theme.metrics().grid(1);
-        row.setLayout(layout);
-        moves(of)
-                .forEach(move -> button(
-                        row,
-                        of,
-                        move,
-                        () -> choose.accept(new Choice(
-                                of.result().id(),
-                                move,
-                                which.control().getSelectionIndex() <= 0
-                                        ? List.of()
-                                        : List.of(which.control().getText()),
-                                Optional.of(cause.control().getText().strip()).filter(text -> !text.isEmpty())))));
-        denied(card);
-    }
-
-    private static List<Move> moves(Case of) {
-        return Arrays.stream(Move.values())
-                .filter(move -> of.products().stream()
-                        .anyMatch(product -> move.from(product.state()).isPresent()))
-                .filter(move -> move.orders()
-                        .filter(owed -> of.owed().stream()
-                                .anyMatch(item -> !item.done() && item.step().owed() == owed))
-                        .isEmpty())
-                .toList();
-    }
-
-    private void button(Composite row, Case of, Move move, Runnable act) {
-        Button button = theme.controls().button(row, LedgerUiWords.get("move." + move.code()) + "\u2026", act);
-        button.setLayoutData(null);
-        if (permission(move) instanceof Denied denied) {
-            button.setEnabled(false);
-            button.setToolTipText(denied.text());
-        }
-    }
-
-    private Permission permission(Move move) {
-        return known.rights().to(move == Move.RELEASE ? Act.RELEASE : Act.DECIDE_ACTION);
-    }
-
-    /** Says in words why a button is disabled. */
-    private void denied(Composite card) {
-        List.of(Act.DECIDE_ACTION, Act.RELEASE).stream()
-                .map(act -> known.rights().to(act))
-                .filter(Denied.class::isInstance)
-                .map(permission -> ((Denied) permission).text())
-                .distinct()
-                .forEach(text -> theme.controls().text(card, Type.SMALL, text));
     }
 
     private Composite card(String heading) {

@@ -25,7 +25,6 @@ final class LedgerPart implements PagePart {
     private final PageContext context;
     private final Ledger ledger;
     private final ActDoors doors;
-    private final PaperButtons papers;
     private final Composite page;
     private final Composite body;
     private Optional<Open> open = Optional.empty();
@@ -45,8 +44,7 @@ final class LedgerPart implements PagePart {
         Heading heading = new Heading(
                 page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
         ((GridLayout) heading.actions().getLayout()).numColumns = 4;
-        papers = new PaperButtons(context, ledger.papers(), ledger.packing(), this::filter);
-        papers.into(heading.actions());
+        new PaperButtons(context, ledger.packing(), this::print, this::filter).into(heading.actions());
         new ResultButtons(
                         context,
                         doors,
@@ -124,6 +122,17 @@ final class LedgerPart implements PagePart {
                 .orElse(Filter.ALL);
     }
 
+    private void print() {
+        open.ifPresent(now -> now.side().print(filter(), this::chooseAgain));
+    }
+
+    /** Shows what is chosen in the table in place of a form. */
+    private void chooseAgain() {
+        chosen().stream()
+                .findFirst()
+                .ifPresent(row -> open.ifPresent(now -> now.side().find(row.id().toString())));
+    }
+
     private void reload() {
         open.ifPresent(now -> {
             now.table().reload();
@@ -166,14 +175,14 @@ final class LedgerPart implements PagePart {
         open.ifPresent(now -> now.side().find(argument));
     }
 
-    private boolean correcting() {
-        return open.filter(now -> now.side().correcting()).isPresent();
+    private boolean asking() {
+        return open.filter(now -> now.side().asking()).isPresent();
     }
 
     /** Reads anew, for strips may have been recorded meanwhile. */
     @Override
     public void shown() {
-        if (loading || correcting()) {
+        if (loading || asking()) {
             return;
         }
         open.ifPresentOrElse(
@@ -187,7 +196,7 @@ final class LedgerPart implements PagePart {
     /** Keeps what is chosen in front. */
     @Override
     public void newsCame() {
-        if (loading || correcting()) {
+        if (loading || asking()) {
             return;
         }
         open.ifPresentOrElse(
@@ -198,10 +207,6 @@ final class LedgerPart implements PagePart {
                     now.table().reload();
                 },
                 this::load);
-    }
-
-    PaperButtons papers() {
-        return papers;
     }
 
     Optional<TableKit<ResultRow>> table() {

@@ -51,7 +51,7 @@ record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
         theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict, row.dilution()));
         String review = row.reviewed()
                 .map(found -> LedgerUiWords.get("result.reviewed", people.name(found.by()), times().minute(found.at())))
-                .orElseGet(() -> LedgerUiWords.get("result.review-by", site.reviewBy(row.recorded())));
+                .orElseGet(() -> LedgerUiWords.get("result.review-by", site.reviewBy(row.waits())));
         theme.controls().quiet(parent, review);
         if (row.held()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.held")));

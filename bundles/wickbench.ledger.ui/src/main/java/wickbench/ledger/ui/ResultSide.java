@@ -7,6 +7,7 @@ import org.eclipse.swt.widgets.Control;
 import wickbench.api.authority.Act;
 import wickbench.api.authority.Permission.Denied;
 import wickbench.api.person.PersonId;
+import wickbench.ledger.Filter;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
 import wickbench.shell.PageContext;
@@ -14,7 +15,7 @@ import wickbench.widgets.Fit;
 import wickbench.widgets.Job;
 import wickbench.widgets.Scroller;
 
-/** The right side of the page: one result in full, or the form that corrects it. */
+/** The right side of the page: one result in full, or a form. */
 final class ResultSide {
     private final PageContext context;
     private final Ledger ledger;
@@ -25,7 +26,7 @@ final class ResultSide {
     private final Runnable corrected;
     private final Scroller side;
     private Optional<Job> finding = Optional.empty();
-    private boolean correcting;
+    private boolean asking;
 
     /**
      * Makes it empty.
@@ -73,13 +74,31 @@ final class ResultSide {
         new ResultCard(side.content(), context.theme(), known.site(), known.people()).fill(result);
     }
 
+    /**
+     * Shows the form that prints reports.
+     *
+     * @param filter what passes the filters of the page
+     * @param leave told when it is done with
+     */
+    void print(Filter filter, Runnable leave) {
+        finding.ifPresent(Job::cancel);
+        clear();
+        asking = true;
+        ReportForm form = new ReportForm(side.content(), context, ledger.papers(), filter, side::measure, () -> {
+            blank();
+            leave.run();
+        });
+        side.measure();
+        form.focus();
+    }
+
     void blank() {
         clear();
         side.measure();
     }
 
     private void clear() {
-        correcting = false;
+        asking = false;
         for (Control old : side.content().getChildren()) {
             old.dispose();
         }
@@ -108,7 +127,7 @@ final class ResultSide {
         } else {
             PersonId by = rights.actor().orElseThrow();
             clear();
-            correcting = true;
+            asking = true;
             CorrectForm form =
                     new CorrectForm(side.content(), context, known.site().zone(), result, doors.correcting());
             form.buttons(
@@ -124,8 +143,8 @@ final class ResultSide {
     }
 
     /** Tells whether a correction is being filled in, which nothing but its own buttons and another choice may end. */
-    boolean correcting() {
-        return correcting;
+    boolean asking() {
+        return asking;
     }
 
     Scroller scroller() {

@@ -8,10 +8,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,7 +17,6 @@ import wickbench.api.journal.Draft;
 import wickbench.api.json.Json;
 import wickbench.api.lot.LotId;
 import wickbench.api.method.LineRole;
-import wickbench.api.method.Seen;
 import wickbench.api.person.PersonId;
 import wickbench.api.reading.Outcome;
 import wickbench.api.reading.Reading;
@@ -29,8 +24,10 @@ import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.ledger.ResultRow;
 import wickbench.testing.Meets;
 import wickbench.testing.Recipe;
+import wickbench.testing.ui.Seen;
 import wickbench.testing.ui.TestDesk;
 import wickbench.widgets.Badge;
+import wickbench.widgets.FileQuestion;
 import wickbench.widgets.StripDrawing;
 import wickbench.widgets.TableKit;
 
@@ -61,6 +58,10 @@ class LedgerPageTest {
         return desk.open(parent -> new LedgerPart(parent, desk, house.ledger(), house.acts()));
     }
 
+    private Seen seen() {
+        return new Seen(desk.shell());
+    }
+
     private LedgerPart pageAt(String argument) {
         return desk.open(parent -> {
             LedgerPart part = new LedgerPart(parent, desk, house.ledger(), house.acts());
@@ -73,7 +74,7 @@ class LedgerPageTest {
     void an_empty_ledger_says_what_to_do_first() {
         page();
 
-        assertThat(words(desk.shell())).contains(LedgerUiWords.get("ledger.empty.text"));
+        assertThat(seen().words()).contains(LedgerUiWords.get("ledger.empty.text"));
     }
 
     @Test
@@ -163,7 +164,7 @@ class LedgerPageTest {
 
         page.filters().orElseThrow().put(FilterItem.FROM, "yesterday");
 
-        assertThat(words(desk.shell())).contains("From: a day such as 2026-03-31");
+        assertThat(seen().words()).contains("From: a day such as 2026-03-31");
         assertThat(page.table().orElseThrow().rows()).hasSize(STRIPS);
     }
 
@@ -172,29 +173,23 @@ class LedgerPageTest {
         Kept kept = house.recordSheet().get(2);
         LedgerPart page = pageAt(kept.id().toString());
 
-        Composite side = page.side().orElseThrow().content();
-        StripDrawing strip = all(side)
-                .filter(StripDrawing.class::isInstance)
-                .map(StripDrawing.class::cast)
-                .findFirst()
-                .orElseThrow();
+        Seen side = new Seen(page.side().orElseThrow().content());
+        StripDrawing strip = side.all(StripDrawing.class).get(0);
         assertThat(strip.answers())
-                .containsEntry(LineRole.CONTROL, Seen.SEEN)
-                .containsEntry(LineRole.HOOK, Seen.NOT_SEEN);
+                .containsEntry(LineRole.CONTROL, wickbench.api.method.Seen.SEEN)
+                .containsEntry(LineRole.HOOK, wickbench.api.method.Seen.NOT_SEEN);
         assertThat(strip.editable()).isFalse();
-        assertThat(all(side)
-                        .filter(Badge.class::isInstance)
-                        .map(badge -> ((Badge) badge).shown().word()))
+        assertThat(side.all(Badge.class).stream().map(badge -> badge.shown().word()))
                 .contains("Positive, above range");
         String leaf = house.journal().entry(kept.ref()).orElseThrow().leaf().hex();
-        assertThat(words(side))
+        assertThat(side.words())
                 .contains(
                         "L2 depositor nozzles",
                         "Typed from the sheet run-sheet.csv, line 4",
                         kept.ref().toString())
                 .anyMatch(text -> text.replace(" ", "").equals(leaf))
                 .anyMatch(text -> text.startsWith("Recorded, ") && text.endsWith("by Ina Moos (op-05)"));
-        assertThat(all(side).filter(TimeLine.class::isInstance).map(line -> ((TimeLine) line).words()))
+        assertThat(side.all(TimeLine.class).stream().map(TimeLine::words))
                 .containsExactly(
                         "Before the start: Out of fridge 05:50:00, Extracted 06:19:00, 29 min, Started 06:21:20, 31 min 20 s",
                         "On the strip: Started 06:21:20, Read 06:26:40, 5 min 20 s");
@@ -209,7 +204,7 @@ class LedgerPageTest {
 
         LedgerPart page = pageAt(kept.ref().toString());
 
-        assertThat(words(page.side().orElseThrow().content()))
+        assertThat(new Seen(page.side().orElseThrow().content()).words())
                 .anyMatch(text -> text.startsWith("Recorded, "))
                 .anyMatch(text -> text.startsWith("Corrected: lot misread, "))
                 .anyMatch(text -> text.startsWith("HZ-261013, "));
@@ -249,20 +244,6 @@ class LedgerPageTest {
                 was.origin());
     }
 
-    private static List<String> words(Composite where) {
-        return all(where)
-                .filter(Label.class::isInstance)
-                .map(label -> ((Label) label).getText())
-                .toList();
-    }
-
-    private static Stream<Control> all(Control control) {
-        return control instanceof Composite parent
-                ? Stream.concat(
-                        Stream.of(control), Stream.of(parent.getChildren()).flatMap(LedgerPageTest::all))
-                : Stream.of(control);
-    }
-
     @Test
     void prints_and_packs_what_is_shown(@TempDir Path outside) throws Exception {
         house.recordSheet();
@@ -272,14 +253,29 @@ class LedgerPageTest {
         page.table().orElseThrow().filter("L1");
         desk.await(() -> page.table().orElseThrow().rows().size() == 1);
 
-        page.papers().print(outside.resolve("shown.pdf"));
+        desk.answer(outside.resolve("shown.pdf"));
+        seen().press("Print\u2026");
+        Seen form = new Seen(page.side().orElseThrow().content());
+        form.press("Print\u2026");
         desk.await(() -> desk.said().stream().anyMatch(text -> text.startsWith("Printed to ")));
         assertThat(outside.resolve("shown.pdf")).isNotEmptyFile();
+        seen().press("Print\u2026");
+        form.choose("Of", "a month");
+        form.field("Which").setText("November");
+        form.press("Print\u2026");
+        assertThat(form.words()).filteredOn("a month such as 2026-03"::equals).hasSize(1);
+        form.field("Which").setText("2026-11");
+        desk.answer(outside.resolve("month.pdf"));
+        form.press("Print\u2026");
+        desk.await(() -> desk.said().contains("Printed to " + outside.resolve("month.pdf")));
+        assertThat(desk.asked()).extracting(FileQuestion::name).containsExactly("results.pdf", "month-2026-11.pdf");
 
-        page.papers().pack(outside.resolve("pack"));
+        desk.answer(outside.resolve("pack"));
+        seen().press("Audit pack\u2026");
         assertThat(outside.resolve("pack")).doesNotExist();
         desk.signIn(new PersonId("op-05"));
-        page.papers().pack(outside.resolve("pack"));
+        desk.answer(outside.resolve("pack"));
+        seen().press("Audit pack\u2026");
         desk.await(() -> Files.exists(outside.resolve("pack")));
         assertThat(Files.readString(outside.resolve("pack/pack.json")))
                 .contains("\"of\":\"outcome Invalid, with \\\"L1\\\"\"");

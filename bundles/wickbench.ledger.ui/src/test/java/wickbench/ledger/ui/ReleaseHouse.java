@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -52,6 +53,7 @@ import wickbench.people.RecoveryView;
 import wickbench.people.Roster;
 import wickbench.people.SecretFiles;
 import wickbench.reading.MethodJson;
+import wickbench.testing.DatabaseTool;
 
 /** A real home where a releaser and a reviewer have passphrases, and a batch of an invented plant was tested. */
 final class ReleaseHouse implements AutoCloseable {
@@ -165,6 +167,22 @@ final class ReleaseHouse implements AutoCloseable {
                 .get(1);
     }
 
+    /** Records one strip by a method of the demonstration, read half an hour past eight. */
+    Kept tested(String sample, String place, String method, String rest) {
+        String row = row(sample, place, "08:30", "control hook", rest).replace("hazelnut-rinse", method);
+        String sheet = HEADER + (method.startsWith("milk") ? twoLines(row) : row);
+        return door.record(
+                        sheets.read("noon.csv", new ByteArrayInputStream(sheet.getBytes(StandardCharsets.UTF_8)))
+                                .orRefuse(),
+                        ADA)
+                .get(0);
+    }
+
+    /** A strip without a hook line, which takes three minutes longer. */
+    private static String twoLines(String row) {
+        return row.replace("control hook", "control").replace("08:37:30", "08:40:30");
+    }
+
     private static String row(String sample, String place, String time, String seen, String rest) {
         int minute = Integer.parseInt(time.substring(3));
         String hour = time.substring(0, 2);
@@ -193,6 +211,16 @@ final class ReleaseHouse implements AutoCloseable {
 
     Ledger ledger() {
         return ledger;
+    }
+
+    JournalFolder journal() {
+        return journal;
+    }
+
+    /** Somebody changes the index behind the program. */
+    void behindOurBack(String sql) throws IOException, SQLException {
+        index.close();
+        DatabaseTool.change(home.folder(), sql);
     }
 
     HomeFolder home() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.eclipse.swt.widgets.Shell;
@@ -12,10 +13,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
 import wickbench.ledger.acts.Case;
+import wickbench.ledger.acts.Point;
 import wickbench.ledger.acts.Product;
 import wickbench.ledger.acts.ProductState;
+import wickbench.ledger.acts.ReleasePlan;
 import wickbench.ledger.acts.Subject;
 import wickbench.testing.ui.Keyboard;
 import wickbench.testing.ui.Seen;
@@ -92,6 +96,91 @@ class ReleasePartTest {
         assertThat(seen().button("Release\u2026").isEnabled()).isFalse();
         desk.settle();
         desk.picture("release-stays");
+    }
+
+    @Test
+    void what_keeps_a_batch_is_told_on_the_page_and_the_button_stays_shut() {
+        house.tested("S-1", "07", "control hook");
+        house.tested("S-2", "L1 mixer outlet", "hazelnut-rinse", "B-2,,changeover,");
+        house.tested("S-3", "L3 filler", "milk-rinse", "B-3,L3,changeover,");
+        house.doors()
+                .releasing()
+                .plan(
+                        new ReleasePlan(
+                                "L3",
+                                List.of(new Point("L3 filler", new MethodId("milk-rinse"))),
+                                "the food-safety plan"),
+                        ReleaseHouse.RUI,
+                        Optional.of(ReleaseHouse.typed(ReleaseHouse.RUIS)));
+        page(ReleaseHouse.LEA);
+        stays("B-99", "Nothing was tested of B-99.");
+        stays("B-2", "No result of B-2 names a line, so nobody knows what is asked of it.");
+        stays("B-3", "A check is missing: pH of strip S-3.");
+        goes("B-1");
+    }
+
+    private void stays(String batch, String why) {
+        asks(batch);
+        desk.await(() -> seen().says(why));
+        assertThat(seen().button("Release\u2026").isEnabled()).isFalse();
+    }
+
+    private void goes(String batch) {
+        asks(batch);
+        desk.await(() ->
+                seen().has("Release\u2026") && seen().button("Release\u2026").isEnabled());
+    }
+
+    private void asks(String batch) {
+        Text name = seen().all(Text.class).get(0);
+        name.setText(batch);
+        seen().press("May it go?");
+        desk.settle();
+    }
+
+    @Test
+    void a_line_is_planned_and_a_laboratory_s_report_put_down_on_the_page() throws IOException {
+        house.tested("S-1", "07", "control hook test");
+        page(ReleaseHouse.RUI);
+        desk.await(() -> seen().words().contains("Decide"));
+        seen().press("Line plan\u2026");
+        desk.await(() -> seen().says("L1: the food-safety plan"));
+        seen().press("Change L1\u2026");
+        Text points = seen().field("Points");
+        points.setText(points.getText() + "\nL1 chute");
+        seen().press("Plan\u2026");
+        assertThat(seen().says("found \u2018L1 chute\u2019")).isTrue();
+        points.setText(points.getText() + " = hazelnut-rinse");
+        desk.settle();
+        desk.picture("release-plan");
+        seen().press("Plan\u2026");
+        Shell sheet = sheet();
+        new Seen(sheet).all(Text.class).get(0).setText("the chute was added");
+        type(sheet, ReleaseHouse.RUIS);
+        new Seen(sheet).press("Sign the plan");
+        desk.await(sheet::isDisposed);
+        assertThat(house.doors().releasing().plans())
+                .singleElement()
+                .satisfies(plan -> assertThat(plan.points()).hasSize(2));
+
+        desk.await(() -> seen().words().contains("Decide"));
+        seen().press("Outside laboratory\u2026");
+        desk.await(() -> seen().says("Asked because of S-1, L1 mixer outlet."));
+        seen().field("Laboratory").setText("Harbour Laboratory");
+        seen().field("Number of the report").setText("HL-17");
+        seen().press("Record it");
+        assertThat(house.doors().deciding().outside()).isEmpty();
+        seen().field("Sample sent").setText("F-1");
+        seen().choose("It says", "not detected");
+        seen().field("Amount").setText("0,5");
+        seen().choose("Unit", "mg/kg");
+        seen().choose("Counts", "marker protein");
+        seen().field("Issued").setText("2026-11-21 09:00");
+        desk.settle();
+        desk.picture("release-outside");
+        seen().press("Record it");
+        desk.await(() -> seen().says("Harbour Laboratory, HL-17: hazelnut"));
+        assertThat(house.doors().deciding().outside()).hasSize(1);
     }
 
     @Test

@@ -12,9 +12,11 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
+import wickbench.api.method.MethodId;
 import wickbench.ledger.Filter;
 import wickbench.ledger.trend.Trending.Events;
 import wickbench.ledger.trend.Trending.Rank;
+import wickbench.ledger.trend.Trending.Trend;
 import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 
@@ -26,6 +28,8 @@ final class TrendBar {
     private final Combo events;
     private final Combo line;
     private final Combo place;
+    private final Combo method;
+    private final Combo target;
     private final Text from;
     private final Text to;
 
@@ -40,6 +44,8 @@ final class TrendBar {
                         .toList());
         line = combo("bar.line", List.of(TrendWords.get("bar.all-lines")));
         place = combo("bar.place", List.of(TrendWords.get("bar.all-places")));
+        method = combo("bar.method", List.of(TrendWords.get("bar.all-methods")));
+        target = combo("bar.target", List.of(TrendWords.get("bar.all-targets")));
         from = day("bar.from");
         to = day("bar.to");
     }
@@ -71,10 +77,12 @@ final class TrendBar {
         }
     }
 
-    /** Offers the lines and points that were tested; what is chosen stays chosen. */
-    void offer(List<Rank> lines, List<Rank> places) {
-        fill(line, "bar.all-lines", lines);
-        fill(place, "bar.all-places", places);
+    /** Offers what was tested, and by what; what is chosen stays chosen. */
+    void offer(Trend whole) {
+        fill(line, "bar.all-lines", whole.lines());
+        fill(place, "bar.all-places", whole.points());
+        fill(method, "bar.all-methods", whole.methods());
+        fill(target, "bar.all-targets", whole.targets());
         row.getParent().layout(true, true);
     }
 
@@ -101,7 +109,12 @@ final class TrendBar {
         if (first.isPresent() && last.isPresent() && last.get().isBefore(first.get())) {
             throw new IllegalArgumentException(TrendWords.get("bar.before", last.get(), first.get()));
         }
-        return Filter.ALL.days(first, last).withLine(chosen(line)).withPlace(chosen(place));
+        return Filter.ALL
+                .days(first, last)
+                .withLine(chosen(line))
+                .withPlace(chosen(place))
+                .withMethod(chosen(method).map(MethodId::new))
+                .withTarget(chosen(target));
     }
 
     private static Optional<String> chosen(Combo combo) {
@@ -131,5 +144,9 @@ final class TrendBar {
 
     Combo line() {
         return line;
+    }
+
+    Combo method() {
+        return method;
     }
 }

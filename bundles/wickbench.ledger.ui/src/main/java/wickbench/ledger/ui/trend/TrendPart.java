@@ -8,16 +8,13 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import wickbench.api.chart.Chart;
 import wickbench.api.person.PersonId;
 import wickbench.ledger.trend.Trending.Asked;
 import wickbench.ledger.trend.Trending.Behind;
 import wickbench.ledger.trend.Trending.Kind;
-import wickbench.ledger.trend.Trending.Mark;
 import wickbench.ledger.trend.Trending.Trend;
 import wickbench.ledger.ui.trend.TrendDoors.Rights;
-import wickbench.ledger.ui.trend.TrendView.Choice;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.Fit;
@@ -27,7 +24,6 @@ import wickbench.widgets.Note;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.TabBar;
 import wickbench.widgets.TableKit;
-import wickbench.widgets.Type;
 
 /** The open page: the trend at the left; at the right the strips behind a point of it. */
 final class TrendPart implements PagePart {
@@ -37,9 +33,7 @@ final class TrendPart implements PagePart {
     private final TrendBar bar;
     private final TabBar charts;
     private final Scroller left;
-    private final Composite right;
-    private Optional<Trend> shown = Optional.empty();
-    private Optional<TableKit<Behind>> behind = Optional.empty();
+    private final BehindSide right;
     /** Only the newest question is answered. */
     private int asked;
 
@@ -57,9 +51,8 @@ final class TrendPart implements PagePart {
         sash.setBackground(page.getBackground());
         sash.setSashWidth(context.theme().metrics().grid(1));
         left = new Scroller(sash, context.theme());
-        right = context.theme().controls().box(sash, 1);
+        right = new BehindSide(sash, context, doors);
         sash.setWeights(64, 36);
-        nobodyChosen();
         context.onActor(actor -> load());
         load();
     }
@@ -98,70 +91,24 @@ final class TrendPart implements PagePart {
     }
 
     private void take(Worked worked) {
-        shown = Optional.of(worked.trend());
-        bar.offer(worked.whole().lines(), worked.whole().points());
+        bar.offer(worked.whole());
         clear(left.content());
         BaseCard base = new BaseCard(context, doors, worked.rights(), page.getShell(), this::load);
-        new TrendView(left.content(), context, doors, this::choose).fill(worked.trend(), worked.plot(), base);
+        new TrendView(left.content(), context, doors, choice -> right.choose(worked.trend(), choice))
+                .fill(worked.trend(), worked.plot(), base);
         left.measure();
         left.reveal(left.content().getChildren()[0]);
-        nobodyChosen();
+        right.blank();
         page.layout(true, true);
         context.ready();
     }
 
     /** One clear line in place of the trend. */
     private void refuse(String why) {
-        shown = Optional.empty();
         clear(left.content());
         Fit.wide(new Note(left.content(), context.theme(), Meaning.CAUTION, why.replace("&", "&&")));
         left.measure();
         context.ready();
-    }
-
-    private void nobodyChosen() {
-        behind = Optional.empty();
-        clear(right);
-        context.theme().controls().text(right, Type.BODY, TrendWords.get("behind.choose"));
-        right.layout(true, true);
-    }
-
-    private void choose(Choice choice) {
-        Trend trend = shown.orElseThrow();
-        Optional<Mark> mark =
-                choice.mark().filter(point -> point < trend.marks().size()).map(trend.marks()::get);
-        Optional<String> event = mark.flatMap(Mark::result).map(Object::toString);
-        if (event.isPresent()) {
-            context.show("ledger", event.get());
-            return;
-        }
-        Optional<java.time.LocalDate> monday = choice.monday().or(() -> mark.flatMap(Mark::monday));
-        String words = choice.place()
-                .map(place -> TrendWords.get("behind.place", place, monday.orElseThrow()))
-                .orElseGet(() -> TrendWords.get("behind.week", monday.orElseThrow()));
-        context.jobs()
-                .run(
-                        TrendWords.get("reckoning"),
-                        progress -> doors.trending().behind(trend.asked(), monday, choice.place()),
-                        strips -> list(words, strips));
-    }
-
-    private void list(String words, List<Behind> strips) {
-        clear(right);
-        Label head = context.theme()
-                .controls()
-                .text(right, Type.BODY, BehindList.words(words, strips).replace("&", "&&"));
-        head.setToolTipText(TrendWords.get("behind.open"));
-        TableKit<Behind> kit = new BehindList(context, doors.site().now().zone()).into(right, strips);
-        Fit.grow(kit.control());
-        behind = Optional.of(kit);
-        kit.onLoaded(() -> {
-            if (kit.selected().isEmpty() && !kit.rows().isEmpty()) {
-                kit.select(kit.rows().get(0));
-            }
-        });
-        right.layout(true, true);
-        kit.focus();
     }
 
     private static void clear(Composite some) {
@@ -189,7 +136,7 @@ final class TrendPart implements PagePart {
 
     @Override
     public void newsCame() {
-        if (behind.isEmpty()) {
+        if (right.list().isEmpty()) {
             load();
         }
     }
@@ -203,7 +150,7 @@ final class TrendPart implements PagePart {
     }
 
     Optional<TableKit<Behind>> behind() {
-        return behind;
+        return right.list();
     }
 
     Scroller left() {

@@ -6,12 +6,12 @@ import java.util.function.Consumer;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.api.chart.Chart;
 import wickbench.figures.sums.Remark;
+import wickbench.ledger.trend.TrendSignal;
+import wickbench.ledger.trend.TrendSignal.News;
 import wickbench.ledger.trend.Trending.Rank;
 import wickbench.ledger.trend.Trending.Trend;
-import wickbench.ledger.ui.trend.Signals.Signal;
 import wickbench.shell.PageContext;
 import wickbench.widgets.ChartView;
-import wickbench.widgets.Facts;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Note;
@@ -36,7 +36,10 @@ record TrendView(Composite parent, PageContext context, TrendDoors doors, Consum
         });
         small(TrendWords.get("population"));
         map(trend);
-        lines(trend.lines());
+        ranks("points", trend.points());
+        ranks("lines", trend.lines());
+        ranks("targets", trend.targets());
+        ranks("methods", trend.methods());
         base.into(Fit.wide(context.theme().controls().card(parent, 1)), trend);
     }
 
@@ -45,21 +48,28 @@ record TrendView(Composite parent, PageContext context, TrendDoors doors, Consum
                 .ifPresent(why ->
                         note(Meaning.CAUTION, TrendWords.get(trend.marks().isEmpty() ? "nothing" : "lacking", why)));
         trend.answer().ifPresent(answer -> {
-            List<Signal> signals = Signals.of(answer);
-            answer.said(Remark.Kind.RESULT)
-                    .forEach(text -> note(signals.isEmpty() ? Meaning.CALM : Meaning.ALARM, text));
-            signals.forEach(signal -> signal(trend, signal));
+            answer.said(Remark.Kind.RESULT).forEach(text -> note(meaning(trend.signals()), text));
+            trend.signals().forEach(signal -> signal(trend, signal));
         });
     }
 
-    private void signal(Trend trend, Signal signal) {
+    /** Rarer events are no alarm, however far from the limits. */
+    private static Meaning meaning(List<TrendSignal> signals) {
+        if (signals.isEmpty()) {
+            return Meaning.CALM;
+        }
+        return signals.stream().allMatch(signal -> signal.news() == News.FEWER) ? Meaning.NOTICE : Meaning.ALARM;
+    }
+
+    private void signal(Trend trend, TrendSignal signal) {
         Composite row = Fit.wide(context.theme().controls().box(parent, 2));
         String name = signal.point()
                 .filter(point -> point <= trend.marks().size())
                 .map(point ->
                         TrendWords.get("signal.of", trend.marks().get(point - 1).name(), signal.text()))
                 .orElse(signal.text());
-        Fit.wide(context.theme().controls().text(row, Type.BODY, name.replace("&", "&&")));
+        String words = TrendWords.get("signal." + signal.news().code(), name);
+        Fit.wide(context.theme().controls().text(row, Type.BODY, words.replace("&", "&&")));
         signal.point()
                 .ifPresent(point ->
                         context.theme().controls().button(row, TrendWords.get("signal.strips"), () -> mark(point - 1)));
@@ -85,16 +95,14 @@ record TrendView(Composite parent, PageContext context, TrendDoors doors, Consum
                         choose.accept(new Choice(Optional.empty(), Optional.of(place), Optional.of(monday)))));
     }
 
-    private void lines(List<Rank> lines) {
-        if (lines.isEmpty()) {
+    /** Which of them find most. */
+    private void ranks(String key, List<Rank> ranks) {
+        if (ranks.size() < 2) {
             return;
         }
         Composite card = Fit.wide(context.theme().controls().card(parent, 1));
-        context.theme().controls().label(card, Type.STRONG, TrendWords.get("lines.title"));
-        Facts facts = new Facts(card, context.theme());
-        lines.forEach(rank -> facts.add(
-                rank.name(),
-                TrendWords.get("lines.share", rank.events(), rank.strips(), Math.round(1000 * rank.share()) / 10.0)));
+        context.theme().controls().label(card, Type.STRONG, TrendWords.get("rank." + key));
+        new RankBars(context.theme()).into(card, ranks);
     }
 
     private void note(Meaning meaning, String words) {

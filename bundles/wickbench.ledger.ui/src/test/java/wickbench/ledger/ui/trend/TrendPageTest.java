@@ -88,6 +88,8 @@ class TrendPageTest {
 
     @Test
     void the_map_and_the_chart_lead_to_the_strips_by_keys() throws IOException {
+        assertThat(page.bar().method().getItems()).containsExactly("All methods", "hazelnut-rinse");
+        assertThat(seen().words()).containsSequence("Which points find most", "L1 mixer blade", "6 of 20, 30.0 %");
         HeatMap map = seen().all(HeatMap.class).get(0);
         page.left().reveal(map);
         map.setFocus();
