@@ -1,11 +1,8 @@
 package wickbench.tests;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The demonstration's home with two people who have passphrases: one who reviews, one who releases. */
 record DemoHome(StartedProgram program, Path folder) {
@@ -32,16 +29,6 @@ record DemoHome(StartedProgram program, Path folder) {
     private void passphrase(String person, String own) throws ReflectiveOperationException {
         done(String.join("\n", OFFICES, ONCE, ONCE), OFFICE, "people", "reset", person);
         done(String.join("\n", ONCE, own, own), person, "people", "passphrase");
-    }
-
-    /** Returns the same in another folder, to be changed. */
-    DemoHome copy(Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.toList()) {
-                Files.copy(file, to.resolve(folder.relativize(file).toString()));
-            }
-        }
-        return new DemoHome(program, to);
     }
 
     /** Calls a command as somebody who types on standard input, and expects that it is done. */

@@ -6,7 +6,6 @@ import java.lang.reflect.Method;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.Bundle;
@@ -23,10 +22,7 @@ class PagesComeAndGoTest {
         try (StartedSet started = StartedSet.of(List.of("base", "ledger"), temporary)) {
             started.nameHome(temporary.resolve("home"));
             BundleContext context = started.host().context();
-            Bundle ledger = Stream.of(context.getBundles())
-                    .filter(bundle -> bundle.getSymbolicName().equals("wickbench.ledger.ui"))
-                    .findFirst()
-                    .orElseThrow();
+            Bundle ledger = started.bundle("wickbench.ledger.ui");
             ServiceReference<?> places = context.getAllServiceReferences("wickbench.shell.Places", null)[0];
             Object rail = context.getService(places);
             assertThat(ids(rail)).contains("journal", "ledger", "release");

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
-import java.util.stream.Stream;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
 import wickbench.launcher.CannotStart;
@@ -55,10 +54,7 @@ record StartedProgram(StartedSet set) implements AutoCloseable {
     }
 
     private Bundle console() {
-        return Stream.of(set.host().bundles())
-                .filter(bundle -> CONSOLE.equals(bundle.getSymbolicName()))
-                .findFirst()
-                .orElseThrow();
+        return set.bundle(CONSOLE);
     }
 
     private static PrintStream utf8(ByteArrayOutputStream to) {

@@ -42,13 +42,17 @@ record StartedSet(Host host) implements AutoCloseable {
         return Components.in(host.context());
     }
 
+    /** Finds a bundle by its name. */
+    Bundle bundle(String name) {
+        return Stream.of(host.bundles())
+                .filter(bundle -> name.equals(bundle.getSymbolicName()))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** Loads a type as the bundle of the ports offers it. */
     Class<?> port(String name) throws ClassNotFoundException {
-        return Stream.of(host.bundles())
-                .filter(bundle -> bundle.getSymbolicName().equals("wickbench.api"))
-                .findFirst()
-                .orElseThrow()
-                .loadClass(name);
+        return bundle("wickbench.api").loadClass(name);
     }
 
     /** Returns a service by its port's name. */
