@@ -1,9 +1,11 @@
 package wickbench.console;
 
 import java.io.PrintStream;
+import java.util.List;
 import picocli.CommandLine;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Refusal;
+import wickbench.api.words.Words;
 
 /** How a call ends, and the one line that says why. */
 final class ExitCode {
@@ -12,6 +14,11 @@ final class ExitCode {
 
     /** The program itself is broken (EX_SOFTWARE of sysexits.h). */
     static final int BROKEN = 70;
+
+    /** A file that is wrong throughout is wrong in one way, mostly: more lines would only push the first off the screen. */
+    private static final int MOST_LINES = 20;
+
+    private static final Words WORDS = Words.of(ExitCode.class, "console");
 
     private ExitCode() {}
 
@@ -29,7 +36,7 @@ final class ExitCode {
             failure.printStackTrace(err);
         }
         if (failure instanceof BadInput || failure instanceof CommandLine.ParameterException) {
-            err.println(failure.getMessage());
+            tell(String.valueOf(failure.getMessage()), err);
             return BAD_INPUT;
         }
         if (failure instanceof Refusal) {
@@ -38,5 +45,13 @@ final class ExitCode {
         }
         err.println("broken: " + failure + (trace ? "" : " (--trace shows where)"));
         return BROKEN;
+    }
+
+    private static void tell(String complaints, PrintStream err) {
+        List<String> lines = complaints.lines().toList();
+        lines.stream().limit(MOST_LINES).forEach(err::println);
+        if (lines.size() > MOST_LINES) {
+            err.println(WORDS.get("complaints.more", lines.size() - MOST_LINES));
+        }
     }
 }

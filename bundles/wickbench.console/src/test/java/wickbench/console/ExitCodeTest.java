@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
@@ -20,6 +21,21 @@ class ExitCodeTest {
 
         assertThat(ExitCode.of(failure, err, false)).isEqualTo(2);
         assertThat(said.toString(StandardCharsets.UTF_8)).isEqualTo("sheet.csv:4: read: lies before the start\n");
+    }
+
+    @Test
+    void shows_the_first_complaints_of_many_and_counts_the_others() {
+        ExitCode.of(
+                new BadInput(IntStream.range(0, 130)
+                        .mapToObj(line -> Complaint.at("sheet.csv", line, "read", "is no time"))
+                        .toList()),
+                err,
+                false);
+
+        assertThat(said.toString(StandardCharsets.UTF_8).lines())
+                .hasSize(21)
+                .startsWith("sheet.csv:0: read: is no time")
+                .endsWith("and 110 more like these");
     }
 
     @Test

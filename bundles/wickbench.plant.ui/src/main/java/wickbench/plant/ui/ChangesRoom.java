@@ -3,9 +3,7 @@ package wickbench.plant.ui;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.api.authority.Act;
 import wickbench.api.person.PersonId;
@@ -33,7 +31,7 @@ final class ChangesRoom extends PlantRoom<ChangesRoom.Now> {
     private volatile Optional<String> line = Optional.empty();
     private Optional<Changeover> chosen = Optional.empty();
 
-    private record Open(LinePick line, MatrixGrid grid, ScrolledComposite scroll, Side side) {}
+    private record Open(LinePick line, MatrixGrid grid, Side side) {}
 
     record Now(PlantState plant, PlantDoors.May may, List<List<Changeover>> rows) implements Known {}
 
@@ -75,15 +73,10 @@ final class ChangesRoom extends PlantRoom<ChangesRoom.Now> {
         controls.button(bar, PlantUiWords.get("change.this.open"), this::made);
         controls.quiet(bar, PlantUiWords.get("changes.how"));
         SashForm sash = halves();
-        ScrolledComposite scroll = new ScrolledComposite(sash, SWT.H_SCROLL | SWT.V_SCROLL);
-        scroll.setBackground(room.getBackground());
-        scroll.setExpandHorizontal(true);
-        scroll.setExpandVertical(true);
-        MatrixGrid grid = new MatrixGrid(scroll, context.theme(), this::explain);
-        scroll.setContent(grid);
+        MatrixGrid grid = new MatrixGrid(sash, context.theme(), this::explain);
         Side side = new Side(sash, context.theme());
         sash.setWeights(66, 34);
-        open = Optional.of(new Open(pick, grid, scroll, side));
+        open = Optional.of(new Open(pick, grid, side));
     }
 
     @Override
@@ -96,8 +89,6 @@ final class ChangesRoom extends PlantRoom<ChangesRoom.Now> {
         });
         wanted = Optional.empty();
         now.grid().show(known.rows());
-        now.grid().setSize(now.grid().computeSize(SWT.DEFAULT, SWT.DEFAULT));
-        now.scroll().setMinSize(now.grid().getSize());
         context.ready();
     }
 

@@ -69,7 +69,12 @@ final class OrderBars extends Canvas {
     private void paint(GC gc) {
         gc.setAntialias(SWT.ON);
         int most = Math.max(1, days.stream().mapToInt(Day::minutes).max().orElse(1));
-        double pixels = (double) (getClientArea().width - theme.px(LEFT + 130)) / most;
+        gc.setFont(theme.font(Type.BODY));
+        int words = days.stream()
+                .mapToInt(day -> gc.textExtent(end(day)).x)
+                .max()
+                .orElse(0);
+        double pixels = (double) Math.max(0, getClientArea().width - theme.px(LEFT + 4 * 6) - gaps() - words) / most;
         for (int i = 0; i < days.size(); i++) {
             day(gc, days.get(i), theme.px(ROW * i), pixels);
         }
@@ -92,9 +97,16 @@ final class OrderBars extends Canvas {
         }
         gc.setForeground(theme.color(theme.palette().ink()));
         gc.setFont(theme.font(Type.BODY));
-        String words =
-                day.allowed() ? PlantUiWords.get("bars.minutes", day.minutes()) : PlantTerms.said("order.entered-not");
-        gc.drawText(words, x + theme.px(6), y + theme.px(10), true);
+        gc.drawText(end(day), x + theme.px(6), y + theme.px(10), true);
+    }
+
+    private static String end(Day day) {
+        return day.allowed() ? PlantUiWords.get("bars.minutes", day.minutes()) : PlantTerms.said("order.entered-not");
+    }
+
+    /** The room between the changes of a day, in pixels. */
+    private int gaps() {
+        return days.stream().mapToInt(day -> theme.px(3) * day.changes().size()).max().orElse(0);
     }
 
     private void fill(GC gc, Meaning meaning, int x, int y, int width) {
