@@ -26,7 +26,9 @@ final class Expected {
                 line.getCommandSpec().qualifiedName(),
                 e instanceof UnmatchedArgumentException unmatched
                         ? WORDS.get(
-                                "subcommand.found", expected, unmatched.getUnmatched().get(0))
+                                "subcommand.found",
+                                expected,
+                                unmatched.getUnmatched().get(0))
                         : expected));
     }
 }

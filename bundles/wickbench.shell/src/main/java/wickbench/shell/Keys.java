@@ -26,6 +26,8 @@ final class Keys implements Listener {
 
         void showKeys();
 
+        void openGuide();
+
         void focusRail();
 
         void focusDue();
@@ -86,11 +88,14 @@ final class Keys implements Listener {
     }
 
     private boolean shift(Event event) {
-        if (event.keyCode == SWT.F6) {
-            acts.focusDue();
-            return true;
+        switch (event.keyCode) {
+            case SWT.F1 -> acts.openGuide();
+            case SWT.F6 -> acts.focusDue();
+            default -> {
+                return false;
+            }
         }
-        return false;
+        return true;
     }
 
     private boolean plain(Event event) {

@@ -12,7 +12,7 @@ import wickbench.widgets.Type;
 /** The sheet of keys that F1 shows; Escape closes it. */
 final class KeysSheet {
     private static final List<String> EVERYWHERE =
-            List.of("places", "mnemonic", "rail", "due", "larger", "first-size", "light", "help");
+            List.of("places", "mnemonic", "rail", "due", "larger", "first-size", "light", "guide", "help");
     private static final List<String> TABLES = List.of("filter", "copy", "all", "menu", "open");
     private static final List<String> BENCH = List.of("started", "read", "record");
     private static final List<String> STRIPS = List.of("arrows", "seen", "faint", "not-seen", "damaged", "back");

@@ -20,6 +20,11 @@ public interface Page {
     /** Returns its name in the user's language; a {@code &} marks the key that goes with Alt. */
     String title();
 
+    /** Returns the page of the guide that tells of it, a file of the product's {@code docs}. */
+    default String guide() {
+        return "guide.html";
+    }
+
     /** Returns its drawing for the rail. */
     Glyph glyph();
 

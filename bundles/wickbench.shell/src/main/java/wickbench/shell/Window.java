@@ -137,6 +137,12 @@ final class Window implements OpenPage.Surroundings {
         say(ShellWords.get("view.reset-done"));
     }
 
+    /** Opens the guide at what it says of the page in front. */
+    void openGuide() {
+        say(Guidebook.installed()
+                .open(front().map(page -> page.place().page().guide()).orElse("guide.html")));
+    }
+
     @Override
     public void say(String text) {
         parts.status().say(text);

@@ -44,6 +44,11 @@ record WindowKeys(Window window) implements Keys.Acts {
     }
 
     @Override
+    public void openGuide() {
+        window.openGuide();
+    }
+
+    @Override
     public void focusRail() {
         window.rail().focus();
     }

@@ -58,6 +58,7 @@ final class WindowMenus {
         }
         new MenuItem(menu, SWT.SEPARATOR);
         item(menu, SWT.PUSH, ShellWords.get("view.reset"), window::resetLayout);
+        item(menu, SWT.PUSH, ShellWords.get("view.guide"), window::openGuide);
         item(menu, SWT.PUSH, ShellWords.get("view.keys"), () -> KeysSheet.open(window));
         drop(menu, below);
     }

@@ -19,8 +19,7 @@ import org.junit.jupiter.api.TestFactory;
 /** Every message can be said: values are put in as text, so a pattern that asks for a number fails before its user. */
 class PatternsTest {
     private static final Path BUNDLES = Path.of("..", "..", "bundles");
-    private static final Object[] TEXTS =
-            Collections.nCopies(10, "text").toArray();
+    private static final Object[] TEXTS = Collections.nCopies(10, "text").toArray();
 
     @TestFactory
     List<DynamicTest> take_texts() throws IOException {
@@ -43,10 +42,11 @@ class PatternsTest {
     }
 
     private static void takeTexts(Path file) {
-        words(file).forEach((key, pattern) -> assertThatCode(
-                        () -> new MessageFormat((String) pattern, Locale.ROOT).format(TEXTS))
-                .as("%s", key)
-                .doesNotThrowAnyException());
+        words(file)
+                .forEach((key, pattern) -> assertThatCode(
+                                () -> new MessageFormat((String) pattern, Locale.ROOT).format(TEXTS))
+                        .as("%s", key)
+                        .doesNotThrowAnyException());
     }
 
     private static Properties words(Path file) {

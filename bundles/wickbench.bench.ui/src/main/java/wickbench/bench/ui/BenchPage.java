@@ -77,6 +77,11 @@ public final class BenchPage implements Page {
 
     /** A strip with its two lines and its port. */
     @Override
+    public String guide() {
+        return "bench.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen ->
                 pen.box(7, 2, 10, 20, 3).line(10, 7, 14, 7).line(10, 11, 14, 11).circle(12, 17, 2);

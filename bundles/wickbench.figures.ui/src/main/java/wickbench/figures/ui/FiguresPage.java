@@ -36,6 +36,11 @@ public final class FiguresPage implements Page {
 
     /** A bell over its axis. */
     @Override
+    public String guide() {
+        return "figures.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen -> pen.line(3, 20, 21, 20).line(3, 18, 7, 16, 10, 6, 12, 4, 14, 6, 17, 16, 21, 18);
     }

@@ -45,6 +45,11 @@ public final class JournalPage implements Page {
 
     /** Three links of a chain. */
     @Override
+    public String guide() {
+        return "journal.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen -> pen.box(2, 8, 9, 8, 4).box(8, 8, 9, 8, 4).box(14, 8, 8, 8, 4);
     }

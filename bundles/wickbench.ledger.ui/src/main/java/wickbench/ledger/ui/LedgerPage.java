@@ -59,6 +59,11 @@ public final class LedgerPage implements Page {
 
     /** A book of lines, sealed. */
     @Override
+    public String guide() {
+        return "ledger.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen -> pen.box(4, 3, 16, 18, 2)
                 .line(8, 3, 8, 21)

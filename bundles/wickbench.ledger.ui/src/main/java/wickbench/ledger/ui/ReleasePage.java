@@ -50,6 +50,11 @@ public final class ReleasePage implements Page {
 
     /** A gate with its bar up. */
     @Override
+    public String guide() {
+        return "ledger.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen -> pen.box(4, 10, 5, 11, 1).line(6.5, 10, 20, 3).line(13, 21, 20, 21);
     }

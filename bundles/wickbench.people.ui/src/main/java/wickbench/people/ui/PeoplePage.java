@@ -38,6 +38,11 @@ public final class PeoplePage implements Page {
 
     /** Two heads, one before the other. */
     @Override
+    public String guide() {
+        return "people.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen -> pen.circle(9, 8, 4)
                 .line(2, 21, 3, 16, 9, 14, 15, 16, 16, 21)

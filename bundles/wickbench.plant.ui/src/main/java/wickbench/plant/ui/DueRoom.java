@@ -154,9 +154,7 @@ final class DueRoom extends PlantRoom<DueRoom.Now> {
         Controls controls = context.theme().controls();
         Composite card = Fit.wide(controls.card(content, 1));
         controls.text(
-                card,
-                Type.STRONG,
-                PlantUiWords.get("due.headline", item.rule().line(), DueTable.about(item)));
+                card, Type.STRONG, PlantUiWords.get("due.headline", item.rule().line(), DueTable.about(item)));
         Mark mark = DueTable.mark(item.state());
         Fit.wide(new MarkedLine(
                 card,

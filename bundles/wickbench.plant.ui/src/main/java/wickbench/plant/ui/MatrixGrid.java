@@ -88,8 +88,7 @@ final class MatrixGrid extends Canvas {
     }
 
     private Point scrolled() {
-        return new Point(
-                getHorizontalBar().getSelection(), getVerticalBar().getSelection());
+        return new Point(getHorizontalBar().getSelection(), getVerticalBar().getSelection());
     }
 
     private void bars() {

@@ -70,10 +70,8 @@ final class OrderBars extends Canvas {
         gc.setAntialias(SWT.ON);
         int most = Math.max(1, days.stream().mapToInt(Day::minutes).max().orElse(1));
         gc.setFont(theme.font(Type.BODY));
-        int words = days.stream()
-                .mapToInt(day -> gc.textExtent(end(day)).x)
-                .max()
-                .orElse(0);
+        int words =
+                days.stream().mapToInt(day -> gc.textExtent(end(day)).x).max().orElse(0);
         double pixels = (double) Math.max(0, getClientArea().width - theme.px(LEFT + 4 * 6) - gaps() - words) / most;
         for (int i = 0; i < days.size(); i++) {
             day(gc, days.get(i), theme.px(ROW * i), pixels);
@@ -106,7 +104,10 @@ final class OrderBars extends Canvas {
 
     /** The room between the changes of a day, in pixels. */
     private int gaps() {
-        return days.stream().mapToInt(day -> theme.px(3) * day.changes().size()).max().orElse(0);
+        return days.stream()
+                .mapToInt(day -> theme.px(3) * day.changes().size())
+                .max()
+                .orElse(0);
     }
 
     private void fill(GC gc, Meaning meaning, int x, int y, int width) {

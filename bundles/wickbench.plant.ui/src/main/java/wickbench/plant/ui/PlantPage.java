@@ -38,6 +38,11 @@ public final class PlantPage implements Page {
 
     /** Three vessels of a line, joined by a pipe. */
     @Override
+    public String guide() {
+        return "plant.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen -> pen.box(2, 6, 5, 9, 1)
                 .box(10, 9, 5, 6, 1)

@@ -60,6 +60,11 @@ public final class StockPage implements Page {
 
     /** A shelf with boxes. */
     @Override
+    public String guide() {
+        return "stock.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen -> pen.line(3, 3, 3, 21)
                 .line(21, 3, 21, 21)

@@ -68,6 +68,11 @@ public final class TrainingPage implements Page {
 
     /** A strip below an eye. */
     @Override
+    public String guide() {
+        return "training.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen -> pen.line(2, 8, 6, 4, 12, 3, 18, 4, 22, 8, 18, 12, 12, 13, 6, 12, 2, 8)
                 .disc(12, 8, 2.5)

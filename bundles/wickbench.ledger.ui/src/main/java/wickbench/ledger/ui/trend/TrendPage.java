@@ -45,6 +45,11 @@ public final class TrendPage implements Page {
 
     /** A series between its limits. */
     @Override
+    public String guide() {
+        return "ledger.html";
+    }
+
+    @Override
     public Glyph glyph() {
         return pen -> pen.line(3, 6, 21, 6).line(3, 19, 21, 19).line(3, 14, 8, 11, 13, 15, 17, 9, 21, 3);
     }
