@@ -1,51 +1,109 @@
 package wickbench.reading.plan;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
- * The shortest total, searched from the first block on and, where that proves nothing, from the last block back.
+ * A search from the first piece of work on and from the last one back, in ever wider layers, until one of them proves something.
  *
- * <p>A plan read from its end is a plan too, with looks and hands-on work exchanged. Where looking takes longer than the work of
- * the hands, it is the looks that are in each other's way, and the way back is the easier proof.
- *
- * @param best the shortest plan that was found
- * @param bound no plan is shorter
+ * <p>A plan read from its end is a plan too, with looks and hands-on work exchanged. Which way is the easier proof is not known
+ * beforehand: both go on while layers are narrow, and then the one that proves more. Effort is counted in numbers reckoned, not
+ * in time, so the same request gives the same plan on every machine.
  */
-record BothWays(Found best, long bound) {
+final class BothWays {
+    private static final int NARROWEST = 30;
+    /** A long run begins with narrower layers, for it has more of them. */
+    private static final int FIRST = 1200;
 
-    /** Searches with this effort for each way; strips that run already leave only the way on. */
-    static BothWays search(Jobs jobs, long effort) {
-        if (jobs.anyRunning()) {
-            return on(jobs, effort);
+    private static final int LEAST = 4;
+    private static final int WIDER = 5;
+    /** From this width on only the better way goes on. */
+    private static final int ONE_WAY = 3000;
+
+    private final List<Way> ways = new ArrayList<>();
+    private final int freeFrom;
+    private Optional<Found> best = Optional.empty();
+    private long have;
+    private long bound;
+    private long effort;
+    private final int narrowest;
+
+    /**
+     * @param goals what is searched, on the strips as they are and as they are seen from the end
+     * @param floor nothing has less
+     */
+    BothWays(Jobs jobs, Function<Jobs, Goal> goals, long floor) {
+        freeFrom = (int) jobs.freeFrom;
+        bound = floor;
+        ways.add(new Way(jobs, goals, false));
+        have = ways.get(0).goal.have();
+        if (!jobs.anyRunning()) {
+            ways.add(new Way(jobs.backwards(), goals, true));
         }
-        boolean onFirst = sum(jobs.hands) >= sum(jobs.look);
-        BothWays first = onFirst ? on(jobs, effort) : back(jobs, effort);
-        return first.proven() ? first : first.and(onFirst ? back(jobs, effort) : on(jobs, effort));
+        narrowest = Math.max(LEAST, Math.min(NARROWEST, FIRST / jobs.blocks()));
+    }
+
+    /** One way of the search. */
+    private static final class Way {
+        private final Goal goal;
+        private final Layers layers;
+        private final boolean back;
+        private long leftOut;
+
+        Way(Jobs jobs, Function<Jobs, Goal> goals, boolean back) {
+            goal = goals.apply(jobs);
+            layers = new Layers(jobs, goal);
+            this.back = back;
+        }
+    }
+
+    /** Searches until something is proven, or the effort does not suffice for wider layers. */
+    BothWays search(long most) {
+        long last = 0;
+        for (int width = narrowest; !proven() && effort + WIDER * last <= most; width *= WIDER) {
+            last = 0;
+            for (Way way : ways) {
+                last += proven() ? 0 : search(way, width);
+            }
+            effort += last;
+            if (width >= ONE_WAY && ways.size() > 1) {
+                ways.remove(ways.get(0).leftOut < ways.get(1).leftOut ? 0 : 1);
+            }
+        }
+        return this;
+    }
+
+    private long search(Way way, int width) {
+        long before = way.layers.effort();
+        way.goal.lower(have);
+        way.leftOut = way.layers.search(width);
+        if (way.goal.have() < have) {
+            have = way.goal.have();
+            best = way.goal.best().map(found -> way.back ? found.backwards(freeFrom) : found);
+        }
+        bound = Math.max(bound, Math.min(have, way.leftOut));
+        return way.layers.effort() - before;
     }
 
     boolean proven() {
-        return best.total() == bound;
+        return bound >= have;
     }
 
-    private static BothWays on(Jobs jobs, long effort) {
-        long least = new Bound(jobs)
-                .of(new Order(jobs, jobs.slack, Long.MAX_VALUE, false), jobs.running, new int[jobs.classes.length]);
-        Search search = new Search(jobs, new LeastTotal(jobs, OneByOne.of(jobs), least), effort);
-        Found found = search.run().orElseThrow();
-        return new BothWays(found, search.exhausted() ? found.total() : least);
+    /** Returns how many numbers were reckoned. */
+    long effort() {
+        return effort;
     }
 
-    private static BothWays back(Jobs jobs, long effort) {
-        BothWays back = on(jobs.backwards(), effort);
-        return new BothWays(back.best.backwards(jobs.freeFrom), back.bound + jobs.freeFrom);
+    /** Returns the best, when it is better than what was known before. */
+    Optional<Found> best() {
+        return best;
     }
 
-    private BothWays and(BothWays other) {
-        Found shorter = other.best.total() < best.total() ? other.best : best;
-        return new BothWays(shorter, Math.max(bound, other.bound));
-    }
-
-    private static long sum(long[] spans) {
-        return Arrays.stream(spans).sum();
+    /** Returns what no plan has less than. */
+    long bound() {
+        return bound;
     }
 }

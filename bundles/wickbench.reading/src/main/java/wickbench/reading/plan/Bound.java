@@ -1,62 +1,53 @@
 package wickbench.reading.plan;
 
+import java.util.Arrays;
+
 /** What the work that is left takes at least, whatever its order. */
 final class Bound {
-    private final Jobs jobs;
+    private final Kinds kinds;
     private final Releases looks;
     private final LastStart lastStart;
 
-    Bound(Jobs jobs) {
-        this.jobs = jobs;
-        looks = new Releases(jobs.count);
-        lastStart = new LastStart(jobs);
+    Bound(Kinds kinds) {
+        this.kinds = kinds;
+        looks = new Releases(Arrays.stream(kinds.strips).sum());
+        lastStart = new LastStart(kinds, looks);
     }
 
-    /**
-     * Returns a time before which the last look cannot end.
-     *
-     * @param dipped how many of each class are started
-     * @param read how many of each class are read
-     */
-    long of(Order order, int[] dipped, int[] read) {
-        return Math.max(
-                looksBefore(order, dipped, read), Math.max(lastTail(order, dipped), looks(order, dipped, read)));
+    /** Returns a time before which the last look cannot end. */
+    int of(Partial plan) {
+        return Math.max(Math.max(lastTail(plan), looks(plan)), lastStart.of(plan));
     }
 
-    /** The strip started last develops after all hands-on work; longest tails first is the best order. */
-    long lastTail(Order order, int[] dipped) {
-        long hands = order.end();
-        long end = hands;
-        for (int c = 0; c < jobs.classes.length; c++) {
-            int left = jobs.classes[c].length - dipped[c];
+    /** The strip started last develops after all hands-on work; longest tails first is the best order, as kinds come. */
+    private int lastTail(Partial plan) {
+        int hands = plan.free();
+        int end = hands;
+        for (int kind = 0; kind < kinds.count; kind++) {
+            int left = kinds.strips[kind] - plan.dipped[kind];
             if (left > 0) {
-                int strip = jobs.classes[c][0];
-                hands += left * jobs.hands[strip];
-                end = Math.max(end, hands + jobs.tail(strip));
+                hands += left * kinds.hands[kind];
+                end = Math.max(end, hands + kinds.develop[kind] + kinds.look[kind]);
             }
         }
         return end;
     }
 
     /** Looks as soon as their strips may have developed, hands-on work in every gap, cut at will. */
-    long looks(Order order, int[] dipped, int[] read) {
-        long hands = 0;
+    private int looks(Partial plan) {
+        int hands = 0;
         looks.clear();
-        for (int c = 0; c < jobs.classes.length; c++) {
-            int[] members = jobs.classes[c];
-            for (int i = read[c]; i < members.length; i++) {
-                int strip = members[i];
-                boolean waits = i >= dipped[c];
-                long starts = waits ? order.end() + (i - dipped[c] + 1) * jobs.hands[strip] : order.started(strip);
-                hands += waits ? jobs.hands[strip] : 0;
-                looks.insert(starts + jobs.develop[strip], jobs.look[strip]);
+        for (int i = 0; i < plan.open.length; i++) {
+            looks.add(plan.zone.between(0, i + 1) + kinds.develop[plan.open[i]], kinds.look[plan.open[i]]);
+        }
+        for (int kind = 0; kind < kinds.count; kind++) {
+            int starts = plan.free();
+            for (int i = plan.dipped[kind]; i < kinds.strips[kind]; i++) {
+                starts += kinds.hands[kind];
+                hands += kinds.hands[kind];
+                looks.add(starts + kinds.develop[kind], kinds.look[kind]);
             }
         }
-        return looks.served(order.end(), hands);
-    }
-
-    /** Looks that must come before the last start put it off. */
-    long looksBefore(Order order, int[] dipped, int[] read) {
-        return lastStart.of(order, dipped, read);
+        return looks.served(plan.free(), hands);
     }
 }

@@ -35,7 +35,7 @@ record Found(long[] started, long[] readAt, long total) {
         return new Found(
                 LongStream.of(readAt).map(at -> end - at).toArray(),
                 LongStream.of(started).map(at -> end - at).toArray(),
-                end);
+                total);
     }
 
     /** Returns how long strips wait after they have developed, added up. */

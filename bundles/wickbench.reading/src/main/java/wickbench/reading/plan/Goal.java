@@ -2,26 +2,30 @@ package wickbench.reading.plan;
 
 import java.util.Optional;
 
-/** What a search is after, and the best that it has found. */
+/** What a search is after, the least of something, and the best that it has found. */
 interface Goal {
 
     /** Returns by how much each look may begin after its strip has developed. */
     long[] slack();
 
-    /** Returns a time that no block may end after. */
-    long cap();
-
-    /** Tells whether it asks an order for its {@link Order#lateness}. */
+    /** Tells whether waits count beside the end. */
     boolean countsWaits();
 
-    /** Tells whether an order of which no plan ends before {@code bound} may lead to something better. */
-    boolean worth(long bound, Order order);
+    /** Returns what a plan that goes on from here has at least. */
+    long least(Partial plan);
 
-    /** Takes a whole order, if it is better. */
+    /** Tells whether a plan that goes on from here may be better than the best. */
+    boolean hopes(Partial plan);
+
+    /** Takes a whole order of work, if it is better. */
     void keep(Order order);
 
-    /** Tells whether nothing can be better than what was found. */
-    boolean reached();
+    /** Returns what the best has; only less is better. */
+    long have();
 
+    /** Lets only what has less than this be better: another search has found it. */
+    void lower(long have);
+
+    /** Returns the best that this search has found itself. */
     Optional<Found> best();
 }

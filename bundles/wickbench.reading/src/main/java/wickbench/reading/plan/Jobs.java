@@ -70,7 +70,7 @@ final class Jobs {
 
     /** Returns the jobs as they are seen by one who reads a plan from its end: looks come first, hands-on work last. */
     Jobs backwards() {
-        return new Jobs(look, develop, hands, slack, started, 0);
+        return new Jobs(look, develop, hands, slack, started, freeFrom);
     }
 
     /** Returns how many blocks of work there are: a look for each strip, and hands-on work for each that waits. */
@@ -80,6 +80,15 @@ final class Jobs {
             blocks -= started;
         }
         return blocks;
+    }
+
+    /** Returns how long all blocks take together. */
+    long work() {
+        long work = Arrays.stream(look).sum();
+        for (int job = 0; job < count; job++) {
+            work += isRunning(job) ? 0 : hands[job];
+        }
+        return work;
     }
 
     boolean isRunning(int job) {
@@ -93,13 +102,6 @@ final class Jobs {
     /** Returns the time from the end of hands-on work to the end of the earliest look. */
     long tail(int job) {
         return develop[job] + look[job];
-    }
-
-    /** Tells whether a job is looked at as long as another, and neither develops longer nor may be looked at later after its start. */
-    boolean noSlower(int job, int other) {
-        return look[job] == look[other]
-                && develop[job] <= develop[other]
-                && develop[job] + slack[job] <= develop[other] + slack[other];
     }
 
     private record Kind(long hands, long develop, long look, long slack) {}

@@ -11,80 +11,76 @@ import java.util.stream.IntStream;
  * may wait. Strips for which there is more work than that, whatever its order, are read before, and put the last start off.
  */
 final class LastStart {
-    private final Jobs jobs;
+    private final Kinds kinds;
     private final Releases looks;
-    /** Classes by how long a strip may wait from its hands-on work on, shortest first. */
+    /** Kinds by how long a strip may wait from its hands-on work on, shortest first. */
     private final int[] bySpan;
-    /** How many strips of each class are read before the last start, of those that are started. */
-    private final int[] before;
+    /** Which open strips are read before the last start. */
+    private final boolean[] before;
 
     private final int[] after;
-    private long handsLeft;
-    private long leastTail;
-    private long leastLook;
+    private int handsLeft;
+    private int leastTail;
+    private int leastLook;
 
-    LastStart(Jobs jobs) {
-        this.jobs = jobs;
-        looks = new Releases(jobs.count);
-        before = new int[jobs.classes.length];
-        after = new int[jobs.classes.length];
-        bySpan = IntStream.range(0, jobs.classes.length)
+    /** @param looks to be used and left as it comes */
+    LastStart(Kinds kinds, Releases looks) {
+        this.kinds = kinds;
+        this.looks = looks;
+        before = new boolean[Arrays.stream(kinds.strips).sum()];
+        after = new int[kinds.count];
+        bySpan = IntStream.range(0, kinds.count)
                 .boxed()
-                .sorted(Comparator.comparingLong(this::span))
+                .sorted(Comparator.comparingInt(this::span))
                 .mapToInt(Integer::intValue)
                 .toArray();
     }
 
-    /** Returns a time before which the last look cannot end; parameters as in {@link Bound#of}. */
-    long of(Order order, int[] dipped, int[] read) {
-        weigh(dipped);
+    /** Returns a time before which the last look cannot end. */
+    int of(Partial plan) {
+        weigh(plan);
         if (handsLeft == 0) {
-            return Long.MIN_VALUE;
+            return Integer.MIN_VALUE;
         }
-        long waiting = tooEarly(dipped) * leastLook;
-        long started = startedBefore(order, dipped, read, waiting);
+        int waiting = tooEarly(plan) * leastLook;
+        int started = startedBefore(plan, handsLeft + waiting);
         looks.clear();
-        for (int c = 0; c < before.length; c++) {
-            for (int i = read[c]; i < read[c] + before[c]; i++) {
-                int strip = jobs.classes[c][i];
-                looks.insert(order.started(strip) + jobs.develop[strip], jobs.look[strip]);
+        for (int i = 0; i < plan.open.length; i++) {
+            if (before[i]) {
+                int kind = plan.open[i];
+                looks.add(plan.zone.between(0, i + 1) + kinds.develop[kind], kinds.look[kind]);
             }
         }
-        return Math.max(looks.served(order.end(), handsLeft + waiting), order.end() + handsLeft + waiting + started)
-                + leastTail;
+        int served = looks.served(plan.free(), handsLeft + waiting);
+        return Math.max(served, plan.free() + handsLeft + waiting + started) + leastTail;
     }
 
-    private void weigh(int[] dipped) {
+    private void weigh(Partial plan) {
         handsLeft = 0;
-        leastTail = Long.MAX_VALUE;
-        leastLook = Long.MAX_VALUE;
-        for (int c = 0; c < dipped.length; c++) {
-            int left = jobs.classes[c].length - dipped[c];
+        leastTail = Integer.MAX_VALUE;
+        leastLook = Integer.MAX_VALUE;
+        for (int kind = 0; kind < kinds.count; kind++) {
+            int left = kinds.strips[kind] - plan.dipped[kind];
             if (left > 0) {
-                int strip = jobs.classes[c][0];
-                handsLeft += left * jobs.hands[strip];
-                leastTail = Math.min(leastTail, jobs.tail(strip));
-                leastLook = Math.min(leastLook, jobs.look[strip]);
+                handsLeft += left * kinds.hands[kind];
+                leastTail = Math.min(leastTail, kinds.develop[kind] + kinds.look[kind]);
+                leastLook = Math.min(leastLook, kinds.look[kind]);
             }
         }
     }
 
     /** Returns the looks, in all, of started strips that must be read before; each that must may make another one. */
-    private long startedBefore(Order order, int[] dipped, int[] read, long waiting) {
-        Arrays.fill(before, 0);
-        long looked = 0;
+    private int startedBefore(Partial plan, int work) {
+        Arrays.fill(before, 0, plan.open.length, false);
+        int looked = 0;
         boolean more = true;
         while (more) {
             more = false;
-            for (int c = 0; c < before.length; c++) {
-                for (int i = read[c] + before[c]; i < dipped[c]; i++) {
-                    int strip = jobs.classes[c][i];
-                    if (order.workSince(strip) + handsLeft + waiting + looked
-                            <= jobs.develop[strip] + jobs.slack[strip]) {
-                        break;
-                    }
-                    looked += jobs.look[strip];
-                    before[c]++;
+            for (int i = 0; i < plan.open.length; i++) {
+                int kind = plan.open[i];
+                if (!before[i] && plan.zone.free(i + 1) + work + looked > kinds.latest[kind]) {
+                    looked += kinds.look[kind];
+                    before[i] = true;
                     more = true;
                 }
             }
@@ -98,18 +94,18 @@ final class LastStart {
      * <p>Seen from the last start backwards these are pieces of work with due dates, of which the fewest come late (Moore 1968,
      * Management Science 15): the soonest due first, and where one is late the longest is left out.
      */
-    private int tooEarly(int[] dipped) {
+    private int tooEarly(Partial plan) {
         Arrays.fill(after, 0);
-        long work = 0;
+        int work = 0;
         int late = 0;
-        for (int c : bySpan) {
-            for (int i = dipped[c]; i < jobs.classes[c].length; i++) {
-                after[c]++;
-                work += hands(c);
-                if (work > span(c)) {
+        for (int kind : bySpan) {
+            for (int i = plan.dipped[kind]; i < kinds.strips[kind]; i++) {
+                after[kind]++;
+                work += kinds.hands[kind];
+                if (work > span(kind)) {
                     int longest = longest();
                     after[longest]--;
-                    work -= hands(longest);
+                    work -= kinds.hands[longest];
                     late++;
                 }
             }
@@ -119,20 +115,15 @@ final class LastStart {
 
     private int longest() {
         int longest = -1;
-        for (int c = 0; c < after.length; c++) {
-            if (after[c] > 0 && (longest < 0 || hands(c) > hands(longest))) {
-                longest = c;
+        for (int kind = 0; kind < kinds.count; kind++) {
+            if (after[kind] > 0 && (longest < 0 || kinds.hands[kind] > kinds.hands[longest])) {
+                longest = kind;
             }
         }
         return longest;
     }
 
-    private long hands(int c) {
-        return jobs.hands[jobs.classes[c][0]];
-    }
-
-    private long span(int c) {
-        int strip = jobs.classes[c][0];
-        return jobs.hands[strip] + jobs.develop[strip] + jobs.slack[strip];
+    private int span(int kind) {
+        return kinds.hands[kind] + kinds.latest[kind];
     }
 }

@@ -31,7 +31,7 @@ final class Lateness {
         this.slack = slack;
         this.cap = cap;
         blocks = order.size();
-        at = order.times();
+        at = order.times(slack);
         partner = new int[blocks];
         pushes = new long[blocks];
         matched = new int[blocks];
@@ -145,7 +145,7 @@ final class Lateness {
 
     /** Returns how far a block may move for the end of the plan and the window of a strip that runs already. */
     private long room(int block) {
-        long room = block + 1 == blocks ? cap - at[block] - length(block) : Long.MAX_VALUE;
+        long room = block + 1 == blocks ? cap - at[block] - order.length(block) : Long.MAX_VALUE;
         int strip = order.job(block);
         return partner[block] < 0
                 ? Math.min(room, jobs.started[strip] + jobs.develop[strip] + slack[strip] - at[block])
@@ -153,7 +153,7 @@ final class Lateness {
     }
 
     private long gap(int block) {
-        return at[block + 1] - at[block] - length(block);
+        return at[block + 1] - at[block] - order.length(block);
     }
 
     /** Returns how far a start may move before it pushes its look, or a look before it pulls its start. */
@@ -163,10 +163,6 @@ final class Lateness {
         return order.isLook(block)
                 ? at[partner[block]] + lag + slack[strip] - at[block]
                 : at[partner[block]] - at[block] - lag;
-    }
-
-    private long length(int block) {
-        return order.isLook(block) ? jobs.look[order.job(block)] : jobs.hands[order.job(block)];
     }
 
     private static long bit(int block) {

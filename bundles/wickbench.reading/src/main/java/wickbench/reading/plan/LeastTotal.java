@@ -5,14 +5,13 @@ import java.util.Optional;
 /** The shortest total time. */
 final class LeastTotal implements Goal {
     private final Jobs jobs;
-    private final long bound;
-    private Found best;
+    private long have;
+    private Optional<Found> best = Optional.empty();
 
-    /** @param bound no plan is shorter */
-    LeastTotal(Jobs jobs, Found first, long bound) {
+    /** @param have how long a plan is that is known */
+    LeastTotal(Jobs jobs, long have) {
         this.jobs = jobs;
-        this.bound = bound;
-        best = first;
+        this.have = have;
     }
 
     @Override
@@ -21,32 +20,41 @@ final class LeastTotal implements Goal {
     }
 
     @Override
-    public long cap() {
-        return best.total();
-    }
-
-    @Override
     public boolean countsWaits() {
         return false;
     }
 
     @Override
-    public boolean worth(long least, Order order) {
-        return least < best.total();
+    public long least(Partial plan) {
+        return plan.bound;
+    }
+
+    @Override
+    public boolean hopes(Partial plan) {
+        return plan.bound < have;
     }
 
     @Override
     public void keep(Order order) {
-        best = Found.of(jobs, order, order.times());
+        Found found = Found.of(jobs, order, order.times(jobs.slack));
+        if (found.total() < have) {
+            have = found.total();
+            best = Optional.of(found);
+        }
     }
 
     @Override
-    public boolean reached() {
-        return best.total() <= bound;
+    public long have() {
+        return have;
+    }
+
+    @Override
+    public void lower(long total) {
+        have = Math.min(have, total);
     }
 
     @Override
     public Optional<Found> best() {
-        return Optional.of(best);
+        return best;
     }
 }

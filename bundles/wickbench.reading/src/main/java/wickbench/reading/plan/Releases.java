@@ -1,42 +1,54 @@
 package wickbench.reading.plan;
 
+import java.util.Arrays;
+
 /** Looks by the time from which on each may be had. */
 final class Releases {
-    private final long[] release;
-    private final long[] length;
+    /** Above the length of any look. */
+    private static final int SHIFT = 30;
+
+    private static final long LENGTH = (1L << SHIFT) - 1;
+
+    /** So few are put in order one by one: each kind comes in order, so there is little to move. */
+    private static final int FEW = 40;
+
+    /** The time from which on a look may be had, and below it how long it takes. */
+    private final long[] looks;
+
     private int size;
 
     Releases(int most) {
-        release = new long[most];
-        length = new long[most];
+        looks = new long[most];
     }
 
     void clear() {
         size = 0;
     }
 
-    /** Keeps the order; each class comes in order, so there is little to move. */
-    void insert(long soonest, long takes) {
+    void add(int soonest, int takes) {
+        long look = ((long) soonest << SHIFT) + takes;
         int place = size++;
-        while (place > 0 && release[place - 1] > soonest) {
-            release[place] = release[place - 1];
-            length[place] = length[place - 1];
+        while (size <= FEW && place > 0 && looks[place - 1] > look) {
+            looks[place] = looks[place - 1];
             place--;
         }
-        release[place] = soonest;
-        length[place] = takes;
+        looks[place] = look;
     }
 
     /** Returns when all is done at the soonest: looks as they come, other work in every gap, cut at will. */
-    long served(long from, long work) {
-        long end = from;
-        long left = work;
+    int served(int from, int work) {
+        if (size > FEW) {
+            Arrays.sort(looks, 0, size);
+        }
+        int end = from;
+        int left = work;
         for (int i = 0; i < size; i++) {
-            if (release[i] > end) {
-                left -= Math.min(left, release[i] - end);
-                end = release[i];
+            int release = (int) (looks[i] >> SHIFT);
+            if (release > end) {
+                left -= Math.min(left, release - end);
+                end = release;
             }
-            end += length[i];
+            end += (int) (looks[i] & LENGTH);
         }
         return end + left;
     }

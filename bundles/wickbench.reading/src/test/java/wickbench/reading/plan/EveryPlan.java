@@ -1,5 +1,6 @@
 package wickbench.reading.plan;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -17,12 +18,14 @@ final class EveryPlan {
     private static final int WAITING = Integer.MIN_VALUE;
     private static final int READ = Integer.MAX_VALUE;
 
+    private final PlanRequest request;
     private final List<PlanStrip> strips;
     private final WindowRule rule;
     private final List<Map<List<Integer>, Worth>> bySecond = new ArrayList<>();
 
     private EveryPlan(PlanRequest request) {
-        strips = request.toStart();
+        this.request = request;
+        strips = request.strips();
         rule = request.rule();
     }
 
@@ -34,18 +37,22 @@ final class EveryPlan {
 
     record Best(int total, Worth worth) {}
 
-    /** Returns the best plan of strips that all wait. */
+    /** Returns the best plan; all strips that run must be readable in time. */
     static Best of(PlanRequest request) {
         return new EveryPlan(request).search();
     }
 
     private Best search() {
-        Integer[] waiting = new Integer[strips.size()];
-        Arrays.fill(waiting, WAITING);
+        Integer[] first = new Integer[strips.size()];
+        Arrays.fill(first, WAITING);
+        for (int i = 0; i < request.running().size(); i++) {
+            first[i] = seconds(request.running().get(i).startedAt());
+        }
         Integer[] done = new Integer[strips.size()];
         Arrays.fill(done, READ);
-        reach(0, Arrays.asList(waiting), new Worth(0, READ));
-        for (int second = 0; ; second++) {
+        int free = seconds(request.freeFrom());
+        reach(free, Arrays.asList(first), new Worth(0, READ));
+        for (int second = free; ; second++) {
             Map<List<Integer>, Worth> states = at(second);
             if (states.containsKey(Arrays.asList(done))) {
                 return new Best(second, states.get(Arrays.asList(done)));
@@ -97,7 +104,7 @@ final class EveryPlan {
         return next;
     }
 
-    private static int seconds(java.time.Duration span) {
+    private static int seconds(Duration span) {
         return (int) span.toSeconds();
     }
 }

@@ -32,6 +32,25 @@ class PlanLawsTest {
         assertThat(plan.leastSlack()).isEqualTo(seconds(best.worth().slack()));
     }
 
+    /** As many strips that run are saved as in any order of looks, and no plan of those and what waits is better. */
+    @Property(tries = 400, edgeCases = EdgeCasesMode.NONE)
+    void no_plan_around_strips_that_run_is_better(@ForAll("begun") PlanRequest request) {
+        RunPlan plan = RunPlanner.plan(request);
+
+        assertThat(PlanCheck.faults(request, plan)).isEmpty();
+        assertThat(request.running().size() - plan.lost().size()).isEqualTo(EveryLook.most(request));
+        List<StartedStrip> saved = new ArrayList<>(request.running());
+        saved.removeAll(plan.lost());
+        assertThat(plan.refined()).isTrue();
+        if (!plan.strips().isEmpty()) {
+            EveryPlan.Best best =
+                    EveryPlan.of(new PlanRequest(saved, request.toStart(), request.rule(), request.freeFrom()));
+            assertThat(plan.total()).isEqualTo(seconds(best.total()));
+            assertThat(plan.lateness()).isEqualTo(seconds(best.worth().lateness()));
+            assertThat(plan.leastSlack()).isEqualTo(seconds(best.worth().slack()));
+        }
+    }
+
     @Property(tries = 1500, edgeCases = EdgeCasesMode.NONE)
     void every_plan_can_be_done(@ForAll("runs") PlanRequest request) {
         RunPlan plan = RunPlanner.quickly(request);
@@ -83,6 +102,21 @@ class PlanLawsTest {
         Arbitrary<List<PlanStrip>> kinds = strips.list().ofMinSize(1).ofMaxSize(3);
         return Combinators.combine(kinds, ints(0, 2).list().ofSize(4), ints(1, 4), Arbitraries.of(WindowRule.values()))
                 .as((some, which, count, rule) -> Strips.request(numbered(some, which, count), rule));
+    }
+
+    @Provide
+    Arbitrary<PlanRequest> begun() {
+        return Combinators.combine(few(), ints(-12, 0).list().ofMaxSize(4), ints(0, 3))
+                .as((run, started, free) -> {
+                    List<PlanStrip> strips = run.toStart();
+                    List<StartedStrip> running = new ArrayList<>();
+                    for (int i = 0; i < Math.min(strips.size(), started.size()); i++) {
+                        running.add(new StartedStrip(strips.get(i), seconds(started.get(i))));
+                    }
+                    List<PlanStrip> waiting = strips.subList(running.size(), strips.size());
+                    return PlanRequest.of("test", new PlanRequest(running, waiting, run.rule(), seconds(free)))
+                            .orRefuse();
+                });
     }
 
     @Provide

@@ -3,26 +3,23 @@ package wickbench.reading.plan;
 import java.util.Optional;
 
 /** The least sum of waits among the plans that are no longer than the shortest. */
-final class LeastLateness implements Goal {
+final class LeastWaits implements Goal {
     private final Jobs jobs;
     private final long[] slack;
     private final long total;
-    private final long enough;
-    private long below;
+    private long have;
     private Optional<Found> best = Optional.empty();
 
     /**
      * @param slack by how much each look may begin after its strip has developed
      * @param total how long the plan may be
-     * @param below waits must be less in all
-     * @param enough with which waits in all the search may end
+     * @param have waits must be less in all
      */
-    LeastLateness(Jobs jobs, long[] slack, long total, long below, long enough) {
+    LeastWaits(Jobs jobs, long[] slack, long total, long have) {
         this.jobs = jobs;
         this.slack = slack;
         this.total = total;
-        this.below = below;
-        this.enough = enough;
+        this.have = have;
     }
 
     @Override
@@ -31,33 +28,38 @@ final class LeastLateness implements Goal {
     }
 
     @Override
-    public long cap() {
-        return total;
-    }
-
-    @Override
     public boolean countsWaits() {
         return true;
     }
 
     @Override
-    public boolean worth(long bound, Order order) {
-        return bound <= total && order.lateness() < below;
+    public long least(Partial plan) {
+        return plan.waits;
+    }
+
+    @Override
+    public boolean hopes(Partial plan) {
+        return plan.bound <= total && plan.waits < have;
     }
 
     @Override
     public void keep(Order order) {
         Found found = Found.of(jobs, order, new Lateness(jobs, order, slack, total).times());
-        long lateness = found.lateness(jobs);
-        if (lateness < below) {
-            below = lateness;
+        long waits = found.lateness(jobs);
+        if (waits < have) {
+            have = waits;
             best = Optional.of(found);
         }
     }
 
     @Override
-    public boolean reached() {
-        return best.isPresent() && below <= enough;
+    public long have() {
+        return have;
+    }
+
+    @Override
+    public void lower(long waits) {
+        have = Math.min(have, waits);
     }
 
     @Override

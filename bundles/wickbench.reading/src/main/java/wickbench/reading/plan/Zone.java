@@ -1,0 +1,124 @@
+package wickbench.reading.plan;
+
+import java.util.Arrays;
+
+/**
+ * When strips may have been started that are not read yet, and when the operator is free: all times that an order of work allows.
+ *
+ * <p>Whatever was done before bounds only differences of these times, and of each to the moment of the plan: one is at least so
+ * much after the other. So a zone is a table of such distances, each the longest path through all bounds. Row and column 0 stand for
+ * the moment of the plan, 1 and on for strips by their start; the last column is the moment in which the operator is free.
+ */
+final class Zone {
+    /** No bound. */
+    private static final int NONE = -(1 << 30);
+
+    /** How many strips are started and not read. */
+    final int open;
+
+    private final int[] least;
+
+    private Zone(int open, int[] least) {
+        this.open = open;
+        this.least = least;
+    }
+
+    /** Returns the one point where strips were started at these times. */
+    static Zone of(int[] starts, int freeFrom) {
+        int open = starts.length;
+        int[] least = new int[(open + 1) * (open + 2)];
+        for (int i = 0; i <= open; i++) {
+            int from = i == 0 ? 0 : starts[i - 1];
+            for (int j = 0; j <= open; j++) {
+                least[i * (open + 2) + j] = (j == 0 ? 0 : starts[j - 1]) - from;
+            }
+            least[i * (open + 2) + open + 1] = freeFrom - from;
+        }
+        return new Zone(open, least);
+    }
+
+    /** Returns how many numbers it holds. */
+    int size() {
+        return least.length;
+    }
+
+    /** Returns how long after another's start a strip is started at least; both count from 1. */
+    int between(int from, int to) {
+        return least[from * (open + 2) + to];
+    }
+
+    /** Returns how long after the start of a strip, or the moment of the plan, the operator is free at the soonest. */
+    int free(int from) {
+        return least[from * (open + 2) + open + 1];
+    }
+
+    /** Returns how long after {@code from} a strip's look may begin at the soonest. */
+    int readable(int from, int strip, int develop) {
+        int free = free(from);
+        int between = between(from, strip);
+        return between == NONE ? free : Math.max(free, between + develop);
+    }
+
+    /** Lets hands-on work follow: one more strip is started when it ends. */
+    Zone started(int hands) {
+        int width = open + 2;
+        int[] next = new int[width * (width + 1)];
+        for (int i = 0; i <= open; i++) {
+            System.arraycopy(least, i * width, next, i * (width + 1), open + 1);
+            int end = free(i) + hands;
+            next[i * (width + 1) + open + 1] = end;
+            next[i * (width + 1) + width] = end;
+        }
+        Arrays.fill(next, width * (width + 1) - width - 1, next.length, NONE);
+        next[next.length - 2] = 0;
+        next[next.length - 1] = 0;
+        return new Zone(open + 1, next);
+    }
+
+    /**
+     * Lets the look at a strip follow; null when it cannot be in time.
+     *
+     * @param latest how long after the strip's start it must begin
+     */
+    Zone read(int strip, int develop, int latest, int look) {
+        if (readable(strip, strip, develop) > latest) {
+            return null;
+        }
+        int width = open + 2;
+        int[] next = new int[open * (open + 1)];
+        int at = 0;
+        for (int i = 0; i <= open; i++) {
+            if (i == strip) {
+                continue;
+            }
+            int begins = readable(i, strip, develop);
+            // a look that comes too late pulls its start behind it, and what follows the start
+            int pulled = begins - latest;
+            for (int j = 0; j <= open; j++) {
+                if (j == strip) {
+                    continue;
+                }
+                int further = least[strip * width + j];
+                int distance = least[i * width + j];
+                distance = further == NONE ? distance : Math.max(distance, pulled + further);
+                if (i == j && distance > 0) {
+                    return null;
+                }
+                next[at++] = distance;
+            }
+            next[at++] = begins + look;
+        }
+        return new Zone(open - 1, next);
+    }
+
+    /** Tells whether it allows all that another zone of as many strips allows. */
+    boolean holds(Zone other) {
+        int[] others = other.least;
+        for (int i = least.length - 1; i >= 0; i--) {
+            if (least[i] > others[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
