@@ -1,7 +1,6 @@
 package wickbench.reading.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -22,6 +21,8 @@ final class BothWays {
     private static final int WIDER = 5;
     /** From this width on only the better way goes on. */
     private static final int ONE_WAY = 3000;
+    /** Wider layers take too much memory: a beginning of a run of 20 strips takes about a kilobyte. */
+    private static final int WIDEST = 60_000;
 
     private final List<Way> ways = new ArrayList<>();
     private final int freeFrom;
@@ -63,7 +64,8 @@ final class BothWays {
     /** Searches until something is proven, or the effort does not suffice for wider layers. */
     BothWays search(long most) {
         long last = 0;
-        for (int width = narrowest; !proven() && effort + WIDER * last <= most; width *= WIDER) {
+        int width = narrowest;
+        while (!proven() && width <= WIDEST && effort + WIDER * last <= most) {
             last = 0;
             for (Way way : ways) {
                 last += proven() ? 0 : search(way, width);
@@ -72,8 +74,13 @@ final class BothWays {
             if (width >= ONE_WAY && ways.size() > 1) {
                 ways.remove(ways.get(0).leftOut < ways.get(1).leftOut ? 0 : 1);
             }
+            width = wider(width);
         }
         return this;
+    }
+
+    private static int wider(int width) {
+        return width == WIDEST ? WIDEST + 1 : Math.min(WIDEST, WIDER * width);
     }
 
     private long search(Way way, int width) {

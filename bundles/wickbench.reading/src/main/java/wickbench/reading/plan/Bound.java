@@ -19,6 +19,16 @@ final class Bound {
         return Math.max(Math.max(lastTail(plan), looks(plan)), lastStart.of(plan));
     }
 
+    /** Returns how long it takes at least from when the operator is free to the end, however late that is. */
+    int rest(Partial plan) {
+        int work = 0;
+        for (int kind = 0; kind < kinds.count; kind++) {
+            work += (kinds.strips[kind] - plan.dipped[kind]) * kinds.hands[kind]
+                    + (kinds.strips[kind] - plan.read[kind]) * kinds.look[kind];
+        }
+        return Math.max(work, lastTail(plan) - plan.free());
+    }
+
     /** The strip started last develops after all hands-on work; longest tails first is the best order, as kinds come. */
     private int lastTail(Partial plan) {
         int hands = plan.free();

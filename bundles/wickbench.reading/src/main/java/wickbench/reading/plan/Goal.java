@@ -17,6 +17,9 @@ interface Goal {
     /** Tells whether a plan that goes on from here may be better than the best. */
     boolean hopes(Partial plan);
 
+    /** Returns when a plan ends at the latest that is better. */
+    long latestEnd();
+
     /** Takes a whole order of work, if it is better. */
     void keep(Order order);
 

@@ -13,8 +13,11 @@ import java.util.Map;
  * <p>Only those can be compared that have started and read equally many strips of each kind, and have the same strips open.
  */
 final class Layer {
+    /** From this width on the soonest ends alone are kept: what can be finished was found in narrower layers. */
+    private static final int WIDE = 3000;
+
     /** How many times as many as are kept lie in it while it is filled. */
-    private static final int OVERFULL = 3;
+    private static final int OVERFULL = 2;
 
     private final Goal goal;
     private final int width;
@@ -86,8 +89,8 @@ final class Layer {
     /**
      * Returns as many as may be kept.
      *
-     * <p>Half of them are those that promise most. Such plans are often too dense to be finished, so the other half are the most
-     * promising ones with no strip open, with one, with two, and so on.
+     * <p>Those that promise most are often too dense to be finished. So in a narrow layer, and where waits are counted, they make
+     * but half, and the other half are the most promising ones with no strip open, with one, with two, and so on.
      */
     List<Partial> kept() {
         List<Partial> all = new ArrayList<>(size);
@@ -96,9 +99,10 @@ final class Layer {
             return all;
         }
         all.sort(Comparator.<Partial>comparingLong(goal::least).thenComparingInt(Partial::free));
-        List<Partial> kept = new ArrayList<>(all.subList(0, width / 2));
+        int promising = width < WIDE || goal.countsWaits() ? width / 2 : width;
+        List<Partial> kept = new ArrayList<>(all.subList(0, promising));
         Map<Integer, List<Partial>> byOpen = new LinkedHashMap<>();
-        all.subList(width / 2, all.size())
+        all.subList(promising, all.size())
                 .forEach(plan -> byOpen.computeIfAbsent(plan.open.length, open -> new ArrayList<>())
                         .add(plan));
         for (int turn = 0; kept.size() < width; turn++) {

@@ -83,6 +83,10 @@ final class Layers {
         }
         effort += plan.zone.size() + strips;
         plan.bound = Math.max(before.bound, bound.of(plan));
+        if (plan.bound > goal.latestEnd() || !plan.freeBy((int) goal.latestEnd() - bound.rest(plan))) {
+            return;
+        }
+        plan.addWaits(kinds, before.allWaits);
         if (goal.hopes(plan) && !deadEnds.is(plan)) {
             effort += COMPARED * next.add(plan);
         }

@@ -44,6 +44,11 @@ final class LeastTotal implements Goal {
     }
 
     @Override
+    public long latestEnd() {
+        return have - 1;
+    }
+
+    @Override
     public long have() {
         return have;
     }

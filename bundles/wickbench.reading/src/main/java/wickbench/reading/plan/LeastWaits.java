@@ -34,12 +34,12 @@ final class LeastWaits implements Goal {
 
     @Override
     public long least(Partial plan) {
-        return plan.waits;
+        return plan.allWaits;
     }
 
     @Override
     public boolean hopes(Partial plan) {
-        return plan.bound <= total && plan.waits < have;
+        return plan.bound <= total && plan.allWaits < have;
     }
 
     @Override
@@ -50,6 +50,11 @@ final class LeastWaits implements Goal {
             have = waits;
             best = Optional.of(found);
         }
+    }
+
+    @Override
+    public long latestEnd() {
+        return total;
     }
 
     @Override

@@ -13,11 +13,13 @@ final class Partial {
     /** The kinds of the strips that are started and not read, in the order of their starts. */
     final int[] open;
 
-    final Zone zone;
+    Zone zone;
     /** The times in which no strip waits longer than {@link #waits} counts; null when there are none. */
     final Zone leastWaits;
     /** How long the strips that are read have waited at least, in all. */
     final long waits;
+    /** How long strips wait at least in all plans that go on from here. */
+    long allWaits;
     /** No plan that goes on from here ends sooner. */
     int bound;
 
@@ -86,6 +88,21 @@ final class Partial {
     /** Returns when the operator is free at the soonest. */
     int free() {
         return zone.free(0);
+    }
+
+    /** Leaves only the times in which the operator is free by some time; tells whether there are any. */
+    boolean freeBy(int latest) {
+        zone = zone.freeBy(latest);
+        return zone != null;
+    }
+
+    /** Reckons how long strips wait at least, those that are read and those that are open. */
+    void addWaits(Kinds kinds, long before) {
+        allWaits = waits;
+        for (int i = 0; i < open.length; i++) {
+            allWaits += Math.max(0, zone.free(i + 1) - kinds.develop[open[i]]);
+        }
+        allWaits = Math.max(before, allWaits);
     }
 
     /** Tells whether every plan that goes on from another one goes on from this one as well, and no worse. */

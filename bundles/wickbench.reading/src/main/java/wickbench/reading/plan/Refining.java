@@ -5,10 +5,10 @@ import java.util.Arrays;
 /** The three aims one after the other: the shortest total, the least waits among those, the most slack among those. */
 final class Refining {
     /** Numbers reckoned before a search for the shortest total is given up. */
-    private static final long FOR_TOTAL = 400_000_000;
+    private static final long FOR_TOTAL = 1_500_000_000;
 
     /** The same for waits and slack together, which have a plan to fall back on. */
-    private static final long FOR_WAITS = 400_000_000;
+    private static final long FOR_WAITS = 800_000_000;
 
     private static final long SECOND = 1000;
 

@@ -111,6 +111,23 @@ final class Zone {
         return new Zone(open - 1, next);
     }
 
+    /** Returns what is left of it when the operator must be free by some time; null when nothing is. */
+    Zone freeBy(int latest) {
+        int width = open + 2;
+        int[] next = least.clone();
+        for (int i = 0; i <= open; i++) {
+            int back = Math.max(least[i * width], free(i) - latest);
+            for (int j = 0; j < width; j++) {
+                int distance = Math.max(next[i * width + j], back + least[j]);
+                if (i == j && distance > 0) {
+                    return null;
+                }
+                next[i * width + j] = distance;
+            }
+        }
+        return new Zone(open, next);
+    }
+
     /** Tells whether it allows all that another zone of as many strips allows. */
     boolean holds(Zone other) {
         int[] others = other.least;
