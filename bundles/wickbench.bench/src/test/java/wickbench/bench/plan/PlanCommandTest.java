@@ -40,7 +40,7 @@ class PlanCommandTest {
         assertThat(run(person, "30", "15", "200x300+60")).isZero();
 
         assertThat(person.lines())
-                .anyMatch(line -> line.startsWith("153:00 in all; none is shorter than 152:15, so at most 0:45"));
+                .anyMatch(line -> line.startsWith("153:00 in all; none is shorter than 152:30, so at most 0:30"));
     }
 
     @ParameterizedTest

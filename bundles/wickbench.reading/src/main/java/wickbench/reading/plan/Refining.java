@@ -7,6 +7,9 @@ final class Refining {
     /** Numbers reckoned before a search for the shortest total is given up. */
     private static final long FOR_TOTAL = 1_500_000_000;
 
+    /** The same for runs so long that hardly one is proven. */
+    private static final long FOR_LONG = 150_000_000;
+
     /** The same for waits and slack together, which have a plan to fall back on. */
     private static final long FOR_WAITS = 800_000_000;
 
@@ -36,7 +39,8 @@ final class Refining {
         if (!Kinds.fit(first.total())) {
             return new Refining(jobs, first, jobs.freeFrom + jobs.work(), 0);
         }
-        BothWays total = new BothWays(jobs, each -> new LeastTotal(each, first.total()), 0).search(FOR_TOTAL / part);
+        long effort = (jobs.blocks() > Lateness.MOST_BLOCKS ? FOR_LONG : FOR_TOTAL) / part;
+        BothWays total = new BothWays(jobs, each -> new LeastTotal(each, first.total()), 0).search(effort);
         return new Refining(jobs, total.best().orElse(first), total.bound(), FOR_WAITS / part);
     }
 
