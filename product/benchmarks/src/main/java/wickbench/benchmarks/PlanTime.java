@@ -59,7 +59,7 @@ final class PlanTime implements Contest {
 
     @Override
     public int warmUps() {
-        return 10;
+        return 100;
     }
 
     @Override
