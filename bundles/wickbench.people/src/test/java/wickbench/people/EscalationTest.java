@@ -290,6 +290,7 @@ class EscalationTest {
         return EnumSet.complementOf(EnumSet.of(
                 Act.WITNESS,
                 Act.CORRECT_OWN_READING,
+                Act.CHANGE_PARTS,
                 Act.SETTLE_OWED,
                 Act.SETTLE_CLASH,
                 Act.REVIEW_READING,

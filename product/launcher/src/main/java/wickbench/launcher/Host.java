@@ -30,9 +30,9 @@ public final class Host implements AutoCloseable {
     private final Framework framework;
     private final AtomicBoolean closed = new AtomicBoolean();
 
-    private Host(CacheFolder cache) {
+    private Host(CacheFolder cache, Map<String, String> told) {
         this.cache = cache;
-        this.framework = new Felix(configuration(cache.folder()));
+        this.framework = new Felix(configuration(cache.folder(), told));
     }
 
     /**
@@ -44,9 +44,9 @@ public final class Host implements AutoCloseable {
             throws CannotStart, IOException {
         List<Path> jars = InstallSet.of(product, features, Platform.here());
         phases.reached("features read");
-        var host = new Host(cache(caches));
+        var host = new Host(cache(caches), Installed.told(product, features));
         try {
-            host.startAll(jars, phases);
+            host.startAll(product, jars, phases);
             return host;
         } catch (BundleException broken) {
             host.close();
@@ -116,9 +116,10 @@ public final class Host implements AutoCloseable {
         }
     }
 
-    private void startAll(List<Path> jars, Phases phases) throws BundleException, CannotStart {
+    private void startAll(Product product, List<Path> jars, Phases phases) throws BundleException, CannotStart {
         framework.init();
         BundleLog.register(framework.getBundleContext());
+        Installed.register(product, framework.getBundleContext());
         phases.reached("framework initialised");
         var installed = new ArrayList<Bundle>();
         for (Path jar : jars) {
@@ -164,11 +165,11 @@ public final class Host implements AutoCloseable {
         }
     }
 
-    private static Map<String, Object> configuration(Path cache) {
-        var values = new HashMap<String, Object>();
+    private static Map<String, Object> configuration(Path cache, Map<String, String> told) {
+        var values = new HashMap<String, Object>(told);
         values.put(Constants.FRAMEWORK_STORAGE, cache.resolve("bundles").toString());
         values.put(FelixConstants.LOG_LOGGER_PROP, new FrameworkLog());
-        values.put(Constants.FRAMEWORK_SYSTEMPACKAGES_EXTRA, BundleLog.PACKAGE);
+        values.put(Constants.FRAMEWORK_SYSTEMPACKAGES_EXTRA, BundleLog.PACKAGE + "," + Installed.PACKAGE);
         return values;
     }
 }

@@ -119,6 +119,7 @@ class EscalationByCommandTest {
                 call("people", "envelope"),
                 call("people", "forget", "cy"),
                 call("profile", "issue", profile.toString(), "--sign"),
+                call("feature", "remove", "training"),
                 issue(method),
                 call("method", "withdraw", "milk-rinse", "--reason", "because", "--sign"),
                 call("method", "withdraw", "milk-rinse", "--reason", "because"),

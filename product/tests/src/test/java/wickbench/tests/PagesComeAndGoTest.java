@@ -23,17 +23,18 @@ class PagesComeAndGoTest {
             started.nameHome(temporary.resolve("home"));
             BundleContext context = started.host().context();
             Bundle ledger = started.bundle("wickbench.ledger.ui");
-            ServiceReference<?> places = context.getAllServiceReferences("wickbench.shell.Places", null)[0];
-            Object rail = context.getService(places);
-            assertThat(ids(rail)).contains("journal", "ledger", "release");
+            assertThat(ids(context)).contains("journal", "ledger", "release");
             ledger.stop();
-            assertThat(ids(rail)).contains("journal").doesNotContain("ledger", "release");
+            assertThat(ids(context)).contains("journal").doesNotContain("ledger", "release");
             ledger.start();
-            assertThat(ids(rail)).contains("journal", "ledger", "release");
+            assertThat(ids(context)).contains("journal", "ledger", "release");
         }
     }
 
-    private static List<String> ids(Object rail) throws ReflectiveOperationException {
+    /** The ids of the places in the rail. */
+    static List<String> ids(BundleContext context) throws Exception {
+        ServiceReference<?> places = context.getAllServiceReferences("wickbench.shell.Places", null)[0];
+        Object rail = context.getService(places);
         List<String> ids = new ArrayList<>();
         for (Object place : (List<?>) call(rail, "all")) {
             ids.add((String) call(place, "id"));

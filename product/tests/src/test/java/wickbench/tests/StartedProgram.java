@@ -6,9 +6,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.lang.reflect.Constructor;
+import java.lang.reflect.Method;
+import java.lang.reflect.Proxy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 import org.osgi.framework.Bundle;
@@ -45,6 +48,35 @@ record StartedProgram(StartedSet set) implements AutoCloseable {
                 .newInstance(console().getBundleContext(), to);
         int code = door.applyAsInt(arguments);
         return new Answer(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Calls it as another program does that finds the home held: the home is there before and after. */
+    Answer within(String... arguments) throws ReflectiveOperationException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Class<?> asking = console().loadClass(CONSOLE + ".door.Asking");
+        Object nobody = Proxy.newProxyInstance(
+                asking.getClassLoader(), new Class<?>[] {asking}, (self, method, asked) -> Optional.empty());
+        Object attendance = attendance();
+        Method command = attendance
+                .getClass()
+                .getMethod("command", List.class, Path.class, PrintStream.class, PrintStream.class, asking);
+        command.setAccessible(true);
+        int code = (int) command.invoke(
+                attendance, List.of(arguments), Path.of("").toAbsolutePath(), utf8(out), utf8(err), nobody);
+        return new Answer(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Who answers other programs, without a door that they could come through. */
+    private Object attendance() throws ReflectiveOperationException {
+        Class<?> wordsType = set.port("wickbench.api.words.Words");
+        Object words = wordsType
+                .getMethod("of", Class.class, String.class)
+                .invoke(null, console().loadClass(CONSOLE + ".FrontDoor"), "console");
+        Object calls = maker("Calls", BundleContext.class, wordsType)
+                .newInstance(console().getBundleContext(), words);
+        return maker("Attendance", BundleContext.class, calls.getClass(), wordsType)
+                .newInstance(console().getBundleContext(), calls, words);
     }
 
     private Constructor<?> maker(String type, Class<?>... arguments) throws ReflectiveOperationException {

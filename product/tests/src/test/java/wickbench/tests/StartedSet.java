@@ -19,8 +19,13 @@ record StartedSet(Host host) implements AutoCloseable {
     private static final String COMMANDS = "wickbench.api.command.CommandSet";
 
     static StartedSet of(List<String> features, Path temporary) throws CannotStart, IOException {
+        return of(BuiltProduct.folder(), features, temporary);
+    }
+
+    /** Starts another product than the one that was built. */
+    static StartedSet of(Path product, List<String> features, Path temporary) throws CannotStart, IOException {
         return new StartedSet(
-                Host.start(Product.of(BuiltProduct.folder()), features, temporary.resolve("caches"), Phases.silent()));
+                Host.start(Product.of(product), features, temporary.resolve("caches"), Phases.silent()));
     }
 
     /** The names of bundles that are not active, or of fragments that are not attached. */

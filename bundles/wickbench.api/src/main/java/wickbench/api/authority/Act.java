@@ -18,6 +18,8 @@ public enum Act implements Coded {
     FORGET_PERSON(true, Role.ADMINISTRATOR),
     SEAL_RECOVERY(true, Role.ADMINISTRATOR),
     ISSUE_PROFILE(true, Role.ADMINISTRATOR),
+    /** Add or remove a set of pages, commands and gates while the program runs. */
+    CHANGE_PARTS(true, Role.ADMINISTRATOR),
     ISSUE_METHOD(false, Role.REVIEWER, Role.ADMINISTRATOR),
     WITHDRAW_METHOD(false, Role.REVIEWER, Role.ADMINISTRATOR),
     /** Say for which food, surface and cleaner a method was shown to work. */

@@ -1,0 +1,2 @@
+/** The words of this bundle. */
+package wickbench.parts.words;
