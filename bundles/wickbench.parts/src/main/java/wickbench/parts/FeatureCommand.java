@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -11,7 +12,9 @@ import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
 import wickbench.api.check.Refusal;
 import wickbench.api.command.Hands;
+import wickbench.api.part.Health;
 import wickbench.api.part.Parts;
+import wickbench.api.part.SelfCheck;
 import wickbench.parts.archive.MakerKey;
 import wickbench.parts.archive.SetPacking;
 import wickbench.parts.running.ProductSets;
@@ -24,12 +27,14 @@ final class FeatureCommand {
     private static final int FOUND_WANTING = 1;
 
     private final Parts parts;
+    private final SelfCheck check;
     private final ProductSets product;
     private final Hands hands;
     private final PartsPrint print;
 
-    FeatureCommand(Parts parts, ProductSets product, Hands hands, PartsPrint print) {
+    FeatureCommand(Parts parts, SelfCheck check, ProductSets product, Hands hands, PartsPrint print) {
         this.parts = parts;
+        this.check = check;
         this.product = product;
         this.hands = hands;
         this.print = print;
@@ -67,6 +72,13 @@ final class FeatureCommand {
     int remove(@Parameters(paramLabel = "NAME") String name) {
         print.removed(parts.remove(name, hands.signer()));
         return 0;
+    }
+
+    @Command(name = "check")
+    int check() {
+        List<Health> found = check.look();
+        print.health(found);
+        return found.stream().anyMatch(each -> each.state() == Health.State.UNWELL) ? FOUND_WANTING : 0;
     }
 
     @Command(name = "pack")

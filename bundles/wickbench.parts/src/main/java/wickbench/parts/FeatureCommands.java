@@ -8,24 +8,28 @@ import wickbench.api.command.CommandSet;
 import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.api.part.Parts;
+import wickbench.api.part.SelfCheck;
 import wickbench.parts.kept.KeptSets;
 
 /** Brings {@code wickbench feature …}. */
 @Component(property = CommandSet.NAME + "=feature")
 public final class FeatureCommands implements CommandSet {
     private final Parts parts;
+    private final SelfCheck check;
     private final KeptSets kept;
     private final SignIn signIn;
 
     @Activate
-    public FeatureCommands(@Reference Parts parts, @Reference KeptSets kept, @Reference SignIn signIn) {
+    public FeatureCommands(
+            @Reference Parts parts, @Reference SelfCheck check, @Reference KeptSets kept, @Reference SignIn signIn) {
         this.parts = parts;
+        this.check = check;
         this.kept = kept;
         this.signIn = signIn;
     }
 
     @Override
     public Object commands(Terminal terminal) {
-        return new FeatureCommand(parts, kept.product(), new Hands(terminal, signIn), new PartsPrint(terminal));
+        return new FeatureCommand(parts, check, kept.product(), new Hands(terminal, signIn), new PartsPrint(terminal));
     }
 }

@@ -8,6 +8,7 @@ import wickbench.api.command.Terminal;
 import wickbench.api.journal.Hash;
 import wickbench.api.json.Json;
 import wickbench.api.part.Brings;
+import wickbench.api.part.Health;
 import wickbench.api.part.PartSet;
 import wickbench.api.progress.Progress;
 import wickbench.parts.plan.SetId;
@@ -78,6 +79,29 @@ final class PartsPrint {
         } else {
             terminal.line(PartsWords.get("removed", set.title(), set.version()));
         }
+    }
+
+    void health(List<Health> found) {
+        if (terminal.json()) {
+            terminal.json(Json.array(found.stream()
+                    .map(each -> Json.object()
+                            .with("of", each.of().code())
+                            .with("state", each.state().code())
+                            .with("text", each.text()))
+                    .toList()));
+            return;
+        }
+        terminal.table(
+                List.of(
+                        PartsWords.get("column.checked"),
+                        PartsWords.get("column.standing"),
+                        PartsWords.get("column.found")),
+                found.stream()
+                        .map(each -> List.of(
+                                PartsWords.get("health.of." + each.of().code()),
+                                PartsWords.get("health.state." + each.state().code()),
+                                each.text()))
+                        .toList());
     }
 
     void packed(SetId id, Path out, byte[] archive) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.osgi.framework.Version;
 import wickbench.api.journal.Draft;
 import wickbench.api.part.Brings;
+import wickbench.api.part.Health;
 import wickbench.api.part.PartSet;
 import wickbench.api.part.Standing;
 import wickbench.api.person.PersonId;
@@ -45,6 +46,13 @@ class PartFormatsTest {
         HeardTerminal heard = HeardTerminal.ofNobody(true);
         new PartsPrint(heard).list(sets());
         assertThat(Schemas.published().errors("feature-list.schema.json", heard.printed().get(0))).isEmpty();
+    }
+
+    @Test
+    void what_was_looked_at_is_printed_as_its_schema_says() throws IOException {
+        HeardTerminal heard = HeardTerminal.ofNobody(true);
+        new PartsPrint(heard).health(List.of(new Health(Health.Of.DISK, Health.State.MINDED, "Make room.")));
+        assertThat(Schemas.published().errors("feature-check.schema.json", heard.printed().get(0))).isEmpty();
     }
 
     @Test

@@ -55,6 +55,7 @@ class RunningPartsTest {
                 assertThat(again.err().lines()).singleElement().asString().contains("runs already");
             });
             assertThat(journal()).startsWith(recorded).contains("part.added", "part.removed", "part.refused");
+            assertThat(done("feature", "check")).contains("bundles run", "services have what they need", "MiB are free");
             assertThat(set.notRunning()).isEmpty();
             assertThat(set.components().unsatisfied(Set.of())).isEmpty();
         }

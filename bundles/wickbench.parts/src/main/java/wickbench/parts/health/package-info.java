@@ -1,0 +1,2 @@
+/** Looks whether the program itself is well, in plain words. */
+package wickbench.parts.health;
