@@ -60,7 +60,7 @@ final class FeatureCommand {
     /** A file is meant where there is one; else a set that the product holds. */
     @Command(name = "add")
     int add(@Parameters(paramLabel = "FILE") Path file) {
-        boolean named = !Files.exists(file) && product.all().containsKey(file.getFileName().toString());
+        boolean named = !Files.isRegularFile(file) && product.all().containsKey(file.getFileName().toString());
         print.added(
                 named
                         ? parts.add(file.getFileName().toString(), hands.signer(), print.progress())

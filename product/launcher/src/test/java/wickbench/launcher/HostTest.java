@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.Bundle;
+import org.osgi.service.feature.FeatureService;
 
 class HostTest {
 
@@ -48,6 +49,18 @@ class HostTest {
             assertThat(cacheFolders()).hasSize(2);
         }
         assertThat(cacheFolders()).isEmpty();
+    }
+
+    @Test
+    void bundles_may_know_how_they_were_installed_and_read_features_as_the_launcher_does() throws Exception {
+        disk.bundle("app", APPLICATION, SampleApplication.class).feature("base", List.of(entry("test:app:1")));
+        try (Host host = start()) {
+            assertThat(host.context().getProperty("wickbench.features")).isEqualTo("base");
+            assertThat(host.context().getProperty("wickbench.product"))
+                    .isEqualTo(disk.product().folder().toString());
+            FeatureService reader = host.context().getService(host.context().getServiceReference(FeatureService.class));
+            assertThat(reader.getIDfromMavenCoordinates("test:app:1").getArtifactId()).isEqualTo("app");
+        }
     }
 
     @Test
