@@ -9,19 +9,19 @@ import wickbench.api.command.Hands;
 import wickbench.api.command.Terminal;
 import wickbench.api.part.Parts;
 import wickbench.api.part.SelfCheck;
-import wickbench.parts.kept.KeptSets;
+import wickbench.parts.kept.HomeSets;
 
 /** Brings {@code wickbench feature …}. */
 @Component(property = CommandSet.NAME + "=feature")
 public final class FeatureCommands implements CommandSet {
     private final Parts parts;
     private final SelfCheck check;
-    private final KeptSets kept;
+    private final HomeSets kept;
     private final SignIn signIn;
 
     @Activate
     public FeatureCommands(
-            @Reference Parts parts, @Reference SelfCheck check, @Reference KeptSets kept, @Reference SignIn signIn) {
+            @Reference Parts parts, @Reference SelfCheck check, @Reference HomeSets kept, @Reference SignIn signIn) {
         this.parts = parts;
         this.check = check;
         this.kept = kept;

@@ -21,7 +21,7 @@ import wickbench.api.part.PartSet;
 import wickbench.api.part.Parts;
 import wickbench.api.part.Standing;
 import wickbench.api.progress.Progress;
-import wickbench.parts.kept.KeptSets;
+import wickbench.parts.kept.HomeSets;
 import wickbench.parts.plan.SetId;
 import wickbench.parts.plan.SetPlan;
 import wickbench.parts.running.ArchiveSource;
@@ -43,7 +43,7 @@ public final class PartsDesk implements Parts {
     private final Journal journal;
     private final Index index;
     private final Authority authority;
-    private final KeptSets kept;
+    private final HomeSets kept;
 
     @Activate
     public PartsDesk(
@@ -51,7 +51,7 @@ public final class PartsDesk implements Parts {
             @Reference Journal journal,
             @Reference Index index,
             @Reference Authority authority,
-            @Reference KeptSets kept) {
+            @Reference HomeSets kept) {
         this.home = home;
         this.journal = journal;
         this.index = index;

@@ -40,6 +40,7 @@ final class HealthPanel {
         Composite grid = Fit.wide(context.theme().controls().box(card, 3));
         GridLayout layout = (GridLayout) grid.getLayout();
         layout.horizontalSpacing = context.theme().metrics().grid(2);
+        layout.verticalSpacing = context.theme().px(2);
         all.stream()
                 .sorted(java.util.Comparator.comparing(Health::state).reversed())
                 .forEach(each -> line(grid, each));

@@ -126,7 +126,8 @@ final class PartsPart implements PagePart {
         act.setText(PartsUiWords.get(there ? "remove.act" : "add-held.act"));
         String refused = refused(set);
         act.setEnabled(refused.isEmpty());
-        why.setText(refused.isEmpty() ? PartsUiWords.get(there ? "remove.line" : "add-held.line") : refused);
+        String line = refused.isEmpty() ? PartsUiWords.get(there ? "remove.line" : "add-held.line") : refused;
+        why.setText(PartsUiWords.get("chosen", PartsTable.brings(set), line));
         top.layout(true, true);
     }
 

@@ -12,7 +12,7 @@ import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
 import wickbench.api.part.Health;
 import wickbench.api.part.SelfCheck;
-import wickbench.parts.kept.KeptSets;
+import wickbench.parts.kept.HomeSets;
 
 /** Looks at the framework, the home and what is recorded in it. */
 @Component
@@ -25,7 +25,7 @@ public final class HouseCheck implements SelfCheck {
     public HouseCheck(
             BundleContext context,
             @Reference ServiceComponentRuntime components,
-            @Reference KeptSets sets,
+            @Reference HomeSets sets,
             @Reference Home home,
             @Reference Journal journal,
             @Reference Index index) {

@@ -15,16 +15,16 @@ import org.osgi.service.component.runtime.dto.ComponentDescriptionDTO;
 import wickbench.api.part.Health;
 import wickbench.api.part.Health.Of;
 import wickbench.api.part.Health.State;
-import wickbench.parts.kept.KeptSets;
+import wickbench.parts.kept.HomeSets;
 import wickbench.parts.words.PartsWords;
 
 /** Whether everything that is installed runs. */
 final class ProgramHealth {
     private final BundleContext context;
     private final ServiceComponentRuntime components;
-    private final KeptSets sets;
+    private final HomeSets sets;
 
-    ProgramHealth(BundleContext context, ServiceComponentRuntime components, KeptSets sets) {
+    ProgramHealth(BundleContext context, ServiceComponentRuntime components, HomeSets sets) {
         this.context = context;
         this.components = components;
         this.sets = sets;

@@ -37,8 +37,8 @@ import wickbench.parts.words.PartsWords;
  *
  * <p>A set that does not come up at a start is told and left out; the program starts without it.
  */
-@Component(service = KeptSets.class, immediate = true)
-public final class KeptSets {
+@Component(service = HomeSets.class, immediate = true)
+public final class KeptSets implements HomeSets {
     private static final String PRODUCT = "wickbench.product";
     private static final String FEATURES = "wickbench.features";
 
@@ -73,40 +73,42 @@ public final class KeptSets {
         }
     }
 
+    @Override
     public ProductSets product() {
         return product;
     }
 
+    @Override
     public RunningSets running() {
         return running;
     }
 
-    /** Returns why sets of this home do not run, by name. */
+    @Override
     public synchronized Map<String, String> troubles() {
         return new LinkedHashMap<>(troubles);
     }
 
-    /** Reads an archive and judges it whole, but for what only a running framework can tell. */
+    @Override
     public ArchiveSource read(Path archive) {
         ArchiveSource source = ArchiveSource.of(SetArchive.read(archive, Makers.of(product.folder())), reader);
         checkFloor(source.plan().id(), folder.list());
         return source;
     }
 
-    /** Takes a set up and remembers it. */
+    @Override
     public synchronized void add(ArchiveSource source) {
         KeptArchive kept = new KeptArchive(source.plan().id(), source.archive().hash());
         change(source, () -> folder.put(kept, source.archive()), list -> list.with(kept));
     }
 
-    /** Takes a set of the product up and remembers it. */
+    @Override
     public synchronized void add(SetSource source) {
         SetId id = source.plan().id();
         checkFloor(id, folder.list());
         change(source, () -> {}, list -> list.withOfProduct(id, running.isOfStart(id.name())));
     }
 
-    /** Takes a set down and forgets it; a set that did not come up is forgotten too. */
+    @Override
     public synchronized void remove(String name) {
         Optional<RunningSet> set = running.find(name);
         if (set.isEmpty() && troubles.containsKey(name)) {
