@@ -21,6 +21,7 @@ import wickbench.api.part.PartSet;
 import wickbench.api.part.Parts;
 import wickbench.api.part.Standing;
 import wickbench.api.progress.Progress;
+import wickbench.parts.health.Holder;
 import wickbench.parts.kept.HomeSets;
 import wickbench.parts.plan.SetId;
 import wickbench.parts.plan.SetPlan;
@@ -61,6 +62,7 @@ public final class PartsDesk implements Parts {
 
     @Override
     public List<PartSet> sets() {
+        Holder.answers(home, journal);
         List<PartSet> sets = new ArrayList<>();
         kept.running().all().forEach(set -> sets.add(running(set)));
         kept.product().all().forEach((name, source) -> {
@@ -86,6 +88,7 @@ public final class PartsDesk implements Parts {
 
     @Override
     public PartSet look(Path archive) {
+        Holder.answers(home, journal);
         ArchiveSource source = kept.read(archive);
         kept.running().tryOut(source);
         return described(source.plan(), Standing.AT_HAND, Brings.NOTHING, source.maker(), Optional.empty());

@@ -30,7 +30,8 @@ class RunningPartsTest {
         try (StartedSet set = StartedSet.of(product, List.of("base", "bench"), temporary)) {
             program = new StartedProgram(set);
             set.nameHome(home);
-            done("people", "add", "op-01", "--name", "Ada Brook", "--role", "administrator,trainer,operator");
+            done("people", "add", "op-01", "--name", "Ada Brook", "--role", "administrator,trainer");
+            done("people", "add", "op-02", "--name", "Bo Lind", "--role", "operator");
             done("method", "issue", DEMO.resolve("methods/milk-rinse.json").toString());
             done("feature", "pack", "training", file("training.zip"), "--key", file("maker.key"));
             assertThat(offered(set)).doesNotContain("training", "round");
@@ -38,7 +39,7 @@ class RunningPartsTest {
 
             assertThat(done("feature", "add", file("training.zip"))).contains("pages training; commands round, training");
             assertThat(offered(set)).contains("training", "round", "page training");
-            done("training", "authorise", "op-01", "--method", "milk-rinse", "--reason", "seen at the bench");
+            done("training", "authorise", "op-02", "--method", "milk-rinse", "--reason", "seen at the bench");
             assertThat(trainingSays()).isEqualTo("cleared");
             String recorded = journal();
 
@@ -49,7 +50,7 @@ class RunningPartsTest {
             assertThat(journal()).startsWith(recorded);
 
             done("feature", "add", "training");
-            assertThat(done("training", "matrix")).contains("op-01");
+            assertThat(done("training", "matrix")).contains("op-02");
             assertThat(trainingSays()).isEqualTo("cleared");
             assertThat(call("feature", "add", file("training.zip"))).satisfies(again -> {
                 assertThat(again.code()).isEqualTo(REFUSED);
@@ -101,7 +102,7 @@ class RunningPartsTest {
 
     /** What the gate of training says to a start, or who is told that nobody was there to ask. */
     private String trainingSays() throws ReflectiveOperationException {
-        String answers = call("bench", "may", "milk-rinse", "--lot", "L-1", "--operator", "op-01").out();
+        String answers = call("bench", "may", "milk-rinse", "--lot", "L-1", "--operator", "op-02").out();
         return answers.lines()
                 .filter(line -> line.startsWith("training "))
                 .map(line -> line.split(" {2,}")[1])

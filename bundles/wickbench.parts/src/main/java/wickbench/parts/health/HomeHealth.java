@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
+import wickbench.api.check.Refusal;
 import wickbench.api.home.Home;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
@@ -53,10 +54,7 @@ final class HomeHealth {
 
     Health clock() {
         Instant now = home.clock().instant();
-        if (!home.isBegun()) {
-            return clock(now, ZoneId.systemDefault(), Optional.empty(), false);
-        }
-        Optional<Founding> founding = journal.founding();
+        Optional<Founding> founding = founding();
         return clock(
                 now,
                 founding.map(Founding::zone).orElseGet(ZoneId::systemDefault),
@@ -75,6 +73,15 @@ final class HomeHealth {
                         State.UNWELL,
                         PartsWords.get("health.clock.behind", shown, TIME.format(written.atZone(zone)))))
                 .orElseGet(() -> new Health(Of.CLOCK, State.WELL, PartsWords.get("health.clock", shown, zone)));
+    }
+
+    /** A journal that cannot be opened tells so itself; the clock is then shown alone. */
+    private Optional<Founding> founding() {
+        try {
+            return home.isBegun() ? journal.founding() : Optional.empty();
+        } catch (Refusal unopened) {
+            return Optional.empty();
+        }
     }
 
     private Optional<Instant> newest(Founding founding) {

@@ -17,6 +17,8 @@ import wickbench.parts.kept.HomeSets;
 /** Looks at the framework, the home and what is recorded in it. */
 @Component
 public final class HouseCheck implements SelfCheck {
+    private final Home house;
+    private final Journal journal;
     private final ProgramHealth program;
     private final HomeHealth home;
     private final RecordHealth records;
@@ -29,6 +31,8 @@ public final class HouseCheck implements SelfCheck {
             @Reference Home home,
             @Reference Journal journal,
             @Reference Index index) {
+        this.house = home;
+        this.journal = journal;
         program = new ProgramHealth(context, components, sets);
         this.home = new HomeHealth(home, journal);
         records = new RecordHealth(home, journal, index);
@@ -36,6 +40,7 @@ public final class HouseCheck implements SelfCheck {
 
     @Override
     public List<Health> look() {
+        Holder.answers(house, journal);
         List<Health> all = new ArrayList<>();
         all.add(program.bundles());
         all.add(program.services());
