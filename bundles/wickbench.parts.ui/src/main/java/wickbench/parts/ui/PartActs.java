@@ -3,8 +3,6 @@ package wickbench.parts.ui;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import wickbench.api.authority.Actor;
 import wickbench.api.part.PartSet;
@@ -40,17 +38,17 @@ final class PartActs {
     }
 
     /** Lets a person choose an archive and judges it. */
-    void verify(Shell window) {
-        choose(window).ifPresent(file -> judged(file, set -> outcome.seen(PartsUiWords.get(
+    void verify() {
+        choose().ifPresent(file -> judged(file, set -> outcome.seen(PartsUiWords.get(
                 "verified", set.title(), set.version(), set.maker().orElse("")))));
     }
 
     /** Lets a person choose an archive and adds it once they have signed. */
     void add(Shell window, Known known) {
-        choose(window).ifPresent(file -> add(window, known, file));
+        choose().ifPresent(file -> add(window, known, file));
     }
 
-    void add(Shell window, Known known, Path file) {
+    private void add(Shell window, Known known, Path file) {
         PersonId by = context.actor().orElseThrow();
         judged(
                 file,
@@ -102,9 +100,7 @@ final class PartActs {
                 known.keyed());
     }
 
-    private static Optional<Path> choose(Shell window) {
-        FileDialog dialog = new FileDialog(window, SWT.OPEN);
-        dialog.setFilterExtensions(new String[] {"*.zip"});
-        return Optional.ofNullable(dialog.open()).map(Path::of);
+    private Optional<Path> choose() {
+        return context.files().open(PartsUiWords.get("file.choose"), "*.zip", "*");
     }
 }

@@ -54,7 +54,7 @@ final class PartsPart implements PagePart {
         ((GridLayout) heading.actions().getLayout()).numColumns = 2;
         verify = context.theme()
                 .controls()
-                .button(heading.actions(), PartsUiWords.get("verify.act"), () -> acts.verify(page.getShell()));
+                .button(heading.actions(), PartsUiWords.get("verify.act"), acts::verify);
         file = context.theme()
                 .controls()
                 .button(
@@ -211,14 +211,5 @@ final class PartsPart implements PagePart {
     /** Returns everything of the page. */
     Composite page() {
         return page;
-    }
-
-    /** Returns what is done with an archive once it is chosen. */
-    PartActs acts() {
-        return acts;
-    }
-
-    Known known() {
-        return known.orElseThrow();
     }
 }
