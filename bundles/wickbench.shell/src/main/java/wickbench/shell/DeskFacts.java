@@ -20,11 +20,11 @@ final class DeskFacts {
     private final PageJobs jobs;
     private final TopBar top;
 
-    DeskFacts(Window window, Supplies supplies, JobBoard board) {
+    DeskFacts(Window window, TopBar top, Supplies supplies, JobBoard board) {
         this.window = window;
         this.neighbours = supplies.neighbours();
         this.session = supplies.session();
-        this.top = window.top();
+        this.top = top;
         jobs = new PageJobs(
                 window.shell().getDisplay(),
                 supplies.workers().pool(),
@@ -33,14 +33,13 @@ final class DeskFacts {
                 e -> window.say(Failures.plain(e)));
     }
 
-    /** Shows them now and keeps them up to date as long as the bar lives. */
+    /** Shows them now, but for what is due, and keeps them up to date as long as the bar lives. */
     void show() {
         neighbours.journal().ifPresent(this::askStation);
         person(session.actor());
         Consumer<Optional<PersonId>> listener = this::person;
         session.onChange(listener);
         top.person().addListener(SWT.Dispose, event -> session.forget(listener));
-        due();
     }
 
     private void askStation(Journal journal) {
@@ -73,7 +72,8 @@ final class DeskFacts {
                                 Optional.of(person.map(Person::display).orElse(id.value()))))));
     }
 
-    private void due() {
+    /** Shows what is due, and again each minute as long as the bar lives. */
+    void due() {
         if (top.person().isDisposed()) {
             return;
         }

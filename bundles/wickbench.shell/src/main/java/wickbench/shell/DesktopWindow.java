@@ -129,6 +129,7 @@ public final class DesktopWindow implements Desktop {
         notices.forEach(window::say);
         EventLoop.until(display, () -> shell.isDisposed() || window.isUsable());
         context.registerService(UsableDesktop.class, new UsableDesktop(), UsableDesktop.phase());
+        window.tellDue();
         JournalCheck.soon(window, supplies);
         EventLoop.until(display, shell::isDisposed);
     }

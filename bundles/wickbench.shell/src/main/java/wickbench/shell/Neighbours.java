@@ -40,6 +40,11 @@ public final class Neighbours {
         journals = List.of(journal);
     }
 
+    /** Uses a source of what is due given by hand. */
+    void dueSource(DueSource source) {
+        dueSources = List.of(source);
+    }
+
     Optional<Journal> journal() {
         return journals.stream().findFirst();
     }

@@ -110,6 +110,8 @@ final class PictureTaker {
         if (late[0]) {
             throw new Refusal("picture.not-ready", ShellWords.get("picture.not-ready", wanted.page(), patience));
         }
+        window.tellDue();
+        EventLoop.until(display, () -> late[0] || !window.board().awaited());
         pause(display);
     }
 

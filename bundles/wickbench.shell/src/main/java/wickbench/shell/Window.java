@@ -8,6 +8,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import wickbench.api.json.Json;
 import wickbench.widgets.Theme;
@@ -26,9 +27,12 @@ final class Window implements OpenPage.Surroundings {
     private final Runnable placesChanged;
     private Looks looks;
     private Parts parts;
+    private boolean nativeDark = Display.isSystemDarkTheme();
+    private boolean dueTold;
 
     /** What stands in the window at the moment. */
-    private record Parts(Theme theme, TopBar top, AlarmBar alarm, Rail rail, PageStack pages, StatusBar status) {}
+    private record Parts(
+            Theme theme, TopBar top, AlarmBar alarm, Rail rail, PageStack pages, StatusBar status, DeskFacts facts) {}
 
     /**
      * Fills a shell.
@@ -87,6 +91,12 @@ final class Window implements OpenPage.Surroundings {
 
     List<Place> places() {
         return supplies.places().all();
+    }
+
+    /** Tells what is due too, from now on: it is reckoned from all records, and until the first page is usable that has the machine to itself. */
+    void tellDue() {
+        dueTold = true;
+        parts.facts().due();
     }
 
     /** Shows the first place there is, or the one told if it is there. */
@@ -172,7 +182,7 @@ final class Window implements OpenPage.Surroundings {
 
     private void build(Map<String, Object> drafts) {
         Theme theme = looks.on(shell.getDisplay());
-        NativeLight.prefer(looks.dark());
+        followLight();
         shell.setBackground(theme.color(theme.palette().ground()));
         shell.setLayout(tight(1));
         WindowMenus menus = new WindowMenus(this, supplies);
@@ -186,9 +196,21 @@ final class Window implements OpenPage.Surroundings {
         PageStack pages =
                 new PageStack(middle, theme, supplies.places(), new OpenPage.Means(supplies, board, this), drafts);
         Caution.under(shell, theme);
-        parts = new Parts(theme, top, alarm, rail, pages, new StatusBar(shell, theme, board));
+        DeskFacts facts = new DeskFacts(this, top, supplies, board);
+        parts = new Parts(theme, top, alarm, rail, pages, new StatusBar(shell, theme, board), facts);
         rail.fill(supplies.places().all(), Optional.empty());
-        new DeskFacts(this, supplies, board).show();
+        facts.show();
+        if (dueTold) {
+            facts.due();
+        }
+    }
+
+    /** The system's parts load their whole theme anew even when it stays the same, so they are told only what changes. */
+    private void followLight() {
+        if (looks.dark() != nativeDark) {
+            NativeLight.prefer(looks.dark());
+            nativeDark = looks.dark();
+        }
     }
 
     /** Lets the page in front load anew, unless it is busy: then it has just done so, or will say what it did. */

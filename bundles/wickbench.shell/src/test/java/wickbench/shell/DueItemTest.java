@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
@@ -100,6 +101,27 @@ class DueItemTest {
         focusDue();
         assertThat(desk.window().status().said()).isEqualTo("Nothing is due.");
         assertThat(focus()).isSameAs(before);
+    }
+
+    @Test
+    void whatIsDueIsAskedOnlyOnceThePageIsThereAndStaysInOtherLooks() {
+        AtomicInteger asked = new AtomicInteger();
+        Places places = new Places();
+        Offer.add(places, "bench", new PlainPage("&Bench"));
+        Neighbours neighbours = new Neighbours();
+        neighbours.dueSource(() -> {
+            asked.incrementAndGet();
+            return List.of(LOT);
+        });
+        desk.close();
+        desk = new OpenDesk(places, neighbours);
+        desk.await(desk.window()::isUsable);
+        assertThat(asked).hasValue(0);
+        desk.window().tellDue();
+        desk.await(() -> desk.window().top().due().shown() == 1);
+        desk.window().look(new Looks(true, desk.window().looks().percent()));
+        desk.await(() -> desk.window().top().due().shown() == 1);
+        assertThat(asked).hasValue(2);
     }
 
     @Test

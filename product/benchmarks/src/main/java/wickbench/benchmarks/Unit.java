@@ -8,6 +8,7 @@ enum Unit {
     MILLIS(" ms", false),
     SECONDS(" s", false),
     COUNT("", false),
+    MEGABYTES(" MB", false),
     SHARE(" of all", true);
 
     private final String sign;

@@ -44,6 +44,7 @@ final class RunFlow implements RunActs {
     private final RunTimetable timetable;
     private final RunHand hand;
     private Choices choices = new Choices(List.of(), List.of());
+    private Optional<SiteClock> clock = Optional.empty();
     private Optional<String> wanted = Optional.empty();
     private Stage stage = Stage.NEW;
 
@@ -58,13 +59,7 @@ final class RunFlow implements RunActs {
         stack.setBackground(box.getBackground());
         stack.setLayout(layout);
         hand = new RunHand(context, this::refresh, this::rings);
-        timetable = new RunTimetable(
-                context, doors.runs()::now, () -> stages.get(stage).tick(now()));
-        stages.put(Stage.NEW, new NewRunStage(stack, context, doors, this));
-        stages.put(Stage.PLAN, new PlanStage(stack, context, doors, this, bell, timetable));
-        stages.put(Stage.CLOCK, new ClockStage(stack, context, this, bell));
-        stages.put(Stage.READ, new ReadStage(stack, context, doors, this));
-        stages.put(Stage.NEXT, new NextStage(stack, context, doors, this));
+        timetable = new RunTimetable(context, doors.runs()::now, () -> at(stage).tick(now()));
         HeldKeys.watch(box);
         new PageKeys(box, Map.of(SWT.F9, this::heard));
     }
@@ -77,7 +72,8 @@ final class RunFlow implements RunActs {
     void start(Choices some, SiteClock site, List<Run> open) {
         choices = some;
         newRun().start(some, site);
-        ((NextStage) stages.get(Stage.NEXT)).start(site);
+        clock = Optional.of(site);
+        Optional.ofNullable((NextStage) stages.get(Stage.NEXT)).ifPresent(next -> next.start(site));
         open.stream().findFirst().ifPresentOrElse(this::goOn, () -> go(Stage.NEW));
         tick();
     }
@@ -146,16 +142,31 @@ final class RunFlow implements RunActs {
     private void refresh() {
         Moment now = now();
         hand.state().ifPresentOrElse(state -> band.show(state, now), band::hide);
-        hand.state().ifPresent(((ReadStage) stages.get(Stage.READ))::recorded);
-        stages.get(stage).tick(now);
+        hand.state().ifPresent(state -> reading().recorded(state));
+        at(stage).tick(now);
     }
 
     void focus() {
-        stages.get(stage).shown();
+        at(stage).shown();
     }
 
+    /** The stage, made when it is first asked for: the window is there sooner with one than with five. */
     RunStage at(Stage some) {
-        return stages.get(some);
+        return stages.computeIfAbsent(some, this::made);
+    }
+
+    private RunStage made(Stage some) {
+        return switch (some) {
+            case NEW -> new NewRunStage(stack, context, doors, this);
+            case PLAN -> new PlanStage(stack, context, doors, this, bell, timetable);
+            case CLOCK -> new ClockStage(stack, context, this, bell);
+            case READ -> new ReadStage(stack, context, doors, this);
+            case NEXT -> {
+                NextStage next = new NextStage(stack, context, doors, this);
+                clock.ifPresent(next::start);
+                yield next;
+            }
+        };
     }
 
     Stage stage() {
@@ -172,7 +183,11 @@ final class RunFlow implements RunActs {
     }
 
     NewRunStage newRun() {
-        return (NewRunStage) stages.get(Stage.NEW);
+        return (NewRunStage) at(Stage.NEW);
+    }
+
+    private ReadStage reading() {
+        return (ReadStage) at(Stage.READ);
     }
 
     @Override
@@ -236,7 +251,7 @@ final class RunFlow implements RunActs {
     @Override
     public void read(int strip) {
         heard();
-        ((ReadStage) stages.get(Stage.READ)).open(strip);
+        reading().open(strip);
         go(Stage.READ);
     }
 
@@ -244,7 +259,7 @@ final class RunFlow implements RunActs {
     public void close(Consumer<String> refused) {
         hand.close(
                 closed -> {
-                    ((ReadStage) stages.get(Stage.READ)).recorded(closed);
+                    reading().recorded(closed);
                     hand.leave();
                     newRun().another();
                     go(Stage.NEW);
@@ -262,7 +277,7 @@ final class RunFlow implements RunActs {
         } else if (before.get().over(now())) {
             hand.close(
                     closed -> {
-                        ((ReadStage) stages.get(Stage.READ)).recorded(closed);
+                        reading().recorded(closed);
                         hand.leave();
                         newRun().another();
                         runOwed(refused);
@@ -277,7 +292,7 @@ final class RunFlow implements RunActs {
     public void go(Stage next) {
         stage = next;
         steps.show(next);
-        layout.topControl = stages.get(next).control();
+        layout.topControl = at(next).control();
         stack.layout();
         refresh();
         focus();
