@@ -25,7 +25,7 @@ public final class Editions {
         this.java = out.resolve("java");
     }
 
-    public static void main(String[] arguments) throws IOException, CannotStart {
+    public static void main(String[] arguments) throws IOException, CannotStart, InterruptedException {
         var editions = new Editions(
                 Product.of(Path.of(arguments[0])), Path.of(arguments[2]).toAbsolutePath());
         List<String> wanted = Arrays.asList(arguments).subList(3, arguments.length);
@@ -45,7 +45,7 @@ public final class Editions {
         System.exit(sound ? 0 : 1);
     }
 
-    private boolean lay(Edition edition) throws IOException, CannotStart {
+    private boolean lay(Edition edition) throws IOException, CannotStart, InterruptedException {
         boolean sound = true;
         for (Target target : Target.all()) {
             Path parent = Files.createDirectories(out.resolve(target.name()));
@@ -62,7 +62,7 @@ public final class Editions {
     }
 
     /** The editions ask for the same, so one is made and copied. */
-    private void addJava(Path folder) throws IOException {
+    private void addJava(Path folder) throws IOException, InterruptedException {
         if (!Files.exists(java)) {
             JavaRuntime.make(java);
         }
