@@ -17,6 +17,7 @@ import wickbench.api.reading.Sample;
 import wickbench.api.reading.Strip;
 import wickbench.api.reading.Times;
 import wickbench.api.words.Coded;
+import wickbench.api.words.Decimals;
 
 /** Turns one row of a sheet into a reading. */
 final class SheetRow {
@@ -107,7 +108,7 @@ final class SheetRow {
 
     private boolean positiveArea(BigDecimal area) {
         if (area.signum() <= 0) {
-            cells.complain("area_cm2", BenchWords.get("area.not-positive", area.toPlainString()));
+            cells.complain("area_cm2", BenchWords.get("area.not-positive", Decimals.of(area)));
         }
         return area.signum() > 0;
     }
@@ -143,7 +144,7 @@ final class SheetRow {
     }
 
     private Optional<Duration> unreadable(BigDecimal seconds) {
-        cells.complain("shaken_s", BenchWords.get("cell.not-seconds", seconds.toPlainString()));
+        cells.complain("shaken_s", BenchWords.get("cell.not-seconds", Decimals.of(seconds)));
         return Optional.empty();
     }
 

@@ -1,7 +1,5 @@
 package wickbench.console;
 
-import java.util.Locale;
-import java.util.ResourceBundle;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 import wickbench.api.words.Words;
@@ -12,18 +10,15 @@ import wickbench.api.words.Words;
  * <p>The keys are picocli's: {@code wickbench.judge.usage.description}, {@code wickbench.judge.sheet} for {@code --sheet}.
  */
 final class CommandWords {
-    private static final String FILE = "OSGI-INF.l10n.commands";
-
     private static final Words WORDS = Words.of(CommandWords.class, "console");
 
     private CommandWords() {}
 
     /** Returns the command with its words, and with {@code --help} on it and all its subcommands. */
     static CommandLine given(Object command) {
-        ClassLoader home = command.getClass().getClassLoader();
         CommandLine line = new CommandLine(command);
         helped(line);
-        return line.setResourceBundle(ResourceBundle.getBundle(FILE, Locale.getDefault(), home));
+        return line.setResourceBundle(Words.of(command.getClass(), "commands").file());
     }
 
     private static void helped(CommandLine line) {

@@ -10,6 +10,7 @@ import org.osgi.framework.ServiceRegistration;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import picocli.CommandLine;
+import wickbench.api.check.BadInput;
 import wickbench.api.command.Desktop;
 import wickbench.api.home.Home;
 import wickbench.api.home.HomeFolder;
@@ -20,7 +21,8 @@ import wickbench.console.door.Knock;
 /**
  * What the launcher calls with the arguments of the program.
  *
- * <p>Registering the home wakes everything that keeps something in it, so the commands are looked up after that.
+ * <p>Registering the home wakes everything that keeps something in it, so the commands are looked up after that, and the language is
+ * decided before.
  */
 @Component(service = ToIntFunction.class, property = "wickbench.application=main")
 public final class FrontDoor implements ToIntFunction<String[]> {
@@ -42,9 +44,11 @@ public final class FrontDoor implements ToIntFunction<String[]> {
     public int applyAsInt(String[] arguments) {
         Streams to = streams.get();
         GlobalOptions options;
+        SpokenLanguage language;
         try {
             options = GlobalOptions.of(arguments);
-        } catch (CommandLine.ParameterException e) {
+            language = new SpokenLanguage(options.language(), options.home(), words);
+        } catch (CommandLine.ParameterException | BadInput e) {
             return ExitCode.of(e, to.err(), false);
         }
         Home folder = new HomeFolder(options.home());
@@ -61,6 +65,7 @@ public final class FrontDoor implements ToIntFunction<String[]> {
             // before the home goes, so that callers who are inside get their answers
             attendance.close();
             home.unregister();
+            language.close();
         }
     }
 

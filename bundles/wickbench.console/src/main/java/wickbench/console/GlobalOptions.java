@@ -19,6 +19,9 @@ final class GlobalOptions {
     @Option(names = "--as", paramLabel = "PERSON")
     private PersonId actor;
 
+    @Option(names = "--language", paramLabel = "CODE")
+    private String language;
+
     @Option(names = "--json")
     private boolean json;
 
@@ -53,6 +56,11 @@ final class GlobalOptions {
     /** Returns who acts: the person named, or the account that runs the program. */
     Optional<PersonId> actor() {
         return named().or(() -> SystemAccount.person(System.getProperty("user.name")));
+    }
+
+    /** Returns the code of the language asked for, if one was. */
+    Optional<String> language() {
+        return Optional.ofNullable(language);
     }
 
     boolean json() {

@@ -19,6 +19,11 @@ final class Decimals {
         return plain(value).toPlainString();
     }
 
+    /** Returns it as people read it, with the decimal sign of their language. */
+    static String shown(BigDecimal value) {
+        return wickbench.api.words.Decimals.of(plain(value));
+    }
+
     /** Returns the quotient, rounded half up to 12 significant digits where it has more. */
     static BigDecimal divide(BigDecimal value, BigDecimal by) {
         return plain(value.divide(by, DIGITS));

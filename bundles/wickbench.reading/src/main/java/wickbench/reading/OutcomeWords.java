@@ -35,7 +35,7 @@ public final class OutcomeWords {
      */
     public static String text(Outcome outcome, BigDecimal dilution) {
         return diluted(dilution)
-                ? ReadingWords.words().get("outcome.diluted", text(outcome), Decimals.text(dilution))
+                ? ReadingWords.words().get("outcome.diluted", text(outcome), Decimals.shown(dilution))
                 : text(outcome);
     }
 
@@ -47,7 +47,7 @@ public final class OutcomeWords {
         String sign = verdict.sign() ? ".sign" : "";
         String thinned = verdict.outcome() == Outcome.NEGATIVE && diluted(dilution) ? ".diluted" : "";
         return ReadingWords.words()
-                .get("sentence." + verdict.outcome().code() + sign + thinned, Decimals.text(dilution));
+                .get("sentence." + verdict.outcome().code() + sign + thinned, Decimals.shown(dilution));
     }
 
     private static boolean diluted(BigDecimal dilution) {
@@ -77,7 +77,7 @@ public final class OutcomeWords {
     /** Returns at which probability the method detects the upper end, if it states one. */
     public static Optional<String> probability(Level level) {
         return level.probability()
-                .map(some -> ReadingWords.words().get("level.probability", Decimals.text(some.movePointRight(2))));
+                .map(some -> ReadingWords.words().get("level.probability", Decimals.shown(some.movePointRight(2))));
     }
 
     private static String text(Optional<BigDecimal> end) {

@@ -20,6 +20,7 @@ import wickbench.api.index.Index;
 import wickbench.api.journal.Journal;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
+import wickbench.api.words.KeptLanguage;
 import wickbench.widgets.FileChoice;
 
 /** Opens the window on the home of this program and keeps it until it is closed. */
@@ -110,7 +111,8 @@ public final class DesktopWindow implements Desktop {
             Display display, Workers workers, Optional<String> page, Optional<PersonId> actor, Future<?> hold) {
         List<String> notices = Collections.synchronizedList(new ArrayList<>());
         LayoutFile layout = new LayoutFile(home.folder().resolve("desk"), workers.writer(), notices::add);
-        Supplies supplies = new Supplies(places, neighbours, workers, new Session(actor), layout, files);
+        Optional<KeptLanguage> language = Optional.of(new KeptLanguage(home.folder()));
+        Supplies supplies = new Supplies(places, neighbours, workers, new Session(actor), layout, files, language);
         Shell shell = new Shell(display);
         Looks looks = layout.recall(Window.LOOKS).map(Looks::of).orElse(Looks.FIRST);
         Window window = new Window(shell, supplies, looks, layout::reset);

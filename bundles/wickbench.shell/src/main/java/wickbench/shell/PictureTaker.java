@@ -79,7 +79,14 @@ final class PictureTaker {
         Shell shell = new Shell(display, SWT.NO_TRIM);
         Window window = new Window(
                 shell,
-                new Supplies(places, neighbours, workers, session, Forgetful.FORGETFUL, question -> Optional.empty()),
+                new Supplies(
+                        places,
+                        neighbours,
+                        workers,
+                        session,
+                        Forgetful.FORGETFUL,
+                        question -> Optional.empty(),
+                        Optional.empty()),
                 wanted.looks(),
                 () -> {});
         shell.setMinimumSize(1, 1);

@@ -30,12 +30,7 @@ final class WindowMenus {
             window.say(ShellWords.get("person.no-people"));
             return;
         }
-        PageJobs jobs = new PageJobs(
-                below.getDisplay(),
-                supplies.workers().pool(),
-                () -> !below.isDisposed(),
-                new JobBoard(),
-                e -> window.say(Failures.plain(e)));
+        PageJobs jobs = jobs(below);
         jobs.run(
                 ShellWords.get("work.people"),
                 progress -> neighbours.people().map(people -> people.all()).orElse(List.of()),
@@ -57,10 +52,20 @@ final class WindowMenus {
                     () -> window.look(looks.withPercent(percent)));
         }
         new MenuItem(menu, SWT.SEPARATOR);
+        supplies.language().ifPresent(kept -> new LanguageMenu(window, kept, jobs(below)).in(menu));
         item(menu, SWT.PUSH, ShellWords.get("view.reset"), window::resetLayout);
         item(menu, SWT.PUSH, ShellWords.get("view.guide"), window::openGuide);
         item(menu, SWT.PUSH, ShellWords.get("view.keys"), () -> KeysSheet.open(window));
         drop(menu, below);
+    }
+
+    private PageJobs jobs(Button below) {
+        return new PageJobs(
+                below.getDisplay(),
+                supplies.workers().pool(),
+                () -> !below.isDisposed(),
+                new JobBoard(),
+                e -> window.say(Failures.plain(e)));
     }
 
     private void personMenu(Button below, List<Person> everyone, SignInActs acts) {
@@ -81,7 +86,7 @@ final class WindowMenus {
         drop(menu, below);
     }
 
-    private static void radio(Menu menu, String words, boolean chosen, Runnable act) {
+    static void radio(Menu menu, String words, boolean chosen, Runnable act) {
         item(menu, SWT.RADIO, words, act).setSelection(chosen);
     }
 

@@ -23,8 +23,14 @@ final class OpenDesk implements AutoCloseable {
     }
 
     OpenDesk(Places places, Neighbours neighbours) {
-        supplies =
-                new Supplies(places, neighbours, workers, session, Forgetful.FORGETFUL, question -> Optional.empty());
+        supplies = new Supplies(
+                places,
+                neighbours,
+                workers,
+                session,
+                Forgetful.FORGETFUL,
+                question -> Optional.empty(),
+                Optional.empty());
         window = new Window(shell, supplies, Looks.FIRST, () -> {});
         display.setRuntimeExceptionHandler(window::broken);
         Keys.listen(display, new WindowKeys(window));

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import wickbench.api.chart.Axis;
 import wickbench.api.chart.Chart;
 import wickbench.api.chart.Series;
+import wickbench.api.words.Decimals;
 
 /** The points of a chart in words. */
 record ChartWords(Chart chart) {
@@ -53,7 +54,7 @@ record ChartWords(Chart chart) {
             return named.places().get((int) value);
         }
         String number = Double.isFinite(value)
-                ? new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString()
+                ? Decimals.of(new BigDecimal(value).round(DIGITS).stripTrailingZeros())
                 : WidgetWords.get("chart.gap");
         return axis.unit().isEmpty() ? number : number + " " + axis.unit();
     }

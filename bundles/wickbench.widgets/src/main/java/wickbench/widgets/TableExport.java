@@ -12,6 +12,7 @@ import java.util.Optional;
 import wickbench.api.progress.Progress;
 import wickbench.api.report.Csv;
 import wickbench.api.report.WholeFile;
+import wickbench.api.words.Decimals;
 
 /** Writes what a table shows, and all rows that follow, into a CSV file. */
 record TableExport<T>(RowSource<T> source, Ask ask, List<Column<T>> columns) {
@@ -49,7 +50,7 @@ record TableExport<T>(RowSource<T> source, Ask ask, List<Column<T>> columns) {
             for (T row : slice.rows()) {
                 Csv.line(
                         out,
-                        columns.stream().map(column -> column.text().apply(row)).toList());
+                        columns.stream().map(column -> cell(column, row)).toList());
             }
             done += slice.rows().size();
             if (!progress.at(done, Math.max(done, all))) {
@@ -60,5 +61,11 @@ record TableExport<T>(RowSource<T> source, Ask ask, List<Column<T>> columns) {
             }
             after = Optional.of(slice.rows().get(slice.rows().size() - 1));
         }
+    }
+
+    /** What lines up at the right is a number, which files write with a point. */
+    private static <T> String cell(Column<T> column, T row) {
+        String shown = column.text().apply(row);
+        return column.right() ? Decimals.pointed(shown) : shown;
     }
 }

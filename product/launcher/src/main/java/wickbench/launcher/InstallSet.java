@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.osgi.service.feature.Feature;
 import org.osgi.service.feature.FeatureArtifact;
 import org.osgi.service.feature.FeatureExtension.Kind;
@@ -16,7 +17,9 @@ import org.osgi.service.feature.ID;
 /**
  * The bundles of some features and of all that those require: what is required comes first, no bundle comes twice.
  *
- * <p>A feature requires others by the mandatory extension {@value #REQUIRES}, a list of feature ids.
+ * <p>A feature requires others by the mandatory extension {@value #REQUIRES}, a list of feature ids. An id with a classifier is a
+ * fragment of the bundle with the same id without one, and comes only where that bundle does: so one list of a language's fragments
+ * suits every choice of features.
  */
 public final class InstallSet {
 
@@ -52,6 +55,7 @@ public final class InstallSet {
         for (String name : features) {
             set.add(name);
         }
+        set.dropFragmentsWithoutHost();
         return set;
     }
 
@@ -91,6 +95,18 @@ public final class InstallSet {
                         + "\", which this launcher does not know");
             }
         }
+    }
+
+    private void dropFragmentsWithoutHost() {
+        Set<String> hosts = jars.keySet().stream()
+                .filter(id -> id.getClassifier().isEmpty())
+                .map(InstallSet::host)
+                .collect(Collectors.toSet());
+        jars.keySet().removeIf(id -> !hosts.contains(host(id)));
+    }
+
+    private static String host(ID id) {
+        return id.getGroupId() + ":" + id.getArtifactId() + ":" + id.getVersion();
     }
 
     private void checkPresent() throws CannotStart {

@@ -36,10 +36,11 @@ public record Product(Path folder, FeatureService reader) {
 
     /** Where the jar of this bundle stands, or should stand. */
     public Path jar(ID id) {
+        String classifier = id.getClassifier().map(name -> "-" + name).orElse("");
         return folder.resolve("repo")
                 .resolve(id.getGroupId().replace('.', '/'))
                 .resolve(id.getArtifactId())
                 .resolve(id.getVersion())
-                .resolve(id.getArtifactId() + "-" + id.getVersion() + ".jar");
+                .resolve(id.getArtifactId() + "-" + id.getVersion() + classifier + ".jar");
     }
 }

@@ -47,6 +47,18 @@ class InstallSetTest {
     }
 
     @Test
+    void a_fragment_comes_only_with_its_bundle() throws CannotStart {
+        disk().bundle("a", List.of())
+                .bundle("b", List.of())
+                .bundle("a", "es", List.of())
+                .feature("base", List.of(entry("test:a:1")))
+                .feature("more", List.of(entry("test:b:1")), "base")
+                .feature("words", List.of(entry("test:a:jar:es:1"), entry("test:b:jar:es:1")), "base");
+        assertThat(names("words")).containsExactly("a-1.jar", "a-1-es.jar");
+        assertThatThrownBy(() -> names("words", "more")).hasMessageContaining("b-1-es.jar");
+    }
+
+    @Test
     void each_missing_bundle_is_named() {
         disk().feature("base", List.of(entry("test:gone:1"), entry("test:lost:1")));
         assertThatThrownBy(() -> names("base"))

@@ -39,8 +39,14 @@ record ProductOnDisk(Path folder) {
 
     /** A jar {@code test:NAME:1} with these manifest lines ({@code Key: value}) and the class of each type in it. */
     ProductOnDisk bundle(String name, List<String> manifest, Class<?>... types) {
+        return bundle(name, "", manifest, types);
+    }
+
+    /** The same, by a classifier where that is not empty: {@code test:NAME:jar:CLASSIFIER:1}. */
+    ProductOnDisk bundle(String name, String classifier, List<String> manifest, Class<?>... types) {
         return write(() -> {
-            Path jar = folder.resolve("repo/test/" + name + "/1/" + name + "-1.jar");
+            String file = name + "-1" + (classifier.isEmpty() ? "" : "-" + classifier) + ".jar";
+            Path jar = folder.resolve("repo/test/" + name + "/1").resolve(file);
             Files.createDirectories(jar.getParent());
             try (var out = new JarOutputStream(Files.newOutputStream(jar), manifest(name, manifest))) {
                 for (Class<?> type : types) {

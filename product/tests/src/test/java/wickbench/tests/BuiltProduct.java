@@ -25,11 +25,26 @@ final class BuiltProduct {
         return jarsBelow(folder().resolve("repo"));
     }
 
-    /** The jars of the house: its own bundles, not those of third parties. */
+    /** The jars of the house: its own bundles, neither their languages nor those of third parties. */
     static List<Path> houseJars() {
+        return ownJars().filter(jar -> classifier(jar).isEmpty()).toList();
+    }
+
+    /** The fragments of the house that hold the words of a language, by its code. */
+    static List<Path> languageJars(String code) {
+        return ownJars().filter(jar -> classifier(jar).equals("-" + code)).toList();
+    }
+
+    private static Stream<Path> ownJars() {
         return jarsBelow(folder().resolve("repo/wickbench")).stream()
-                .filter(jar -> jar.getFileName().toString().startsWith("wickbench."))
-                .toList();
+                .filter(jar -> jar.getFileName().toString().startsWith("wickbench."));
+    }
+
+    /** What a jar's name has after artifact and version. */
+    private static String classifier(Path jar) {
+        Path version = jar.getParent();
+        String plain = version.getParent().getFileName() + "-" + version.getFileName();
+        return jar.getFileName().toString().replaceFirst("\\.jar$", "").substring(plain.length());
     }
 
     private static List<Path> jarsBelow(Path folder) {

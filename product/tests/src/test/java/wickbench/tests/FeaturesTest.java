@@ -45,7 +45,9 @@ class FeaturesTest {
                 .orElseThrow();
         assertThat(complete.getExtensions().get("wickbench-requires").getArtifacts())
                 .extracting(artifact -> artifact.getID().getArtifactId())
-                .containsExactlyInAnyOrderElementsOf(InstallSets.OPTIONAL);
+                .containsExactlyInAnyOrderElementsOf(
+                        Stream.concat(InstallSets.OPTIONAL.stream(), InstallSets.LANGUAGES.stream())
+                                .toList());
     }
 
     private Stream<Feature> features() throws IOException {

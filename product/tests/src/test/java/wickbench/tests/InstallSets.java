@@ -7,6 +7,9 @@ import java.util.stream.Stream;
 /** Every way to install the product: the base with each choice of the optional features. */
 final class InstallSets {
 
+    /** Languages bring words and nothing that runs; each comes with any choice of the others. */
+    static final List<String> LANGUAGES = List.of("spanish");
+
     /** A new optional feature is added here. */
     static final List<String> OPTIONAL = List.of("bench", "figures", "ledger", "plant", "stock", "training");
 

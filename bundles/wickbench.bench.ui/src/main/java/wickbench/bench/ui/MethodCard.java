@@ -7,6 +7,7 @@ import org.eclipse.swt.widgets.Composite;
 import wickbench.api.method.Format;
 import wickbench.api.method.Method;
 import wickbench.api.method.Methods.IssuedMethod;
+import wickbench.api.words.Decimals;
 import wickbench.bench.ui.MethodDoors.Known;
 import wickbench.reading.ReadingWords;
 import wickbench.widgets.Badge;
@@ -86,14 +87,14 @@ record MethodCard(Composite parent, Theme theme, Known known) {
                 .add(word("limit"), limit(method.limit()));
         method.insertRevision().ifPresent(some -> facts.add(word("insert"), some));
         String unit = " " + method.limit().value().unit().symbol();
-        method.positiveFrom().ifPresent(some -> facts.add(word("positive-from"), some.toPlainString() + unit));
-        method.hookOnset().ifPresent(some -> facts.add(word("hook-onset"), some.toPlainString() + unit));
+        method.positiveFrom().ifPresent(some -> facts.add(word("positive-from"), Decimals.of(some) + unit));
+        method.hookOnset().ifPresent(some -> facts.add(word("hook-onset"), Decimals.of(some) + unit));
         method.faintTest().ifPresent(seen -> facts.add(word("faint"), ReadingWords.text(seen)));
         method.target()
                 .factors()
                 .forEach(factor -> facts.add(
                         ReadingWords.text(factor.to()),
-                        BenchUiWords.get("card.factor", factor.factor().toPlainString(), factor.source())));
+                        BenchUiWords.get("card.factor", Decimals.of(factor.factor()), factor.source())));
         if (!method.target().notSeen().isEmpty()) {
             facts.add(word("not-seen"), String.join("; ", method.target().notSeen()));
         }
@@ -105,7 +106,7 @@ record MethodCard(Composite parent, Theme theme, Known known) {
                 .map(some -> BenchUiWords.get(
                         "card.probability",
                         value,
-                        some.movePointRight(2).stripTrailingZeros().toPlainString()))
+                        Decimals.of(some.movePointRight(2).stripTrailingZeros())))
                 .orElseGet(() -> BenchUiWords.get("card.no-probability", value));
     }
 
@@ -136,8 +137,8 @@ record MethodCard(Composite parent, Theme theme, Known known) {
     private static String range(Method.Range range) {
         return BenchUiWords.get(
                 "card.range",
-                range.low().toPlainString(),
-                range.high().toPlainString(),
+                Decimals.of(range.low()),
+                Decimals.of(range.high()),
                 range.unit().symbol());
     }
 

@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.method.Method.PreCheck;
+import wickbench.api.words.Decimals;
 import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Form;
@@ -48,8 +49,8 @@ final class PreCheckFields {
         Field<Text> field = form.text(BenchUiWords.get(
                 "check.label",
                 check.name(),
-                check.range().low().toPlainString(),
-                check.range().high().toPlainString(),
+                Decimals.of(check.range().low()),
+                Decimals.of(check.range().high()),
                 check.range().unit().symbol()));
         field.control().addListener(SWT.Modify, event -> changed.run());
         return field;

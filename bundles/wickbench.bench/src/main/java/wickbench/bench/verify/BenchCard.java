@@ -12,6 +12,7 @@ import wickbench.api.report.Report;
 import wickbench.api.report.Section;
 import wickbench.api.report.Section.Fact;
 import wickbench.api.report.Section.Tone;
+import wickbench.api.words.Decimals;
 import wickbench.bench.evidence.Reach;
 import wickbench.bench.evidence.Shown;
 import wickbench.bench.evidence.Verifications.Verified;
@@ -133,8 +134,8 @@ record BenchCard(Method method, List<Verified> verified, List<Shown> shown, List
     private static String range(Method.Range range) {
         return word(
                 "between",
-                range.low().toPlainString(),
-                range.high().toPlainString() + " " + range.unit().symbol());
+                Decimals.of(range.low()),
+                Decimals.of(range.high()) + " " + range.unit().symbol());
     }
 
     /** Returns for example 5 min 30 s. */

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import wickbench.api.chart.Chart;
 import wickbench.api.json.Json;
+import wickbench.api.words.Decimals;
 import wickbench.figures.Limits;
 
 /**
@@ -106,20 +107,19 @@ public record Answer(Json.Obj figures, List<Remark> remarks, Optional<Supplier<C
     public static String forPeople(BigDecimal value) {
         return value.stripTrailingZeros().scale() <= 0
                 ? value.toBigInteger().toString()
-                : value.round(FOR_PEOPLE).stripTrailingZeros().toString();
+                : Decimals.signed(value.round(FOR_PEOPLE).stripTrailingZeros().toString());
     }
 
     static String forPeople(double value) {
-        return new BigDecimal(value).round(FOR_PEOPLE).stripTrailingZeros().toPlainString();
+        return Decimals.of(new BigDecimal(value).round(FOR_PEOPLE).stripTrailingZeros());
     }
 
     /** Writes a share of 1 as people read it, in per cent with three digits. */
     static String percent(double share) {
-        return new BigDecimal(share)
+        return Decimals.of(new BigDecimal(share)
                         .movePointRight(2)
                         .round(new MathContext(3))
-                        .stripTrailingZeros()
-                        .toPlainString()
+                        .stripTrailingZeros())
                 + " %";
     }
 

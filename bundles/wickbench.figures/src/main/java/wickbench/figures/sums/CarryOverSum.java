@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import wickbench.api.chart.Chart;
 import wickbench.api.json.Json;
+import wickbench.api.words.Decimals;
 import wickbench.figures.level.ActionLevel;
 import wickbench.figures.level.CarryOver;
 
@@ -84,7 +85,7 @@ final class CarryOverSum {
                 .inWords(
                         swab ? "carry-over.swab-limit" : "carry-over.rinse-limit",
                         Answer.forPeople(ofFirst.orElse(ofBatch)),
-                        action.mgPerKg().stripTrailingZeros().toPlainString());
+                        Decimals.of(action.mgPerKg().stripTrailingZeros()));
     }
 
     private static CarryOver.Surface surface(Given given) {

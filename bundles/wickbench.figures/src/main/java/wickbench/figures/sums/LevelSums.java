@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import wickbench.api.chart.Chart;
 import wickbench.api.chart.Series;
 import wickbench.api.json.Json;
+import wickbench.api.words.Decimals;
 import wickbench.figures.level.ActionLevel;
 import wickbench.figures.level.Conversions;
 import wickbench.figures.level.Found;
@@ -69,8 +70,8 @@ final class LevelSums {
                 .inWords(
                         "level.result",
                         Answer.forPeople(level.mgPerKg()),
-                        given.decimal("amount").toPlainString(),
-                        dose.toPlainString())
+                        Decimals.of(given.decimal("amount")),
+                        Decimals.of(dose))
                 .by("level.action")
                 .minding("level.caution")
                 .plotted(() -> Plots.with(
@@ -146,7 +147,7 @@ final class LevelSums {
                 extract, given.decimal("sample"), given.decimal("volume"), given.decimal("dilution"));
         return Answer.of()
                 .with("mgPerKg", inSample)
-                .inWords("dilution.result", extract.toPlainString(), Answer.forPeople(inSample))
+                .inWords("dilution.result", Decimals.of(extract), Answer.forPeople(inSample))
                 .by("dilution.formula")
                 .plotted(() -> Plots.chart(
                         Plots.axis("dilution"),

@@ -13,6 +13,7 @@ import wickbench.api.profile.Site;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.Sample;
+import wickbench.api.words.Decimals;
 import wickbench.ledger.Signed;
 import wickbench.ledger.Statement;
 import wickbench.reading.ReadingWords;
@@ -38,10 +39,10 @@ record FactCards(Theme theme, Site site, WhoIsWho people) {
         sample.reasonText().ifPresent(text -> facts.add(word("reason-text"), text));
         sample.visual().ifPresent(visual -> facts.add(word("visual"), ReadingWords.text(visual)));
         sample.control().ifPresent(control -> facts.add(word("control"), ReadingWords.text(control)));
-        facts.add(word("dilution"), "\u00d7" + sample.dilution().toPlainString());
-        sample.area().ifPresent(area -> facts.add(word("area"), area.toPlainString() + " cm\u00b2"));
+        facts.add(word("dilution"), "\u00d7" + Decimals.of(sample.dilution()));
+        sample.area().ifPresent(area -> facts.add(word("area"), Decimals.of(area) + " cm\u00b2"));
         reading.times().shaken().ifPresent(span -> facts.add(word("shaken"), Spans.words(span)));
-        reading.preChecks().forEach((name, value) -> facts.add(name, value.toPlainString()));
+        reading.preChecks().forEach((name, value) -> facts.add(name, Decimals.of(value)));
     }
 
     /** Shows what was copied into the entry, as it was then. */

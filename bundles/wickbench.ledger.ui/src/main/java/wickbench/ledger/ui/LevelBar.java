@@ -9,6 +9,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.api.reading.Level;
+import wickbench.api.words.Decimals;
 import wickbench.reading.OutcomeWords;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.Names;
@@ -73,7 +74,7 @@ final class LevelBar extends Canvas {
         gc.drawText("0", 0, y, true);
         Optional<BigDecimal> known = level.high().or(level::low);
         known.ifPresent(value -> {
-            String words = value.toPlainString() + " " + level.unit().symbol();
+            String words = Decimals.of(value) + " " + level.unit().symbol();
             gc.drawLine(end, bar.y, end, bar.y + bar.height + theme.px(2));
             gc.drawText(words, Math.max(theme.px(16), end - gc.textExtent(words).x / 2), y, true);
         });

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import wickbench.api.words.Coded;
+import wickbench.api.words.Decimals;
 import wickbench.ledger.ResultRow;
 import wickbench.reading.ReadingWords;
 import wickbench.widgets.Column;
@@ -90,6 +91,6 @@ record ResultTable(SiteTimes times, WhoIsWho people) {
     }
 
     private static String dilution(BigDecimal times) {
-        return times.compareTo(BigDecimal.ONE) == 0 ? "" : "\u00d7" + times.toPlainString();
+        return times.compareTo(BigDecimal.ONE) == 0 ? "" : "\u00d7" + Decimals.of(times);
     }
 }

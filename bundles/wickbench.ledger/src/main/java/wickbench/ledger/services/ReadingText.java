@@ -8,6 +8,7 @@ import wickbench.api.reading.Reading.Origin;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.Sample;
 import wickbench.api.reading.Times;
+import wickbench.api.words.Decimals;
 import wickbench.reading.ReadingWords;
 
 /** Sample, strip and times of a reading, line by line. */
@@ -33,8 +34,8 @@ record ReadingText(Lines lines, SiteClock clock) {
         lines.perhaps("show.visual", sample.visual().map(ReadingWords::text));
         lines.perhaps("show.control", sample.control().map(ReadingWords::text));
         lines.fact("show.route", ReadingWords.text(reading.route()));
-        lines.perhaps("show.area", sample.area().map(area -> area.toPlainString() + " cm²"));
-        lines.fact("show.dilution", "×" + sample.dilution().toPlainString());
+        lines.perhaps("show.area", sample.area().map(area -> Decimals.of(area) + " cm²"));
+        lines.fact("show.dilution", "×" + Decimals.of(sample.dilution()));
         lines.fact(
                 "column.method", stands.method().ref() + ", " + stands.method().title());
         lines.fact("show.kit", stands.method().kit());
@@ -42,7 +43,7 @@ record ReadingText(Lines lines, SiteClock clock) {
         lines.fact("column.lot", reading.lot().value());
         lines.fact("column.operator", reading.operator().value());
         lines.perhaps("show.observer", reading.observer().map(Object::toString));
-        reading.preChecks().forEach((name, value) -> lines.add(name + ": " + value.toPlainString()));
+        reading.preChecks().forEach((name, value) -> lines.add(name + ": " + Decimals.of(value)));
         if (reading.origin() instanceof Origin.Sheet sheet) {
             lines.fact("show.origin", LedgerWords.get("show.sheet", sheet.file(), sheet.line()));
         }

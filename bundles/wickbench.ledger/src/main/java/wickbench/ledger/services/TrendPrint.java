@@ -1,10 +1,10 @@
 package wickbench.ledger.services;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
+import wickbench.api.words.Decimals;
 import wickbench.figures.sums.Answer;
 import wickbench.figures.sums.Remark;
 import wickbench.ledger.papers.FilterText;
@@ -70,7 +70,7 @@ record TrendPrint(Terminal terminal) {
                 rank.name(),
                 String.valueOf(rank.strips()),
                 String.valueOf(rank.events()),
-                String.format(Locale.ROOT, "%.1f %%", 100 * rank.share()));
+                Decimals.of(100 * rank.share(), 1) + " %");
     }
 
     private static Json json(Trend trend) {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import wickbench.api.words.Decimals;
 import wickbench.plant.PlantBook;
 import wickbench.plant.changeover.Changeover;
 import wickbench.plant.changeover.Changing;
@@ -53,13 +54,13 @@ record DayAsked(List<Product> products, Changing changing, DayOrder answer) {
     String says() {
         if (answer instanceof Found found) {
             String total = found.optimal()
-                    ? PlantTerms.said("order.optimal", found.total().toPlainString())
+                    ? PlantTerms.said("order.optimal", Decimals.of(found.total()))
                     : PlantTerms.said(
                             "order.within",
-                            found.total().toPlainString(),
-                            found.bound().toPlainString());
+                            Decimals.of(found.total()),
+                            Decimals.of(found.bound()));
             String saved = found.saving()
-                    .map(BigDecimal::toPlainString)
+                    .map(Decimals::of)
                     .map(minutes -> PlantTerms.said("order.saving", minutes))
                     .orElseGet(() -> PlantTerms.said("order.entered-not"));
             return total + " " + saved;

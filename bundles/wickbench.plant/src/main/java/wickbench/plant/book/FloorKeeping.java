@@ -14,6 +14,7 @@ import wickbench.api.attachment.Picture;
 import wickbench.api.authority.Act;
 import wickbench.api.authority.Actor;
 import wickbench.api.journal.Entry;
+import wickbench.api.words.Decimals;
 import wickbench.plant.Thing;
 import wickbench.plant.site.FloorPicture;
 import wickbench.plant.site.Spot;
@@ -72,7 +73,7 @@ record FloorKeeping(Writing writing, Optional<Attachments> attachments) {
 
     private static BigDecimal share(String field, BigDecimal pixel, int of, FloorPicture picture) {
         if (pixel.signum() < 0 || pixel.compareTo(BigDecimal.valueOf(of)) >= 0) {
-            throw Said.wrong(field, "picture.outside", pixel.toPlainString(), picture.width(), picture.height());
+            throw Said.wrong(field, "picture.outside", Decimals.of(pixel), picture.width(), picture.height());
         }
         return pixel.divide(BigDecimal.valueOf(of), DIGITS);
     }

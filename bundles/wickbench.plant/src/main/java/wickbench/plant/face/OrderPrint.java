@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
+import wickbench.api.words.Decimals;
 import wickbench.plant.order.ChangeTable;
 import wickbench.plant.order.DayOrder.Found;
 import wickbench.plant.terms.PlantWords;
@@ -22,13 +23,13 @@ record OrderPrint(ChangeTable table, boolean round, Terminal terminal) {
         terminal.line("");
         terminal.line(
                 found.optimal()
-                        ? PlantWords.get("order.optimal", found.total().toPlainString())
+                        ? PlantWords.get("order.optimal", Decimals.of(found.total()))
                         : PlantWords.get(
                                 "order.within",
-                                found.total().toPlainString(),
-                                found.bound().toPlainString()));
+                                Decimals.of(found.total()),
+                                Decimals.of(found.bound())));
         terminal.line(found.saving()
-                .map(saving -> PlantWords.get("order.saving", saving.toPlainString()))
+                .map(saving -> PlantWords.get("order.saving", Decimals.of(saving)))
                 .orElseGet(() -> PlantWords.get("order.entered-not")));
         terminal.line(PlantWords.get("order.caution"));
     }
@@ -48,7 +49,7 @@ record OrderPrint(ChangeTable table, boolean round, Terminal terminal) {
     }
 
     private String minutes(int from, int to) {
-        return table.minutes(from, to).orElseThrow().toPlainString();
+        return Decimals.of(table.minutes(from, to).orElseThrow());
     }
 
     private Json.Obj json(Found found) {

@@ -20,7 +20,7 @@ import wickbench.api.chart.Span;
 import wickbench.report.text.ScreenFonts;
 import wickbench.report.text.Visible;
 
-/** Makes the axes of a drawing. Times are written as in ISO 8601, numbers with a point, in every language. */
+/** Makes the axes of a drawing. Times are written as in ISO 8601 in every language, numbers with its decimal sign. */
 record Axes(ScreenFonts fonts, ChartColors colors) {
     private static final double SIZE = 11;
     private static final int LONGEST_TITLE = 90;
@@ -68,7 +68,7 @@ record Axes(ScreenFonts fonts, ChartColors colors) {
     }
 
     private static NumberFormat numbers() {
-        return new DecimalFormat("0.############", DecimalFormatSymbols.getInstance(Locale.ROOT));
+        return new DecimalFormat("0.############", DecimalFormatSymbols.getInstance());
     }
 
     private static ValueAxis timeAxis(TimeZone zone) {

@@ -11,6 +11,7 @@ import wickbench.api.reading.Reading;
 import wickbench.api.reading.Sample;
 import wickbench.api.reading.Times;
 import wickbench.api.report.Section.Facts;
+import wickbench.api.words.Decimals;
 import wickbench.reading.ReadingWords;
 import wickbench.report.ReportWords;
 import wickbench.report.text.SiteClock;
@@ -28,7 +29,7 @@ record ReadingParts(Reading reading, Method method, SiteClock clock, Names names
                 .addIf("reason", reason(sample))
                 .add("route", ReadingWords.text(reading.route()))
                 .addIf("visual", sample.visual().map(ReadingWords::text))
-                .addIf("area", sample.area().map(area -> area.toPlainString() + " cm²"))
+                .addIf("area", sample.area().map(area -> Decimals.of(area) + " cm²"))
                 .add("dilution", dilution(sample.dilution()))
                 .addIf("control", sample.control().map(ReadingWords::text))
                 .addIf("pre-checks", preChecks())
@@ -84,14 +85,14 @@ record ReadingParts(Reading reading, Method method, SiteClock clock, Names names
     private static String dilution(BigDecimal dilution) {
         return dilution.compareTo(BigDecimal.ONE) == 0
                 ? ReportWords.get("fact.undiluted")
-                : "×" + dilution.toPlainString();
+                : "×" + Decimals.of(dilution);
     }
 
     private Optional<String> preChecks() {
         return Optional.of(new TreeMap<>(reading.preChecks())
                         .entrySet().stream()
                                 .map(check ->
-                                        check.getKey() + " " + check.getValue().toPlainString())
+                                        check.getKey() + " " + Decimals.of(check.getValue()))
                                 .collect(Collectors.joining("\n")))
                 .filter(text -> !text.isEmpty());
     }
@@ -123,7 +124,7 @@ record ReadingParts(Reading reading, Method method, SiteClock clock, Names names
     }
 
     private String inLimitUnit(BigDecimal value) {
-        return value.toPlainString() + " " + method.limit().value().unit().symbol();
+        return Decimals.of(value) + " " + method.limit().value().unit().symbol();
     }
 
     private static Optional<String> joined(List<String> texts) {
@@ -131,7 +132,7 @@ record ReadingParts(Reading reading, Method method, SiteClock clock, Names names
     }
 
     private static String percent(BigDecimal share) {
-        return share.movePointRight(2).stripTrailingZeros().toPlainString();
+        return Decimals.of(share.movePointRight(2).stripTrailingZeros());
     }
 
     /** Returns for example {@code 5 min 30 s}. */
@@ -140,10 +141,10 @@ record ReadingParts(Reading reading, Method method, SiteClock clock, Names names
         long minutes = span.toMinutes();
         BigDecimal rest = seconds.subtract(BigDecimal.valueOf(60 * minutes)).stripTrailingZeros();
         if (minutes == 0) {
-            return rest.toPlainString() + " s";
+            return Decimals.of(rest) + " s";
         }
         return rest.signum() == 0
                 ? minutes + " min"
-                : minutes + " min " + rest.abs().toPlainString() + " s";
+                : minutes + " min " + Decimals.of(rest.abs()) + " s";
     }
 }

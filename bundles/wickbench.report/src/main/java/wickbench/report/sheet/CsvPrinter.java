@@ -40,7 +40,7 @@ public final class CsvPrinter implements ReportPrinter {
         writer.append(Csv.MARK);
         Csv.line(writer, tables.get(0).header());
         for (List<String> row : tables.get(0).rows()) {
-            Csv.line(writer, row.stream().map(Tables::whole).toList());
+            Csv.line(writer, Tables.row(tables.get(0), row).stream().map(Tables::whole).toList());
         }
         writer.flush();
     }

@@ -41,7 +41,7 @@ public final class JsonLinesPrinter implements ReportPrinter {
             number++;
             List<String> names = names(table.columns());
             for (List<String> row : table.rows()) {
-                Json.Obj cells = cells(table.columns(), names, row);
+                Json.Obj cells = cells(table.columns(), names, Tables.row(table, row));
                 writer.append(
                         Json.object().with("table", number).with("row", cells).canonical());
                 writer.append('\n');

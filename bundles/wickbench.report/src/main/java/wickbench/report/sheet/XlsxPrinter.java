@@ -62,7 +62,7 @@ public final class XlsxPrinter implements ReportPrinter {
                 sheet = begin(table, workbook, name + " (" + part + ")");
                 at = 1;
             }
-            write(sheet, at++, table.columns(), row);
+            write(sheet, at++, table.columns(), Tables.row(table, row));
             if (at % TOGETHER == 0) {
                 sheet.flush();
             }

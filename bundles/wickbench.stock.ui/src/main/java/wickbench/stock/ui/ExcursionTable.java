@@ -1,10 +1,10 @@
 package wickbench.stock.ui;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import wickbench.api.words.Decimals;
 import wickbench.stock.Cause;
 import wickbench.stock.Excursion;
 import wickbench.stock.StockTerms;
@@ -53,7 +53,7 @@ record ExcursionTable(SiteTimes times) {
     }
 
     static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
+        return Decimals.of(value, 1);
     }
 
     private static Column<Excursion> text(String id, int width, Function<Excursion, String> text) {

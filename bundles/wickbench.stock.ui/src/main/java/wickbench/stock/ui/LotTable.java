@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import wickbench.api.words.Decimals;
 import wickbench.stock.Lot;
 import wickbench.stock.LotState;
 import wickbench.stock.StockTerms;
@@ -91,7 +92,7 @@ record LotTable(LocalDate today) {
     }
 
     static String plain(BigDecimal number) {
-        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+        return number.signum() == 0 ? "0" : Decimals.of(number.stripTrailingZeros());
     }
 
     private static Column<Lot> text(String id, int width, Function<Lot, String> text) {

@@ -2,10 +2,10 @@ package wickbench.stock.ui;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import wickbench.api.words.Decimals;
 import wickbench.stock.Outlook;
 import wickbench.widgets.Column;
 import wickbench.widgets.FreshRows;
@@ -24,9 +24,9 @@ record OutlookTable(LocalDate today) {
                 Column.<Outlook>marked("order", title("order"), 190, this::order),
                 text("boxes", 70, each -> Long.toString(each.boxes())).rightAligned(),
                 text("strips", 70, each -> Long.toString(each.strips())).rightAligned(),
-                text("demand", 96, each -> String.format(Locale.ROOT, "%.1f", each.demand()))
+                text("demand", 96, each -> Decimals.of(each.demand(), 1))
                         .rightAligned(),
-                text("point", 80, each -> String.format(Locale.ROOT, "%.0f", Math.ceil(each.point())))
+                text("point", 80, each -> Decimals.of(Math.ceil(each.point()), 0))
                         .rightAligned(),
                 text(
                         "runs-out",

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import wickbench.api.chart.Axis;
@@ -14,6 +13,8 @@ import wickbench.api.json.Json;
 import wickbench.api.lot.LotId;
 import wickbench.api.report.Report;
 import wickbench.api.report.Section;
+import wickbench.api.report.Section.Column;
+import wickbench.api.words.Decimals;
 import wickbench.stock.Excursion;
 import wickbench.stock.Fridge;
 import wickbench.stock.FridgeTrace;
@@ -83,11 +84,17 @@ final class FridgeReport {
     }
 
     private Section table(FridgeTrace trace) {
-        return Section.Table.of(
-                List.of("cause", "from", "to", "peak", "degree-hours").stream()
-                        .map(column -> StockWords.get("column." + column))
-                        .toList(),
+        return new Section.Table(
+                List.of(text("cause"), text("from"), text("to"), figure("peak"), figure("degree-hours")),
                 trace.excursions().stream().map(this::row).toList());
+    }
+
+    private static Column text(String id) {
+        return Column.text(StockWords.get("column." + id));
+    }
+
+    private static Column figure(String id) {
+        return Column.number(StockWords.get("column." + id));
     }
 
     private List<String> row(Excursion each) {
@@ -127,11 +134,11 @@ final class FridgeReport {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.2f", value);
+        return Decimals.of(value, 2);
     }
 
     static String range(Fridge fridge) {
-        return fridge.low().toPlainString() + " – " + fridge.high().toPlainString() + " °C";
+        return Decimals.of(fridge.low()) + " – " + Decimals.of(fridge.high()) + " °C";
     }
 
     static Json.Obj json(Fridge fridge) {

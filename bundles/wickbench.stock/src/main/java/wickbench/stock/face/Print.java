@@ -4,11 +4,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import wickbench.api.command.Terminal;
 import wickbench.api.journal.EntryRef;
 import wickbench.api.json.Json;
+import wickbench.api.words.Decimals;
 import wickbench.stock.Clash;
 import wickbench.stock.Device;
 import wickbench.stock.Due;
@@ -55,7 +55,7 @@ final class Print {
                 lot.effective().toString(),
                 String.valueOf(lot.daysLeft(today)),
                 String.valueOf(lot.sealedPouches()),
-                lot.strips().left().toPlainString(),
+                Decimals.of(lot.strips().left()),
                 lot.place().orElse(""));
     }
 
@@ -75,9 +75,9 @@ final class Print {
                 .forEach(part -> terminal.line(StockWords.get(
                         "show.part",
                         part.part().name(),
-                        part.left().toPlainString(),
+                        Decimals.of(part.left()),
                         part.part().unit(),
-                        part.missing().toPlainString())));
+                        Decimals.of(part.missing()))));
         lot.quarantines()
                 .forEach(each -> terminal.line(StockWords.get(
                         "show.quarantine", minute(each.at()), StockTerms.cause(each.cause()), each.reason())));
@@ -166,8 +166,8 @@ final class Print {
         return List.of(
                 outlook.kit(),
                 String.valueOf(outlook.strips()),
-                String.format(Locale.ROOT, "%.1f", outlook.demand()),
-                String.format(Locale.ROOT, "%.0f", Math.ceil(outlook.point())),
+                Decimals.of(outlook.demand(), 1),
+                Decimals.of(Math.ceil(outlook.point()), 0),
                 outlook.runsOut().map(LocalDate::toString).orElse(""),
                 outlook.orderBy().map(LocalDate::toString).orElse(""),
                 String.valueOf(outlook.boxes()),
@@ -220,8 +220,8 @@ final class Print {
                 minute(each.from()),
                 minute(each.to()),
                 each.length().toHours() + " h " + each.length().toMinutesPart() + " min",
-                silent ? "" : String.format(Locale.ROOT, "%.1f °C", each.peak()),
-                silent ? "" : String.format(Locale.ROOT, "%.1f", each.degreeHours()));
+                silent ? "" : Decimals.of(each.peak(), 1) + " °C",
+                silent ? "" : Decimals.of(each.degreeHours(), 1));
     }
 
     private void table(List<String> columns, List<List<String>> rows) {

@@ -3,6 +3,7 @@ package wickbench.stock.room;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.TreeMap;
+import wickbench.api.words.Decimals;
 import wickbench.stock.Balance;
 import wickbench.stock.Count;
 import wickbench.stock.Lot;
@@ -24,8 +25,8 @@ final class Counting {
         if (differs && count.reason().filter(reason -> !reason.isBlank()).isEmpty()) {
             throw Said.wrong(
                     "count.differs",
-                    expected.get(lot.strips().part().name()).toPlainString(),
-                    found(count, lot.strips().part()).toPlainString());
+                    Decimals.of(expected.get(lot.strips().part().name())),
+                    Decimals.of(found(count, lot.strips().part())));
         }
         return new LotEvent.Counted(
                 count.lot(), count.at(), count.pouches(), count.loose(), count.others(), expected, count.reason());

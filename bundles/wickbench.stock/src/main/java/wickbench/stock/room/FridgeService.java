@@ -30,6 +30,7 @@ import wickbench.api.journal.Hash;
 import wickbench.api.json.Json;
 import wickbench.api.lot.LotId;
 import wickbench.api.progress.Progress;
+import wickbench.api.words.Decimals;
 import wickbench.stock.Cause;
 import wickbench.stock.Excursion;
 import wickbench.stock.Fridge;
@@ -75,7 +76,7 @@ public final class FridgeService implements Fridges {
     public synchronized Fridge register(Fridge fridge, Actor by) {
         if (fridge.low().compareTo(fridge.high()) >= 0) {
             throw Said.wrong(
-                    "fridge.range", fridge.low().toPlainString(), fridge.high().toPlainString());
+                    "fridge.range", Decimals.of(fridge.low()), Decimals.of(fridge.high()));
         }
         pen.write(Act.KEEP_STOCK, pen.draft(by, FridgeJson.REGISTERED, FridgeJson.registered(fridge)), by);
         return known(fridge.id());
@@ -243,7 +244,7 @@ public final class FridgeService implements Fridges {
             String id, Instant from, Instant to, BigDecimal low, BigDecimal high, Actor by) {
         Fridge fridge = known(id);
         if (!from.isBefore(to) || to.isAfter(shelves.now()) || low.compareTo(high) > 0) {
-            throw Said.wrong("fridge.measured", from, to, low.toPlainString(), high.toPlainString());
+            throw Said.wrong("fridge.measured", from, to, Decimals.of(low), Decimals.of(high));
         }
         Measured said = new Measured(from, to, low.doubleValue(), high.doubleValue());
         List<Excursion> found = said.outside(range(fridge));

@@ -15,6 +15,7 @@ import wickbench.api.authority.Actor;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.Draft;
 import wickbench.api.lot.LotId;
+import wickbench.api.words.Decimals;
 import wickbench.stock.Balance;
 import wickbench.stock.Count;
 import wickbench.stock.Delivery;
@@ -148,13 +149,13 @@ public final class Keeping implements Stockkeeping {
                 .findFirst()
                 .orElseThrow(() -> Said.wrong("part.unknown", part, lot.kit().name()));
         if (amount.signum() <= 0) {
-            throw Said.wrong("amount.positive", amount.toPlainString());
+            throw Said.wrong("amount.positive", Decimals.of(amount));
         }
         if (!lot.state().kept() || balance.left().compareTo(amount) < 0) {
             throw refused(
                     "lot.none-left",
                     id,
-                    balance.left().toPlainString(),
+                    Decimals.of(balance.left()),
                     balance.part().unit());
         }
         return tell(Act.USE_STOCK, new LotEvent.Taken(id, shelves.now(), part, amount, Said.reason(reason)), by);
@@ -178,7 +179,7 @@ public final class Keeping implements Stockkeeping {
         Lot lot = known(id);
         move(lot, LotMove.USE_UP);
         if (lot.strips().left().signum() > 0) {
-            throw refused("used-up.left", id, lot.strips().left().toPlainString());
+            throw refused("used-up.left", id, Decimals.of(lot.strips().left()));
         }
         return tell(Act.KEEP_STOCK, new LotEvent.UsedUp(id, shelves.now()), by);
     }

@@ -2,8 +2,8 @@ package wickbench.training.ui;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
 import java.util.Optional;
+import wickbench.api.words.Decimals;
 
 /** Writes parts of a whole as people read them. */
 final class Percent {
@@ -22,7 +22,7 @@ final class Percent {
 
     /** Returns a figure between 0 and 1 as it is, or a dash. */
     static String plain(Optional<Double> value) {
-        return value.map(each -> String.format(Locale.ROOT, "%.3f", each)).orElse("–");
+        return value.map(each -> Decimals.of(each, 3)).orElse("–");
     }
 
     private static String digits(double part) {

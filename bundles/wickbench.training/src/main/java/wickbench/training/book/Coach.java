@@ -16,6 +16,7 @@ import wickbench.api.doubt.Trust;
 import wickbench.api.json.Json;
 import wickbench.api.method.MethodId;
 import wickbench.api.person.PersonId;
+import wickbench.api.words.Decimals;
 import wickbench.training.BenchLight;
 import wickbench.training.Competence;
 import wickbench.training.CompetenceMove;
@@ -169,7 +170,7 @@ public final class Coach implements Training {
     public synchronized BenchLight light(BenchLight light, Actor by) {
         come(light.at());
         if (light.lux().signum() < 0) {
-            throw Said.wrong("lux", "lux.expected", light.lux().toPlainString());
+            throw Said.wrong("lux", "lux.expected", Decimals.of(light.lux()));
         }
         pen.write(Act.KEEP_TRAINING, Kinds.LIGHT, Watched.body(light), by);
         return light;

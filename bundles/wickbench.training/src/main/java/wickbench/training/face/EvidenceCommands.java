@@ -14,6 +14,7 @@ import wickbench.api.command.Terminal;
 import wickbench.api.json.Json;
 import wickbench.api.method.Route;
 import wickbench.api.words.Coded;
+import wickbench.api.words.Decimals;
 import wickbench.training.BenchLight;
 import wickbench.training.Observation;
 import wickbench.training.Questions;
@@ -75,7 +76,7 @@ abstract class EvidenceCommands extends TrainingDesk {
                         .map(each -> List.of(
                                 each.bench(),
                                 print.time(each.at()),
-                                each.lux().toPlainString(),
+                                Decimals.of(each.lux()),
                                 TrainingWords.get(each.dim() ? "light.dim" : "light.enough")))
                         .toList());
         return 0;

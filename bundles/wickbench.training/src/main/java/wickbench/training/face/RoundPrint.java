@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import wickbench.api.words.Decimals;
 import wickbench.training.Agreement;
 import wickbench.training.Compared;
 import wickbench.training.Design;
@@ -47,11 +48,11 @@ final class RoundPrint {
     }
 
     static String percent(double share) {
-        return String.format(Locale.ROOT, "%.1f %%", 100 * share);
+        return Decimals.of(100 * share, 1) + " %";
     }
 
     static String number(Optional<Double> value) {
-        return value.map(each -> String.format(Locale.ROOT, "%.3f", each)).orElse("–");
+        return value.map(each -> Decimals.of(each, 3)).orElse("–");
     }
 
     static List<String> scoreHeader() {
@@ -131,7 +132,7 @@ final class RoundPrint {
                         compared.secondOnly())
                 + compared.test()
                         .map(test -> " "
-                                + TrainingWords.get("compared.p", String.format(Locale.ROOT, "%.4f", test.exactP())))
+                                + TrainingWords.get("compared.p", Decimals.of(test.exactP(), 4)))
                         .orElse("");
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import wickbench.api.json.Json;
 import wickbench.api.method.Method;
+import wickbench.api.words.Decimals;
 import wickbench.reading.MethodJson;
 
 /**
@@ -66,7 +67,7 @@ public record MethodText(Map<String, String> texts) {
     }
 
     private static String text(Json value) {
-        return value instanceof Json.Num number ? number.value().toPlainString() : ((Json.Text) value).value();
+        return value instanceof Json.Num number ? Decimals.of(number.value()) : ((Json.Text) value).value();
     }
 
     public String text(String path) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wickbench.api.words.Decimals;
 
 /** Lengths of time as people type them: {@code 7:30} is minutes and seconds, or a number with h, min or s. */
 final class SpanText {
@@ -19,7 +20,7 @@ final class SpanText {
         boolean whole = seconds.stripTrailingZeros().scale() <= 0;
         return whole
                 ? String.format(Locale.ROOT, "%d:%02d", parts[0].longValue(), parts[1].longValue())
-                : seconds.toPlainString() + " s";
+                : Decimals.of(seconds) + " s";
     }
 
     /**
