@@ -23,6 +23,10 @@ final class CommandWords {
 
     private static void helped(CommandLine line) {
         line.getCommandSpec()
+                .usageMessage()
+                .synopsisHeading(WORDS.get("help.usage") + " ")
+                .commandListHeading(WORDS.get("help.commands") + "%n");
+        line.getCommandSpec()
                 .addOption(OptionSpec.builder("-h", "--help")
                         .usageHelp(true)
                         .description(WORDS.get("help"))

@@ -35,7 +35,11 @@ final class ExitCode {
         if (trace) {
             failure.printStackTrace(err);
         }
-        if (failure instanceof BadInput || failure instanceof CommandLine.ParameterException) {
+        if (failure instanceof CommandLine.ParameterException misuse) {
+            err.println(Misuse.of(misuse));
+            return BAD_INPUT;
+        }
+        if (failure instanceof BadInput) {
             tell(String.valueOf(failure.getMessage()), err);
             return BAD_INPUT;
         }
@@ -43,7 +47,7 @@ final class ExitCode {
             err.println(failure.getMessage());
             return REFUSED;
         }
-        err.println("broken: " + failure + (trace ? "" : " (--trace shows where)"));
+        err.println(WORDS.get(trace ? "broken.traced" : "broken", failure));
         return BROKEN;
     }
 

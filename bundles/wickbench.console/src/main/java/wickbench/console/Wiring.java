@@ -9,9 +9,12 @@ import java.util.UUID;
 import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
 import wickbench.api.person.PersonId;
+import wickbench.api.words.Words;
 
 /** Settles how picocli behaves here: UTF-8 without colours, one line for what is wrong, the house's ids as types. */
 final class Wiring {
+    private static final Words WORDS = Words.of(Wiring.class, "console");
+
     private Wiring() {}
 
     /** Says why a call failed, and returns its exit code. */
@@ -52,7 +55,7 @@ final class Wiring {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            throw new TypeConversionException("expected a date such as 2026-03-31, found '" + text + "'");
+            throw new TypeConversionException(WORDS.get("date.expected", text));
         }
     }
 }

@@ -8,6 +8,8 @@ import wickbench.api.words.Words;
 public final class FindingWords {
     private static final String NOT_CHECKED = "-not-checked";
 
+    private static final String NAMES = "lot.other-";
+
     private FindingWords() {}
 
     /**
@@ -17,7 +19,13 @@ public final class FindingWords {
      */
     public static String text(Finding finding) {
         Words words = ReadingWords.words();
-        return words.get(key(words, finding), finding.measured(), finding.asked(), finding.rule());
+        return words.get(
+                key(words, finding), fact(finding, finding.measured()), fact(finding, finding.asked()), finding.rule());
+    }
+
+    /** A rule about another kit or insert names them, and a name is never translated. */
+    private static String fact(Finding finding, String stated) {
+        return finding.rule().startsWith(NAMES) ? stated : FactWords.said(stated);
     }
 
     /** Returns the most special key that has words: of this rule and measure, of this rule, of any. */

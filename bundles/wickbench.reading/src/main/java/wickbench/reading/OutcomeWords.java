@@ -81,6 +81,6 @@ public final class OutcomeWords {
     }
 
     private static String text(Optional<BigDecimal> end) {
-        return end.map(Decimals::text).orElse("");
+        return end.map(Decimals::shown).orElse("");
     }
 }

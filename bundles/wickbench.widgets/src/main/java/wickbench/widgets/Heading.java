@@ -14,9 +14,10 @@ public final class Heading {
         Composite row = Fit.wide(controls.box(parent, 2));
         Composite words = Fit.wide(controls.box(row, 1));
         this.title = controls.label(words, Type.TITLE, title);
-        this.line = Fit.wide(controls.label(words, Type.BODY, line));
+        this.line = Fit.wide(controls.text(words, Type.BODY, line));
         this.line.setForeground(theme.color(theme.palette().quiet()));
-        this.actions = Fit.right(controls.box(row, 0));
+        // the words give way, for a button that is cut off cannot be pressed
+        this.actions = controls.box(row, 0);
     }
 
     public void title(String words) {
@@ -26,6 +27,7 @@ public final class Heading {
 
     public void line(String words) {
         line.setText(words);
+        line.requestLayout();
     }
 
     /** Returns where the page's buttons go, from left to right. */

@@ -74,6 +74,20 @@ class LanguagesTest {
         assertThat(clashes).isEmpty();
     }
 
+    /** The sheet of keys names the letters that the drawn strip listens to. */
+    @Test
+    void the_sheet_of_keys_tells_the_truth() {
+        for (String code : CODES) {
+            Map<String, String> sheet = words(code).byName().get("wickbench.shell/shell");
+            Map<String, String> strip = words(code).byName().get("wickbench.widgets/widgets");
+            for (String answer : List.of("seen", "faint", "not-seen", "damaged")) {
+                assertThat(sheet.get("keys.strip." + answer + ".key"))
+                        .as("%s in %s", answer, code)
+                        .isEqualTo(strip.get("strip.key." + answer));
+            }
+        }
+    }
+
     private Map<String, List<Pair>> groups(String code) {
         Map<String, List<Pair>> groups = new TreeMap<>();
         pairs(code).forEach((place, pair) -> {

@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
 import wickbench.api.check.Refusal;
+import wickbench.api.words.Words;
 
 /** A home in a folder, real unless it is simulated before it is founded. Nothing is touched on the disk here. */
 public final class HomeFolder implements Home {
@@ -52,7 +53,8 @@ public final class HomeFolder implements Home {
     @Override
     public SimulatedClock simulate(long seed, Instant start) {
         if (founded()) {
-            throw new Refusal("home.founded", folder + " was founded already; a simulated clock needs a new folder");
+            throw new Refusal(
+                    "home.founded", Words.of(HomeFolder.class, "home").get("founded", folder));
         }
         SimulatedClock clock = new SimulatedClock(start);
         state = new State(clock, new SplittableRandom(seed), OptionalLong.of(seed));

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
  */
 public final class Decimals {
     private static final char POINT = '.';
+    private static final Pattern PLAIN = Pattern.compile("-?[0-9]{1,40}\\.[0-9]{1,40}");
     private static final Pattern SHOWN = Pattern.compile("-?[0-9]{1,40}[^0-9][0-9]{1,40}");
 
     private Decimals() {}
@@ -37,6 +38,11 @@ public final class Decimals {
     /** Returns a text that is a number as {@link #signed} makes them with a point, as files hold it, and any other as it is. */
     public static String pointed(String shown) {
         return SHOWN.matcher(shown).matches() && shown.indexOf(sign()) >= 0 ? shown.replace(sign(), POINT) : shown;
+    }
+
+    /** Returns a text that is a number with a point with the sign of the language, for a field, and any other as it is. */
+    public static String shown(String text) {
+        return PLAIN.matcher(text).matches() ? signed(text) : text;
     }
 
     private static char sign() {

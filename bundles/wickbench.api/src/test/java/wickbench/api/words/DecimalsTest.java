@@ -34,6 +34,15 @@ class DecimalsTest {
     }
 
     @Test
+    void stand_in_fields_with_the_sign_where_they_are_alone() {
+        Locale.setDefault(Locale.forLanguageTag("es"));
+        assertThat(Decimals.shown("0.05")).isEqualTo("0,05");
+        for (String other : new String[] {"5", "0.5, 1.5", "1.2.3", "p. 7", ""}) {
+            assertThat(Decimals.shown(other)).isEqualTo(other);
+        }
+    }
+
+    @Test
     void go_into_files_with_a_point() {
         Locale.setDefault(Locale.forLanguageTag("es"));
         assertThat(Decimals.pointed("-2,5")).isEqualTo("-2.5");

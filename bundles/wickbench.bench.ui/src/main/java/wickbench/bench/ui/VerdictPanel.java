@@ -68,11 +68,11 @@ final class VerdictPanel {
 
     private void outcome(RecordedReading recorded) {
         Verdict verdict = recorded.verdict();
-        new Badge(
+        Fit.wide(new Badge(
                 card,
                 theme,
                 Type.TITLE,
-                Mark.of(verdict.outcome(), recorded.reading().sample().dilution()));
+                Mark.of(verdict.outcome(), recorded.reading().sample().dilution())));
         theme.controls()
                 .text(
                         card,

@@ -46,7 +46,7 @@ public final class EvidenceGate implements Gate {
                         NEIGHBOUR,
                         Map.of(),
                         List.of(new Answer.Reason(
-                                "method.not-verified", question.method().toString(), VerifyWords.get("asked"))))
+                                "method.not-verified", question.method().toString(), "a food, surface or cleaner")))
                 : new Answer.Cleared(
                         NEIGHBOUR, standing.isEmpty() ? Map.of() : Map.of("verified_for", String.join("; ", standing)));
     }

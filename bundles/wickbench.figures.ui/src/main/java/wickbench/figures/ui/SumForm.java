@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import wickbench.api.check.Complaint;
+import wickbench.api.words.Decimals;
 import wickbench.figures.sums.Given;
 import wickbench.figures.sums.Input;
 import wickbench.figures.sums.Reckoned;
@@ -114,7 +115,8 @@ final class SumForm {
         } else {
             var field = form.text(label);
             sum.hint(input).ifPresent(field.control()::setMessage);
-            field.control().setText(texts.getOrDefault(input.name(), ""));
+            String text = texts.getOrDefault(input.name(), "");
+            field.control().setText(isList(input) ? text : Decimals.shown(text));
             room(field.control());
             field.control().addListener(SWT.Modify, event -> {
                 texts.put(input.name(), field.control().getText());
@@ -122,6 +124,11 @@ final class SumForm {
             });
             fields.put(input.name(), field);
         }
+    }
+
+    /** In a list a comma parts two numbers. */
+    private static boolean isList(Input input) {
+        return input.kind() instanceof Input.Kind.Numbers || input.kind() instanceof Input.Kind.Words;
     }
 
     private void table(Input input, String label, List<String> columns) {

@@ -96,8 +96,7 @@ final class Panel {
     /** Says what came of a press, in place of what was said before. */
     void say(Meaning meaning, String word, String text) {
         clear();
-        Badge badge = new Badge(outcome, context.theme(), new Mark(word, shape(meaning), meaning));
-        badge.setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false));
+        Fit.wide(new Badge(outcome, context.theme(), new Mark(word, shape(meaning), meaning)));
         context.theme().controls().text(outcome, Type.BODY, text);
         show(true);
     }

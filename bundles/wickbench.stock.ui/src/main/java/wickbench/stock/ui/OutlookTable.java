@@ -21,7 +21,7 @@ record OutlookTable(LocalDate today) {
     TableSpec<Outlook> of(Supplier<List<Outlook>> outlooks) {
         List<Column<Outlook>> columns = List.of(
                 text("kit", 230, Outlook::kit),
-                Column.<Outlook>marked("order", title("order"), 190, this::order),
+                Column.<Outlook>marked("order", title("order"), 204, this::order),
                 text("boxes", 70, each -> Long.toString(each.boxes())).rightAligned(),
                 text("strips", 70, each -> Long.toString(each.strips())).rightAligned(),
                 text("demand", 96, each -> Decimals.of(each.demand(), 1))

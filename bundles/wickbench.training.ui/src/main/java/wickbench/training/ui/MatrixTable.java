@@ -25,7 +25,7 @@ final class MatrixTable {
             columns.add(Column.<Person>marked(
                     column(method),
                     method.value(),
-                    190,
+                    216,
                     person -> States.of(matrix, matrix.cell(person.id(), method))));
         }
         return new TableSpec<>(

@@ -26,10 +26,9 @@ final class Percent {
     }
 
     private static String digits(double part) {
-        return BigDecimal.valueOf(part)
+        return Decimals.of(BigDecimal.valueOf(part)
                 .multiply(HUNDRED)
                 .round(new MathContext(2))
-                .stripTrailingZeros()
-                .toPlainString();
+                .stripTrailingZeros());
     }
 }
