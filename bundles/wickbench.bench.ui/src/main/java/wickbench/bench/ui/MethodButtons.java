@@ -9,6 +9,8 @@ import wickbench.api.method.Method;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.bench.ui.MethodDoors.Known;
 import wickbench.shell.PageContext;
+import wickbench.widgets.Theme;
+import wickbench.widgets.Type;
 
 /** What can be done about an issued method, below its head. */
 record MethodButtons(
@@ -39,7 +41,10 @@ record MethodButtons(
     private void allowed(Composite content, Button button, Permission said) {
         if (said instanceof Denied denied) {
             button.setEnabled(false);
-            context.theme().controls().quiet(content, denied.text());
+            Theme theme = context.theme();
+            theme.controls()
+                    .text(content, Type.SMALL, denied.text())
+                    .setForeground(theme.color(theme.palette().quiet()));
         }
     }
 }

@@ -59,7 +59,7 @@ final class DesignPanel {
             field.control().addListener(SWT.Modify, event -> reckon());
             fields.put(kind, field);
         }
-        theme.controls().label(left, Type.STRONG, TrainingUiWords.get("design.allowed"));
+        theme.controls().text(left, Type.STRONG, TrainingUiWords.get("design.allowed"));
         rule = new RuleFields(left, theme, this::reckon);
         Composite right = Fit.grow(theme.controls().box(halves, 1));
         answer = theme.controls().text(right, Type.STRONG, "");
