@@ -73,8 +73,8 @@ final class HardWords {
     }
 
     private boolean isShown(Literal literal) {
-        int open = opening(literal.from());
-        if (open < 0 || !hasIn(WORD, literal)) {
+        int open = hasIn(WORD, literal) ? opening(literal.from()) : -1;
+        if (open < 0) {
             return false;
         }
         String call = source.substring(source.lastIndexOf('\n', open) + 1, open + 1);
