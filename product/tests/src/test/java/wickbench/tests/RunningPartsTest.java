@@ -50,7 +50,7 @@ class RunningPartsTest {
             assertThat(journal()).startsWith(recorded);
 
             done("feature", "add", "training");
-            assertThat(done("training", "matrix")).contains("op-02");
+            assertThat(done("training", "matrix")).contains("Bo Lind");
             assertThat(trainingSays()).isEqualTo("cleared");
             assertThat(call("feature", "add", file("training.zip"))).satisfies(again -> {
                 assertThat(again.code()).isEqualTo(REFUSED);
