@@ -45,6 +45,11 @@ public final class PartsPage implements Page {
     }
 
     @Override
+    public String guide() {
+        return "parts.html";
+    }
+
+    @Override
     public PagePart open(Composite parent, PageContext context) {
         return new PartsPart(parent, context, doors);
     }
