@@ -1,19 +1,14 @@
 package wickbench.bench.ui;
 
-import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntFunction;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import wickbench.bench.run.Moment;
-import wickbench.bench.run.Phase;
-import wickbench.bench.run.RunEvent;
 import wickbench.bench.run.RunState;
-import wickbench.bench.run.StripState;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Fit;
@@ -24,8 +19,6 @@ import wickbench.widgets.Type;
 
 /** The run under way: what to do now, every strip's state, the steps of the next one; its number starts a strip and opens it for reading. */
 final class ClockStage implements RunStage {
-    private static final Duration REST = Duration.ofMinutes(2);
-
     private final PageContext context;
     private final RunActs acts;
     private final Composite box;
@@ -34,6 +27,7 @@ final class ClockStage implements RunStage {
     private final Label said;
     private final RunTable table;
     private final Guide guide;
+    private final StripActs pressed;
     private Optional<Integer> next = Optional.empty();
 
     ClockStage(Composite parent, PageContext context, RunActs acts, Bell bell) {
@@ -55,16 +49,17 @@ final class ClockStage implements RunStage {
         table = new RunTable(Fit.grow(controls.card(columns, 1)), theme);
         Fit.grow(table.control());
         guide = new Guide(columns, theme, bell);
+        pressed = new StripActs(acts, number, () -> next, guide::first, this::say);
         buttons(Fit.wide(controls.box(box, 8)), theme);
         new PageKeys(
                 box,
                 Map.of(
-                        SWT.F2, this::shake,
+                        SWT.F2, pressed::shake,
                         SWT.F3, () -> acts.go(Stage.PLAN),
                         SWT.F4, guide::step,
-                        SWT.F5, this::later,
-                        SWT.F11, () -> on(RunEvent.Skipped::new),
-                        SWT.F7, this::undo,
+                        SWT.F5, pressed::later,
+                        SWT.F11, pressed::skip,
+                        SWT.F7, pressed::undo,
                         SWT.F8, acts::oneMore,
                         SWT.F12, () -> acts.go(Stage.NEXT)));
     }
@@ -72,11 +67,11 @@ final class ClockStage implements RunStage {
     private void buttons(Composite bar, Theme theme) {
         Controls controls = theme.controls();
         ((GridLayout) bar.getLayout()).makeColumnsEqualWidth = true;
-        button(bar, theme, "clock.shake", this::shake);
+        button(bar, theme, "clock.shake", pressed::shake);
         button(bar, theme, "clock.step", guide::step);
-        button(bar, theme, "clock.later", this::later);
-        button(bar, theme, "clock.skip", () -> on(RunEvent.Skipped::new));
-        button(bar, theme, "clock.undo", this::undo);
+        button(bar, theme, "clock.later", pressed::later);
+        button(bar, theme, "clock.skip", pressed::skip);
+        button(bar, theme, "clock.undo", pressed::undo);
         button(bar, theme, "clock.more", acts::oneMore);
         button(bar, theme, "clock.plan", () -> acts.go(Stage.PLAN));
         button(bar, theme, "clock.finish", () -> acts.go(Stage.NEXT));
@@ -134,85 +129,8 @@ final class ClockStage implements RunStage {
         guide.show(next.flatMap(run::strip), next.flatMap(run::strip).flatMap(strip -> acts.method(strip.strip())), at);
     }
 
-    /** A number was confirmed: what it stands for depends on where its strip is. */
     private void confirmed(int typed) {
-        number.clear();
-        Optional<StripState> strip = acts.state().flatMap(run -> run.strip(typed));
-        Phase phase = strip.map(some -> some.phase(acts.now())).orElse(Phase.SKIPPED);
-        if (strip.isEmpty()) {
-            say(FlowWords.get("number.unknown", typed));
-            return;
-        }
-        switch (phase) {
-            case WAITING -> start(typed);
-            case OPEN, MISSED, LOOKING, SECOND -> acts.read(typed);
-            case DEVELOPING, KEPT, RECORDED, SKIPPED ->
-                say(FlowWords.get("number.not-now", typed, RunTable.words(strip.get(), acts.now())));
-        }
-    }
-
-    private void start(int strip) {
-        boolean shaking = acts.state()
-                .flatMap(run -> run.strip(strip))
-                .filter(some -> some.preparation().underWay())
-                .isPresent();
-        if (shaking) {
-            keep(new RunEvent.Shaken(strip));
-        }
-        acts.happened(
-                new RunEvent.Started(strip),
-                run -> {
-                    say(FlowWords.get("said.started", strip));
-                    guide.first();
-                    acts.replan(Duration.ZERO);
-                },
-                this::say);
-    }
-
-    private void shake() {
-        int strip = chosen();
-        boolean underWay = acts.state()
-                .flatMap(run -> run.strip(strip))
-                .filter(some -> some.preparation().underWay())
-                .isPresent();
-        keep(underWay ? new RunEvent.Shaken(strip) : new RunEvent.Shaking(strip));
-    }
-
-    private void later() {
-        acts.replan(REST);
-        say(FlowWords.get("said.later", REST.toMinutes()));
-        number.focus();
-    }
-
-    private void undo() {
-        if (number.typed().isEmpty()) {
-            say(FlowWords.get("said.undo-which"));
-            number.focus();
-        } else {
-            on(RunEvent.Undone::new);
-        }
-    }
-
-    private void on(IntFunction<RunEvent> event) {
-        keep(event.apply(chosen()));
-    }
-
-    private int chosen() {
-        return number.typed().orElseGet(() -> next.orElse(0));
-    }
-
-    private void keep(RunEvent event) {
-        number.clear();
-        acts.happened(
-                event,
-                run -> {
-                    say(FlowWords.get(
-                            "said." + event.getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT),
-                            ((RunEvent.OfStrip) event).strip()));
-                    acts.replan(Duration.ZERO);
-                },
-                this::say);
-        number.focus();
+        pressed.confirmed(typed);
     }
 
     private void say(String words) {

@@ -1,6 +1,5 @@
 package wickbench.bench.ui;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,26 +7,16 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import wickbench.api.person.PersonId;
-import wickbench.api.reading.Owed;
-import wickbench.api.reading.Verdict;
 import wickbench.bench.run.Moment;
-import wickbench.bench.run.RunEvent;
 import wickbench.bench.run.RunState;
-import wickbench.reading.OutcomeWords;
 import wickbench.shell.PageContext;
-import wickbench.widgets.Badge;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Enter;
 import wickbench.widgets.Fit;
-import wickbench.widgets.Mark;
-import wickbench.widgets.MarkedLine;
-import wickbench.widgets.Meaning;
 import wickbench.widgets.PageKeys;
 import wickbench.widgets.Scroller;
-import wickbench.widgets.Shape;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 import wickbench.widgets.Wide;
@@ -40,13 +29,11 @@ final class NextStage implements RunStage {
     private final RunActs acts;
     private final Composite box;
     private final Scroller scroll;
-    private final Composite strips;
+    private final RunResults strips;
     private final OwedTable owed;
     private final OwedLook look;
     private final OwedActs decisions;
-    private final Button clean;
-    private final Button neighbours;
-    private final Button decide;
+    private final OwedButtons chosen;
     private final Button take;
     private final Label words;
     private final Button finish;
@@ -60,7 +47,7 @@ final class NextStage implements RunStage {
         box = controls.box(parent, 1);
         scroll = new Scroller(box, theme);
         Fit.grow(scroll.control());
-        strips = Fit.wide(controls.box(scroll.content(), 1));
+        strips = new RunResults(scroll.content(), theme, acts, this::say);
         Composite card = Fit.grow(controls.card(box, 1));
         // in a low window the strips scroll, and several rows of what is owed stay in sight
         ((GridData) card.getLayoutData()).minimumHeight = theme.px(OWED);
@@ -71,9 +58,7 @@ final class NextStage implements RunStage {
         words = Fit.wide(controls.text(box, Type.STRONG, ""));
         Composite bar = Fit.right(controls.box(box, 6));
         Wide.button(controls.button(bar, FlowWords.get("next.back"), this::back), theme);
-        clean = Wide.button(controls.button(bar, FlowWords.get("owed.clean"), this::clean), theme);
-        neighbours = Wide.button(controls.button(bar, FlowWords.get("owed.name"), this::neighbours), theme);
-        decide = Wide.button(controls.button(bar, FlowWords.get("owed.settle"), this::decide), theme);
+        chosen = new OwedButtons(bar, theme, owed, decisions);
         take = Wide.button(controls.button(bar, FlowWords.get("next.take"), this::runOwed), theme);
         finish = Wide.button(controls.mainButton(bar, FlowWords.get("next.finish"), this::finish), theme);
         Enter.heard(box, this::finish);
@@ -82,9 +67,9 @@ final class NextStage implements RunStage {
                 Map.of(
                         SWT.F3, this::back,
                         SWT.F4, this::runOwed,
-                        SWT.F5, this::clean,
-                        SWT.F7, this::neighbours,
-                        SWT.F8, this::decide,
+                        SWT.F5, chosen::clean,
+                        SWT.F7, chosen::neighbours,
+                        SWT.F8, chosen::decide,
                         SWT.F12, this::finish));
     }
 
@@ -139,12 +124,8 @@ final class NextStage implements RunStage {
         }
     }
 
-    /** Only what may be done about what is chosen can be pressed. */
     private void enable() {
-        Optional<OwedDue> chosen = owed.chosen();
-        clean.setEnabled(chosen.filter(OwedActs::cleanable).isPresent());
-        neighbours.setEnabled(chosen.filter(OwedActs::hasNeighbours).isPresent());
-        decide.setEnabled(chosen.isPresent());
+        chosen.enable();
     }
 
     private Optional<PersonId> by() {
@@ -159,18 +140,6 @@ final class NextStage implements RunStage {
     private void say(String text) {
         words.setText(text);
         words.requestLayout();
-    }
-
-    private void clean() {
-        owed.chosen().filter(OwedActs::cleanable).ifPresent(decisions::clean);
-    }
-
-    private void neighbours() {
-        owed.chosen().filter(OwedActs::hasNeighbours).ifPresent(decisions::neighbours);
-    }
-
-    private void decide() {
-        owed.chosen().ifPresent(decisions::settle);
     }
 
     private void back() {
@@ -193,66 +162,9 @@ final class NextStage implements RunStage {
     }
 
     private void show(List<RunActs.Judged> judged) {
-        for (Control old : strips.getChildren()) {
-            old.dispose();
-        }
-        judged.forEach(this::strip);
-        if (judged.isEmpty() && acts.state().isPresent()) {
-            context.theme().controls().text(strips, Type.BODY, FlowWords.get("next.none"));
-        }
-        Enter.heard(strips, this::finish);
-        strips.requestLayout();
+        strips.show(judged);
+        Enter.heard(strips.control(), this::finish);
         scroll.measure();
-    }
-
-    private void strip(RunActs.Judged judged) {
-        Theme theme = context.theme();
-        Composite card = Fit.wide(theme.controls().card(strips, 1));
-        Composite head = Fit.wide(theme.controls().box(card, 3));
-        BigDecimal dilution = judged.reading().reading().sample().dilution();
-        Verdict verdict = judged.reading().verdict();
-        theme.controls()
-                .label(
-                        head,
-                        Type.HEADING,
-                        FlowWords.get(
-                                "next.strip",
-                                judged.strip().number(),
-                                judged.reading().reading().sample().code(),
-                                judged.reading().reading().sample().place()));
-        new Badge(head, theme, Mark.of(verdict.outcome(), dilution));
-        List<String> owed = OutcomeWords.owed(verdict);
-        if (owed.isEmpty()) {
-            Fit.wide(theme.controls().quiet(head, BenchUiWords.get("verdict.owes-nothing")));
-        } else {
-            offer(Fit.right(theme.controls().box(head, 3)), judged, verdict);
-        }
-        if (judged.strip().recorded().isEmpty()) {
-            Fit.wide(new MarkedLine(
-                    card, theme, new Mark("", Shape.SQUARE, Meaning.NOTICE), FlowWords.get("next.waits")));
-        }
-        owed.forEach(what -> Fit.wide(new MarkedLine(card, theme, new Mark("", Shape.TRIANGLE, Meaning.ALARM), what)));
-    }
-
-    private void offer(Composite buttons, RunActs.Judged judged, Verdict verdict) {
-        Controls controls = context.theme().controls();
-        if (verdict.owed().contains(Owed.REPEAT)) {
-            controls.button(buttons, FlowWords.get("next.repeat"), () -> again(judged, BigDecimal.ONE));
-        }
-        if (verdict.owed().contains(Owed.BRACKET) || verdict.owed().contains(Owed.REPEAT_DILUTED)) {
-            controls.button(buttons, FlowWords.get("next.ten"), () -> again(judged, BigDecimal.TEN));
-            controls.button(buttons, FlowWords.get("next.hundred"), () -> again(judged, new BigDecimal(100)));
-        }
-    }
-
-    private void again(RunActs.Judged judged, BigDecimal thinner) {
-        acts.happened(
-                new RunEvent.Added(Repeats.of(judged.strip().strip(), thinner)),
-                run -> {
-                    acts.replan(java.time.Duration.ZERO);
-                    acts.go(Stage.CLOCK);
-                },
-                this::say);
     }
 
     private void finish() {

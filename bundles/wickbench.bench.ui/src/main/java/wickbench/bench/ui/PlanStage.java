@@ -7,23 +7,15 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import wickbench.bench.run.Moment;
-import wickbench.bench.run.RunPlanning.Planned;
 import wickbench.bench.run.RunStrip;
-import wickbench.reading.plan.WindowRule;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Enter;
 import wickbench.widgets.Fit;
-import wickbench.widgets.Mark;
-import wickbench.widgets.MarkedLine;
-import wickbench.widgets.Meaning;
-import wickbench.widgets.MinSec;
 import wickbench.widgets.PageKeys;
 import wickbench.widgets.Scroller;
-import wickbench.widgets.Shape;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 import wickbench.widgets.Wide;
@@ -39,7 +31,7 @@ final class PlanStage implements RunStage {
     private final Scroller scroll;
     private final Label sums;
     private final RunGantt gantt;
-    private final Composite checks;
+    private final StartChecks checks;
     private final Label words;
     private final Button begin;
     private Optional<StartCheck> check = Optional.empty();
@@ -65,7 +57,7 @@ final class PlanStage implements RunStage {
         Composite plan = Fit.wide(controls.card(scroll.content(), 1));
         sums = controls.text(plan, Type.HEADING, "");
         gantt = Fit.wide(new RunGantt(plan, theme));
-        checks = Fit.wide(controls.card(scroll.content(), 1));
+        checks = new StartChecks(scroll.content(), theme);
         Composite bar = Fit.wide(controls.box(box, 4));
         words = controls.text(bar, Type.BODY, "");
         Wide.button(controls.button(bar, FlowWords.get("plan.tone"), () -> bell.ring(Bell.Sound.TRIAL)), theme);
@@ -135,42 +127,9 @@ final class PlanStage implements RunStage {
     private void take(Asked asked) {
         check = Optional.of(asked.check());
         silent = asked.silent();
-        for (Control old : checks.getChildren()) {
-            old.dispose();
-        }
-        Theme theme = context.theme();
-        theme.controls().label(checks, Type.HEADING, FlowWords.get("gate.head"));
-        asked.check().lines().forEach(line -> Fit.wide(new MarkedLine(checks, theme, mark(line), text(line))));
-        Mark sound = silent.isPresent()
-                ? new Mark(FlowWords.get("gate.caution"), Shape.TRIANGLE, Meaning.CAUTION)
-                : new Mark("", Shape.RING, Meaning.CALM);
-        Fit.wide(new MarkedLine(
-                checks,
-                theme,
-                sound,
-                FlowWords.get("sound." + silent.map(Bell.Trouble::code).orElse("there"))));
-        // what stands in the way is seen first, also where the plan fills the window
-        if (asked.check().refused()) {
-            checks.moveAbove(null);
-        } else {
-            checks.moveBelow(null);
-        }
+        checks.show(asked.check(), asked.silent(), strips().size());
         scroll.measure();
         tell();
-    }
-
-    private String text(StartCheck.Line line) {
-        boolean all = line.strips().size() == strips().size();
-        return all ? line.text() : FlowWords.get("gate.of", line.text(), RunTable.numbers(line.strips()));
-    }
-
-    private static Mark mark(StartCheck.Line line) {
-        return switch (line.word()) {
-            case REFUSED -> new Mark(FlowWords.get("gate.refused"), Shape.CROSS, Meaning.ALARM);
-            case NOT_CHECKED -> new Mark(FlowWords.get("gate.not-checked"), Shape.SQUARE, Meaning.NOTICE);
-            case CAUTION -> new Mark(FlowWords.get("gate.caution"), Shape.TRIANGLE, Meaning.CAUTION);
-            case CLEARED -> new Mark("", Shape.RING, Meaning.CALM);
-        };
     }
 
     @Override
@@ -178,29 +137,12 @@ final class PlanStage implements RunStage {
         gantt.show(timetable.plan(), now);
         sums.setText(timetable
                 .plan()
-                .map(this::sums)
+                .map(PlanSums::text)
                 .orElse(
                         timetable.trouble().isEmpty()
                                 ? FlowWords.get("planning")
                                 : FlowWords.get("plan.trouble", timetable.trouble())));
         tell();
-    }
-
-    private String sums(Planned planned) {
-        String total = MinSec.of(planned.plan().total());
-        String rule = planned.rule() == WindowRule.END ? "" : " " + FlowWords.get("plan.window-short");
-        String best = planned.plan().optimal()
-                ? FlowWords.get("plan.shortest", planned.plan().strips().size(), total)
-                : FlowWords.get(
-                        "plan.near",
-                        planned.plan().strips().size(),
-                        total,
-                        MinSec.of(planned.plan().bound()));
-        String lost = planned.plan().lost().isEmpty()
-                ? ""
-                : " " + FlowWords.get("plan.lost", planned.plan().lost().size());
-        String later = planned.later() == 0 ? "" : " " + FlowWords.get("plan.later", planned.later());
-        return best + later + rule + lost;
     }
 
     private void tell() {

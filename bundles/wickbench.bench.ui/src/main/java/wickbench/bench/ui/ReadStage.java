@@ -1,6 +1,5 @@
 package wickbench.bench.ui;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
@@ -41,7 +40,7 @@ final class ReadStage implements RunStage {
     private final StripDrawing drawing;
     private final SecondReader second;
     private final Scroller side;
-    private final VerdictPanel verdict;
+    private final ReadVerdict verdict;
     private final StripPhotos photos;
     private final Label words;
     private final Button keep;
@@ -68,7 +67,7 @@ final class ReadStage implements RunStage {
         side = new Scroller(columns, theme);
         Fit.grow(side.control());
         second = new SecondReader(side.content(), context, doors, this::secondNamed);
-        verdict = new VerdictPanel(side.content(), theme);
+        verdict = new ReadVerdict(side.content(), context);
         words = Fit.wide(controls.text(box, Type.STRONG, ""));
         Composite bar = Fit.wide(controls.box(box, 4));
         photos = new StripPhotos(bar, box, context, doors, acts::state);
@@ -94,10 +93,6 @@ final class ReadStage implements RunStage {
     /** Adds the photographs of strips that are recorded by now. */
     void recorded(RunState run) {
         photos.recorded(run);
-    }
-
-    StripPhotos photos() {
-        return photos;
     }
 
     StripDrawing drawing() {
@@ -212,27 +207,11 @@ final class ReadStage implements RunStage {
 
     private void judge() {
         int of = number;
-        acts.judged(
-                judged -> judged.stream()
-                        .filter(one -> one.strip().number() == of && of == number)
-                        .findFirst()
-                        .ifPresent(this::show),
-                this::refused);
+        verdict.judge(acts, of, () -> of == number, this::judged, this::refused);
     }
 
-    private void show(RunActs.Judged judged) {
+    private void judged(RunActs.Judged judged) {
         drawing.answers(judged.reading().reading().strip().lines());
-        if (judged.strip().recorded().isPresent()) {
-            verdict.kept(
-                    judged.reading(),
-                    FlowWords.get("read.sealed"),
-                    judged.strip()
-                            .recorded()
-                            .filter(id -> context.has("ledger"))
-                            .map(id -> () -> context.show("ledger", id.toString())));
-        } else {
-            verdict.show(judged.reading());
-        }
         side.measure();
         tick(acts.now());
     }
@@ -266,10 +245,7 @@ final class ReadStage implements RunStage {
     }
 
     private void show(StripState strip, Phase phase, Moment now) {
-        Meaning meaning =
-                phase == Phase.OPEN ? Meaning.ALARM : phase == Phase.MISSED ? Meaning.CAUTION : Meaning.NEUTRAL;
-        Shape shape = phase == Phase.OPEN ? Shape.TRIANGLE : phase == Phase.MISSED ? Shape.CROSS : Shape.RING;
-        Mark mark = new Mark(RunTable.words(strip, now), shape, meaning);
+        Mark mark = ReadWords.mark(strip, now);
         if (!mark.equals(clock.shown())) {
             clock.show(mark);
         }
@@ -278,28 +254,7 @@ final class ReadStage implements RunStage {
         boolean may = !drawing.editable() || drawing.complete() && !second.asks();
         keep.setText(FlowWords.get(drawing.editable() ? "read.keep" : "read.on"));
         keep.setEnabled(may && !keeping);
-        say(needed());
-    }
-
-    private String needed() {
-        if (!refusal.isEmpty()) {
-            return refusal;
-        }
-        if (!drawing.editable()) {
-            return second.asks() ? second.words() : FlowWords.get("read.done." + phase().code());
-        }
-        List<LineRole> open = strip().orElseThrow().strip().unread().strip().format().lines().stream()
-                .filter(role -> !drawing.answers().containsKey(role))
-                .toList();
-        return open.isEmpty()
-                ? FlowWords.get("read.enter")
-                : FlowWords.get(
-                        "read.open",
-                        String.join(
-                                ", ",
-                                open.stream()
-                                        .map(wickbench.reading.ReadingWords::text)
-                                        .toList()));
+        say(refusal.isEmpty() ? ReadWords.needed(strip, phase, drawing, second) : refusal);
     }
 
     private void say(String text) {

@@ -232,7 +232,7 @@ class RoughUseTest {
     }
 
     @Test
-    void a_photograph_waits_for_its_reading_though_the_page_is_closed() throws IOException {
+    void a_photograph_let_fall_waits_for_its_reading_though_the_page_is_closed() throws Exception {
         Path photo = Files.writeString(folder.resolve("strip-1.jpg"), "not looked into");
         open(strip(1, FIVE_MINUTES, ONE_MINUTE));
         operator.start(1);
@@ -240,7 +240,7 @@ class RoughUseTest {
         flow.at(Stage.CLOCK).tick(flow.now());
         operator.number(1);
         desk.await(() -> flow.stage() == Stage.READ);
-        operator.reading().photos().add(photo);
+        DroppedFiles.on(operator.reading().control(), photo.toString());
         desk.close();
 
         page();

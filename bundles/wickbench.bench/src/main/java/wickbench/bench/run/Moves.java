@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import wickbench.api.check.Refusal;
 import wickbench.api.method.LineRole;
 import wickbench.bench.run.StripState.Answers;
@@ -59,7 +58,7 @@ final class Moves {
         Phase phase = strip.phase(at);
         if (event instanceof RunEvent.Shaking) {
             only(strip, phase, Phase.WAITING);
-            return prepared(strip, new Preparation(Optional.of(at), Optional.empty()));
+            return Changed.prepared(strip, new Preparation(Optional.of(at), Optional.empty()));
         }
         if (event instanceof RunEvent.Shaken) {
             only(strip, phase, Phase.WAITING);
@@ -67,22 +66,22 @@ final class Moves {
         }
         if (event instanceof RunEvent.Started) {
             only(strip, phase, Phase.WAITING);
-            return started(strip, Optional.of(at), strip.undone());
+            return Changed.started(strip, Optional.of(at), strip.undone());
         }
         if (event instanceof RunEvent.Undone) {
             // once the window is open, taking the start back would be a way to lose a strip
             only(strip, phase, Phase.DEVELOPING);
-            return started(
+            return Changed.started(
                     strip, Optional.empty(), and(strip.undone(), strip.started().orElseThrow()));
         }
         if (event instanceof RunEvent.Looked) {
             only(strip, phase, Phase.OPEN, Phase.MISSED);
-            return looked(strip, at);
+            return Changed.looked(strip, at);
         }
         if (event instanceof RunEvent.Kept kept) {
             only(strip, phase, Phase.LOOKING);
             whole(strip, kept.lines().keySet());
-            return kept(strip, new Answers(kept.by(), kept.lines()));
+            return Changed.kept(strip, new Answers(kept.by(), kept.lines()));
         }
         return later(strip, phase, event);
     }
@@ -94,19 +93,19 @@ final class Moves {
         }
         if (event instanceof RunEvent.NoSecond) {
             only(strip, phase, Phase.SECOND);
-            return flags(strip, true, strip.lost(), strip.skipped(), strip.recorded());
+            return Changed.flags(strip, true, strip.lost(), strip.skipped(), strip.recorded());
         }
         if (event instanceof RunEvent.Lost) {
             only(strip, phase, Phase.MISSED);
-            return flags(strip, strip.alone(), true, strip.skipped(), strip.recorded());
+            return Changed.flags(strip, strip.alone(), true, strip.skipped(), strip.recorded());
         }
         if (event instanceof RunEvent.Skipped) {
             only(strip, phase, Phase.WAITING);
-            return flags(strip, strip.alone(), strip.lost(), true, strip.recorded());
+            return Changed.flags(strip, strip.alone(), strip.lost(), true, strip.recorded());
         }
         if (event instanceof RunEvent.Recorded recorded) {
             only(strip, phase, Phase.KEPT);
-            return flags(strip, strip.alone(), strip.lost(), strip.skipped(), Optional.of(recorded.reading()));
+            return Changed.flags(strip, strip.alone(), strip.lost(), strip.skipped(), Optional.of(recorded.reading()));
         }
         throw new IllegalStateException("not known: " + event);
     }
@@ -116,25 +115,10 @@ final class Moves {
         if (!begun.underWay()) {
             throw new Refusal("run.not-now", RunWords.get("refused.not-shaking", strip.number()));
         }
-        return prepared(
+        return Changed.prepared(
                 strip,
                 new Preparation(
                         begun.from(), begun.from().map(from -> at.after(from).span())));
-    }
-
-    private static StripState prepared(StripState strip, Preparation preparation) {
-        return new StripState(
-                strip.strip(),
-                preparation,
-                strip.started(),
-                strip.undone(),
-                strip.looked(),
-                strip.kept(),
-                strip.second(),
-                strip.alone(),
-                strip.lost(),
-                strip.skipped(),
-                strip.recorded());
     }
 
     private static StripState second(StripState strip, RunEvent.Second second) {
@@ -145,18 +129,7 @@ final class Moves {
         if (strip.kept().orElseThrow().by().equals(second.by())) {
             throw new Refusal("run.same-reader", RunWords.get("refused.same-reader", second.by()));
         }
-        return new StripState(
-                strip.strip(),
-                strip.preparation(),
-                strip.started(),
-                strip.undone(),
-                strip.looked(),
-                strip.kept(),
-                Optional.of(new Answers(second.by(), second.lines())),
-                strip.alone(),
-                strip.lost(),
-                strip.skipped(),
-                strip.recorded());
+        return Changed.second(strip, new Answers(second.by(), second.lines()));
     }
 
     private static void only(StripState strip, Phase phase, Phase... allowed) {
@@ -171,67 +144,6 @@ final class Moves {
         if (!answered.equals(Set.copyOf(strip.strip().unread().strip().format().lines()))) {
             throw new Refusal("run.unanswered", RunWords.get("refused.unanswered", strip.number()));
         }
-    }
-
-    private static StripState started(StripState strip, Optional<Moment> at, List<Moment> undone) {
-        return new StripState(
-                strip.strip(),
-                strip.preparation(),
-                at,
-                undone,
-                strip.looked(),
-                strip.kept(),
-                strip.second(),
-                strip.alone(),
-                strip.lost(),
-                strip.skipped(),
-                strip.recorded());
-    }
-
-    private static StripState looked(StripState strip, Moment at) {
-        return new StripState(
-                strip.strip(),
-                strip.preparation(),
-                strip.started(),
-                strip.undone(),
-                Optional.of(at),
-                strip.kept(),
-                strip.second(),
-                strip.alone(),
-                strip.lost(),
-                strip.skipped(),
-                strip.recorded());
-    }
-
-    private static StripState kept(StripState strip, Answers answers) {
-        return new StripState(
-                strip.strip(),
-                strip.preparation(),
-                strip.started(),
-                strip.undone(),
-                strip.looked(),
-                Optional.of(answers),
-                strip.second(),
-                strip.alone(),
-                strip.lost(),
-                strip.skipped(),
-                strip.recorded());
-    }
-
-    private static StripState flags(
-            StripState strip, boolean alone, boolean lost, boolean skipped, Optional<UUID> recorded) {
-        return new StripState(
-                strip.strip(),
-                strip.preparation(),
-                strip.started(),
-                strip.undone(),
-                strip.looked(),
-                strip.kept(),
-                strip.second(),
-                alone,
-                lost,
-                skipped,
-                recorded);
     }
 
     private static List<Moment> and(List<Moment> some, Moment more) {
