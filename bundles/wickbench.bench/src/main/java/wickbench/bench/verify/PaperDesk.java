@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -20,9 +20,9 @@ import wickbench.api.method.Method;
 import wickbench.api.method.MethodId;
 import wickbench.api.method.Methods;
 import wickbench.api.method.Methods.IssuedMethod;
+import wickbench.api.report.PrintedReport;
 import wickbench.api.report.Report;
 import wickbench.api.report.ReportPrinter;
-import wickbench.api.report.WholeFile;
 import wickbench.bench.evidence.MethodPapers;
 import wickbench.bench.evidence.Shown;
 import wickbench.bench.evidence.Verifications;
@@ -78,18 +78,13 @@ public final class PaperDesk implements MethodPapers {
 
     @Override
     public void print(Report report, Path file) {
-        if (!file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+        if (!PrintedReport.form(file).equals(Optional.of(ReportPrinter.PDF))) {
             throw new BadInput(Complaint.of("--out", VerifyWords.get("pdf-only", file.getFileName())));
         }
-        ReportPrinter printer = printers.stream()
-                .filter(each -> each.mediaType().equals(ReportPrinter.PDF))
-                .findFirst()
+        ReportPrinter printer = PrintedReport.printer(ReportPrinter.PDF, printers)
                 .orElseThrow(() -> new Refusal("method.no-printer", VerifyWords.get("no-printer")));
         try {
-            new WholeFile(file).write(bytes -> {
-                printer.print(report, bytes);
-                return true;
-            });
+            new PrintedReport(report, file).by(printer);
         } catch (IOException e) {
             throw new BadInput(Complaint.of(file.toString(), VerifyWords.get("unwritable", e.getMessage())));
         }
