@@ -97,7 +97,7 @@ public final class SetReader {
 
     private static BundleId bundle(FeatureBundle bundle) {
         ID id = bundle.getID();
-        return new BundleId(id.getGroupId(), id.getArtifactId(), id.getVersion());
+        return new BundleId(id.getGroupId(), id.getArtifactId(), id.getClassifier(), id.getVersion());
     }
 
     private static boolean isForOneSystem(Map<String, Object> metadata) {
@@ -107,7 +107,7 @@ public final class SetReader {
     private static void checkOnce(String source, List<BundleId> bundles) {
         Set<String> seen = new HashSet<>();
         for (BundleId bundle : bundles) {
-            if (!seen.add(bundle.artifact())) {
+            if (!seen.add(bundle.artifact() + bundle.classifier().orElse(""))) {
                 throw new BadInput(Complaint.of(source, "bundles", PartsWords.get("feature.twice", bundle.artifact())));
             }
         }
