@@ -28,7 +28,7 @@ final class SheetTables {
                 Column.<RecordedReading>marked(
                         "outcome",
                         title("outcome"),
-                        176,
+                        226,
                         row -> Mark.of(
                                 row.verdict().outcome(), row.reading().sample().dilution())),
                 text("findings", 380, row -> findings(row.verdict())),
