@@ -26,7 +26,7 @@ public final class Note extends Composite {
         addListener(SWT.Paint, event -> {
             int side = theme.px(14);
             ShapePainter.paint(
-                    event.gc, theme, shape(), meaning, new Rectangle(theme.px(14), theme.px(10), side, side));
+                    event.gc, theme, shape(), this.meaning, new Rectangle(theme.px(14), theme.px(10), side, side));
         });
     }
 
