@@ -17,8 +17,8 @@ import wickbench.api.part.Parts;
 import wickbench.api.part.SelfCheck;
 import wickbench.parts.archive.MakerKey;
 import wickbench.parts.archive.SetPacking;
+import wickbench.parts.running.Packed;
 import wickbench.parts.running.ProductSets;
-import wickbench.parts.running.ProductSets.Packed;
 import wickbench.parts.words.PartsWords;
 
 /** What is installed, and more or less of it. */
@@ -60,7 +60,8 @@ final class FeatureCommand {
     /** A file is meant where there is one; else a set that the product holds. */
     @Command(name = "add")
     int add(@Parameters(paramLabel = "FILE") Path file) {
-        boolean named = !Files.isRegularFile(file) && product.all().containsKey(file.getFileName().toString());
+        boolean named = !Files.isRegularFile(file)
+                && product.all().containsKey(file.getFileName().toString());
         print.added(
                 named
                         ? parts.add(file.getFileName().toString(), hands.signer(), print.progress())
@@ -81,16 +82,17 @@ final class FeatureCommand {
         return found.stream().anyMatch(each -> each.state() == Health.State.UNWELL) ? FOUND_WANTING : 0;
     }
 
+    /** A file is meant where there is one; else a set that the product holds. */
     @Command(name = "pack")
     int pack(
-            @Parameters(paramLabel = "NAME") String name,
+            @Parameters(paramLabel = "NAME") Path set,
             @Parameters(paramLabel = "OUT") Path out,
             @Option(names = "--key", required = true, paramLabel = "KEY") Path key) {
         if (Files.exists(out)) {
             throw new BadInput(Complaint.of(out.toString(), PartsWords.get("file.there")));
         }
         MakerKey maker = MakerKey.read(key);
-        Packed packed = product.packed(name);
+        Packed packed = Files.isRegularFile(set) ? product.packed(set) : product.packed(set.getFileName().toString());
         byte[] archive = SetPacking.pack(packed.feature(), packed.jars(), maker);
         try {
             Files.write(out, archive);
@@ -102,9 +104,7 @@ final class FeatureCommand {
     }
 
     @Command(name = "key")
-    int key(
-            @Parameters(paramLabel = "SECRET") Path secret,
-            @Parameters(paramLabel = "OPEN") Path open) {
+    int key(@Parameters(paramLabel = "SECRET") Path secret, @Parameters(paramLabel = "OPEN") Path open) {
         MakerKey.make(secret, open);
         print.key(secret, open);
         return 0;

@@ -25,19 +25,26 @@ class RunningPartsTest {
 
     @Test
     void training_comes_goes_and_comes_again_in_a_running_program() throws Exception {
-        Path product = pinning();
+        PinnedProduct product = PinnedProduct.lay(temporary);
         home = temporary.resolve("home");
-        try (StartedSet set = StartedSet.of(product, List.of("base", "bench"), temporary)) {
+        try (StartedSet set = StartedSet.of(product.folder(), List.of("base", "bench"), temporary)) {
             program = new StartedProgram(set);
             set.nameHome(home);
             done("people", "add", "op-01", "--name", "Ada Brook", "--role", "administrator,trainer");
             done("people", "add", "op-02", "--name", "Bo Lind", "--role", "operator");
             done("method", "issue", DEMO.resolve("methods/milk-rinse.json").toString());
-            done("feature", "pack", "training", file("training.zip"), "--key", file("maker.key"));
+            done(
+                    "feature",
+                    "pack",
+                    "training",
+                    file("training.zip"),
+                    "--key",
+                    product.key().toString());
             assertThat(offered(set)).doesNotContain("training", "round");
             assertThat(trainingSays()).isEqualTo("not checked");
 
-            assertThat(done("feature", "add", file("training.zip"))).contains("pages training; commands round, training");
+            assertThat(done("feature", "add", file("training.zip")))
+                    .contains("pages training; commands round, training");
             assertThat(offered(set)).contains("training", "round", "page training");
             done("training", "authorise", "op-02", "--method", "milk-rinse", "--reason", "seen at the bench");
             assertThat(trainingSays()).isEqualTo("cleared");
@@ -57,23 +64,11 @@ class RunningPartsTest {
                 assertThat(again.err().lines()).singleElement().asString().contains("runs already");
             });
             assertThat(journal()).startsWith(recorded).contains("part.added", "part.removed", "part.refused");
-            assertThat(done("feature", "check")).contains("bundles run", "services have what they need", "MiB are free");
+            assertThat(done("feature", "check"))
+                    .contains("bundles run", "services have what they need", "MiB are free");
             assertThat(set.notRunning()).isEmpty();
             assertThat(set.components().unsatisfied(Set.of())).isEmpty();
         }
-    }
-
-    /** The built product beside a folder of makers with a key of this test. */
-    private Path pinning() throws Exception {
-        Path product = Files.createDirectory(temporary.resolve("product"));
-        for (String part : List.of("features", "repo", "demo")) {
-            Files.createSymbolicLink(product.resolve(part), BuiltProduct.folder().resolve(part));
-        }
-        Files.createDirectory(product.resolve("makers"));
-        try (StartedProgram maker = StartedProgram.of(List.of("base"), temporary)) {
-            assertThat(maker.call("feature", "key", file("maker.key"), file("product/makers/site.pem")).code()).isZero();
-        }
-        return product;
     }
 
     private String file(String name) {
@@ -102,7 +97,8 @@ class RunningPartsTest {
 
     /** What the gate of training says to a start, or who is told that nobody was there to ask. */
     private String trainingSays() throws ReflectiveOperationException {
-        String answers = call("bench", "may", "milk-rinse", "--lot", "L-1", "--operator", "op-02").out();
+        String answers = call("bench", "may", "milk-rinse", "--lot", "L-1", "--operator", "op-02")
+                .out();
         return answers.lines()
                 .filter(line -> line.startsWith("training "))
                 .map(line -> line.split(" {2,}")[1])

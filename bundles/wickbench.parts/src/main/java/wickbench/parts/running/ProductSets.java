@@ -12,8 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import wickbench.api.check.BadInput;
 import wickbench.api.check.Complaint;
-import wickbench.parts.plan.BundleId;
-import wickbench.parts.plan.SetId;
+import wickbench.parts.plan.SetPlan;
 import wickbench.parts.plan.SetReader;
 import wickbench.parts.words.PartsWords;
 
@@ -60,25 +59,15 @@ public final class ProductSets {
     /** Returns a set as it would be packed: what it says of itself, and its jars by file name. */
     public Packed packed(String name) {
         ProductSource set = source(name).orElseThrow(() -> PartsWords.refusal("part.unknown", name));
-        if (!set.plan().everywhere()) {
-            throw PartsWords.refusal("part.one-system", name);
-        }
-        if (set.plan().bundles().isEmpty()) {
-            throw PartsWords.refusal("part.empty", name);
-        }
-        Map<String, byte[]> jars = new TreeMap<>();
-        for (BundleId bundle : set.plan().bundles()) {
-            jars.put(bundle.file(), bytes(set.jarFile(bundle)));
-        }
-        return new Packed(set.plan().id(), bytes(file(name)), jars);
+        return Packed.of(set.plan(), bytes(file(name)), set::jarFile);
     }
 
-    /**
-     * A set ready to be packed.
-     *
-     * @param feature its JSON as it stands in the product
-     */
-    public record Packed(SetId id, byte[] feature, Map<String, byte[]> jars) {}
+    /** Returns a set that is no part of the product, as a build leaves it: the file of the feature and its jars beside it. */
+    public Packed packed(Path feature) {
+        byte[] json = bytes(feature);
+        SetPlan plan = reader.read(feature.toString(), json);
+        return Packed.of(plan, json, bundle -> feature.resolveSibling(bundle.file()));
+    }
 
     private void add(String name, Map<String, ProductSource> found) {
         if (!found.containsKey(name)) {
@@ -101,7 +90,7 @@ public final class ProductSets {
         return folder.resolve("features").resolve(name.replaceAll("[^a-z0-9-]", "_") + ENDING);
     }
 
-    private static byte[] bytes(Path file) {
+    static byte[] bytes(Path file) {
         if (!Files.isRegularFile(file)) {
             throw new BadInput(Complaint.of(file.toString(), PartsWords.get("file.none")));
         }
