@@ -2,14 +2,12 @@ package wickbench.journal;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import wickbench.api.backup.Backup;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.Verification;
@@ -52,13 +50,7 @@ final class BackupWriter {
 
     /** Returns the files to copy, the lists of checkpoints before the entries that they cover. */
     private List<Path> files() throws IOException {
-        List<Path> all = new ArrayList<>();
-        try (Stream<Path> paths = Files.walk(home)) {
-            paths.filter(path -> Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS) && isKept(path))
-                    .sorted()
-                    .forEach(all::add);
-        }
-        return all;
+        return PlainFiles.below(home).stream().filter(this::isKept).toList();
     }
 
     private boolean isKept(Path path) {

@@ -4,11 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import wickbench.api.journal.Hash;
 import wickbench.api.journal.SharedFiles;
 import wickbench.api.journal.StationId;
@@ -83,15 +81,9 @@ final class FileExchange {
     }
 
     private static Set<Path> named(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return Set.of();
-        }
-        try (Stream<Path> files = Files.walk(folder)) {
-            List<Path> found = files.filter(
-                            file -> NAMED.matcher(file.getFileName().toString()).matches())
-                    .map(folder::relativize)
-                    .toList();
-            return new HashSet<>(found);
-        }
+        return PlainFiles.below(folder).stream()
+                .filter(file -> NAMED.matcher(file.getFileName().toString()).matches())
+                .map(folder::relativize)
+                .collect(Collectors.toSet());
     }
 }

@@ -224,6 +224,16 @@ class BackupTest {
     }
 
     @Test
+    void a_home_that_is_reached_by_a_link_is_backed_up_whole() throws IOException {
+        Path link = Files.createSymbolicLink(folder.resolve("link"), home);
+        try (JournalFolder journal = Recorded.open(link)) {
+            backUp(journal, link, backup);
+        }
+        assertThat(restore(Optional.empty()).verification().holds()).isTrue();
+        assertThat(Recorded.entries(target)).isEqualTo(Recorded.entries(home));
+    }
+
+    @Test
     void half_a_back_up_is_none() throws IOException {
         backUp();
         Files.delete(backup.resolve("backup.json"));

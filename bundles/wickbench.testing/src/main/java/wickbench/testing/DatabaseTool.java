@@ -22,7 +22,9 @@ public final class DatabaseTool {
      */
     public static void change(Path home, String sql) throws IOException, SQLException {
         Path file;
-        try (Stream<Path> files = Files.walk(home)) {
+        // below the index only: beside it a journal may still place its checkpoint, and a walk does not bear a file
+        // that goes away
+        try (Stream<Path> files = Files.walk(home.resolve("index"))) {
             file = files.filter(path -> path.toString().endsWith(".mv.db"))
                     .findFirst()
                     .orElseThrow();
