@@ -48,9 +48,7 @@ record TableExport<T>(RowSource<T> source, Ask ask, List<Column<T>> columns) {
         while (true) {
             Slice<T> slice = source.rows(ask, after, SLICE);
             for (T row : slice.rows()) {
-                Csv.line(
-                        out,
-                        columns.stream().map(column -> cell(column, row)).toList());
+                Csv.line(out, columns.stream().map(column -> cell(column, row)).toList());
             }
             done += slice.rows().size();
             if (!progress.at(done, Math.max(done, all))) {

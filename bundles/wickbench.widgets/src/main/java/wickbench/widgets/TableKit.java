@@ -40,7 +40,7 @@ public final class TableKit<T> {
         box = desk.theme().controls().box(parent, 1);
         bar = new TableBar(box, desk.theme(), spec.name(), this::reload);
         none = new NoRows(box, desk.theme());
-        table = ThemedTable.make(box, desk.theme(), spec.name());
+        table = Fit.grow(ThemedTable.headed(box, desk.theme(), SWT.MULTI, spec::name));
         columns = new TableColumns<>(table, desk, spec, this::reload);
         rows = new TableRows<>(table, desk, spec, columns, this::loaded);
         bar.menu(new TableMenu<>(this, columns).on(table));

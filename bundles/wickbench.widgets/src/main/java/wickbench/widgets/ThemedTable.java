@@ -1,42 +1,51 @@
 package wickbench.widgets;
 
+import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableItem;
 
-/** Makes a native table in the colours of a theme. */
-final class ThemedTable {
+/** Makes native tables in the colours of a theme; a {@link TableKit} is for those that are searched, sorted and scrolled far. */
+public final class ThemedTable {
     private ThemedTable() {}
 
-    static Table make(Composite parent, Theme theme, String name) {
-        Table table = new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
-        table.setHeaderVisible(true);
-        table.setFont(theme.font(Type.BODY));
-        table.setBackground(theme.color(theme.palette().surface()));
-        table.setForeground(theme.color(theme.palette().ink()));
-        table.setHeaderBackground(theme.color(theme.palette().stripe()));
-        table.setHeaderForeground(theme.color(theme.palette().quiet()));
-        table.addListener(SWT.EraseItem, event -> selection(event, theme));
-        Names.give(table, () -> name);
-        return Fit.grow(table);
+    /**
+     * Makes rows without a head, on the ground of a card.
+     *
+     * @param style a style of {@link Table}; whole rows are selected in any case
+     * @param name what screen readers say
+     */
+    public static Table plain(Composite parent, Theme theme, int style, Supplier<String> name) {
+        return make(parent, theme, style, theme.palette().surface(), name);
     }
 
-    /** Paints selected rows in the theme's own colour, on which marks can still be read; the system's would hide them. */
-    private static void selection(Event event, Theme theme) {
-        if ((event.detail & SWT.SELECTED) != 0) {
-            event.gc.setBackground(theme.color(theme.palette().selection()));
-            event.gc.fillRectangle(event.x, event.y, event.width, event.height);
-            event.detail &= ~(SWT.SELECTED | SWT.HOT | SWT.BACKGROUND);
-            TableItem item = (TableItem) event.item;
-            Image image = item.getImage(event.index);
-            if (image != null) {
-                Rectangle at = item.getImageBounds(event.index);
-                event.gc.drawImage(image, at.x, at.y);
-            }
-        }
+    /** Makes rows below a head, with a frame. */
+    public static Table headed(Composite parent, Theme theme, int style, Supplier<String> name) {
+        return head(make(parent, theme, style | SWT.BORDER, theme.palette().surface(), name), theme);
+    }
+
+    /** Makes rows below a head, whose cells are typed in. */
+    public static Table cells(Composite parent, Theme theme, Supplier<String> name) {
+        Table table =
+                make(parent, theme, SWT.SINGLE | SWT.BORDER, theme.palette().field(), name);
+        table.setLinesVisible(true);
+        return head(table, theme);
+    }
+
+    private static Table make(Composite parent, Theme theme, int style, RGB ground, Supplier<String> name) {
+        Table table = new Table(parent, style | SWT.FULL_SELECTION);
+        table.setFont(theme.font(Type.BODY));
+        table.setBackground(theme.color(ground));
+        table.setForeground(theme.color(theme.palette().ink()));
+        SelectedRow.paintIn(table, theme);
+        return Names.give(table, name);
+    }
+
+    private static Table head(Table table, Theme theme) {
+        table.setHeaderVisible(true);
+        table.setHeaderBackground(theme.color(theme.palette().stripe()));
+        table.setHeaderForeground(theme.color(theme.palette().quiet()));
+        return table;
     }
 }

@@ -20,7 +20,10 @@ class EveryInstallSetTest {
 
     /** The commands that each feature brings. */
     private static final Map<String, Set<String>> COMMANDS = Map.of(
-            "base", Set.of("attach", "feature", "index", "journal", "people", "picture", "profile", "report", "sign", "station"),
+            "base",
+                    Set.of(
+                            "attach", "feature", "index", "journal", "people", "picture", "profile", "report", "sign",
+                            "station"),
             "bench", Set.of("bench", "demo", "judge", "method", "plan", "record"),
             "figures", Set.of("figures"),
             "ledger", Set.of("ledger"),

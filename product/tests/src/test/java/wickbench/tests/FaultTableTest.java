@@ -40,7 +40,9 @@ class FaultTableTest {
         assertThat(rows.stream().map(row -> row[1]))
                 .containsExactlyElementsOf(Stream.concat(
                                 IntStream.rangeClosed(1, 20).mapToObj("F%02d"::formatted),
-                                Stream.of("F24", "F26", "F27", "F29", "F30", "F38", "F39", "F40", "F41", "F42", "F43", "F44"))
+                                Stream.of(
+                                        "F24", "F26", "F27", "F29", "F30", "F38", "F39", "F40", "F41", "F42", "F43",
+                                        "F44"))
                         .toList());
     }
 

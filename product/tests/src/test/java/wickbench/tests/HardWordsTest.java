@@ -20,7 +20,8 @@ class HardWordsTest {
     private static final Path BUNDLES = Path.of("../../bundles");
 
     /** Where windows and the command line are made. */
-    private static final Pattern SPOKEN = Pattern.compile("wickbench\\.(.*\\.ui|shell|widgets|console|figures\\.commands)");
+    private static final Pattern SPOKEN =
+            Pattern.compile("wickbench\\.(.*\\.ui|shell|widgets|console|figures\\.commands)");
 
     /** What asks the index does so in its language, which has words of its own. */
     private static final String ASKS = "implements IndexView";
@@ -66,11 +67,15 @@ class HardWordsTest {
     /** An entry keeps what a gate or a rule gives as its reason, and the same act must give the same bytes in every language. */
     @Test
     void no_word_of_a_language_gets_into_an_entry_as_a_reason() throws IOException {
-        Pattern spoken = Pattern.compile("(new (Answer\\.)?(Reason|Finding)|Rule\\.(voids|bars|caution))\\s*\\([^;]*?Words(\\(\\))?\\.get\\(");
-        assertThat(spoken.matcher("List.of(new Answer.Reason(\"a.b\", it.toString(), SomeWords.get(\"asked\")))").find())
+        Pattern spoken = Pattern.compile(
+                "(new (Answer\\.)?(Reason|Finding)|Rule\\.(voids|bars|caution))\\s*\\([^;]*?Words(\\(\\))?\\.get\\(");
+        assertThat(spoken.matcher("List.of(new Answer.Reason(\"a.b\", it.toString(), SomeWords.get(\"asked\")))")
+                        .find())
                 .isTrue();
         for (Path source : sources()) {
-            assertThat(spoken.matcher(Files.readString(source)).find()).as("%s", source).isFalse();
+            assertThat(spoken.matcher(Files.readString(source)).find())
+                    .as("%s", source)
+                    .isFalse();
         }
     }
 
@@ -110,7 +115,9 @@ class HardWordsTest {
                 Path main = bundle.resolve("src/main/java");
                 if (!OUTSIDE.matcher(bundle.getFileName().toString()).matches() && Files.isDirectory(main)) {
                     try (Stream<Path> all = Files.walk(main)) {
-                        all.filter(file -> file.toString().endsWith(".java")).sorted().forEach(sources::add);
+                        all.filter(file -> file.toString().endsWith(".java"))
+                                .sorted()
+                                .forEach(sources::add);
                     }
                 }
             }

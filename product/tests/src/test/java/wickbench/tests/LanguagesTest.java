@@ -38,11 +38,14 @@ class LanguagesTest {
         assertThat(english.byName()).hasSizeGreaterThanOrEqualTo(AT_LEAST_FILES);
         for (String code : CODES) {
             MessageFiles words = words(code);
-            assertThat(words.byName().keySet()).as(code).isEqualTo(english.byName().keySet());
-            english.byName().forEach((file, spoken) -> assertThat(
-                            words.byName().get(file).keySet())
-                    .as("%s in %s", file, code)
-                    .isEqualTo(spoken.keySet()));
+            assertThat(words.byName().keySet())
+                    .as(code)
+                    .isEqualTo(english.byName().keySet());
+            english.byName()
+                    .forEach((file, spoken) -> assertThat(
+                                    words.byName().get(file).keySet())
+                            .as("%s in %s", file, code)
+                            .isEqualTo(spoken.keySet()));
         }
     }
 
@@ -62,8 +65,21 @@ class LanguagesTest {
 
     @Test
     void what_has_a_letter_to_press_has_one_and_only_that() {
-        assertThat(differing((file, key) -> letters(key.english()).size() == letters(key.other()).size()))
+        assertThat(differing((file, key) ->
+                        letters(key.english()).size() == letters(key.other()).size()))
                 .isEmpty();
+    }
+
+    /** Three dots say that a question comes first; they stand at their word, as everywhere on a desktop. */
+    @Test
+    void three_dots_stand_at_their_word() {
+        assertThat(english.byName().values()).allSatisfy(LanguagesTest::dotsStandAtTheirWord);
+        CODES.forEach(
+                code -> assertThat(words(code).byName().values()).allSatisfy(LanguagesTest::dotsStandAtTheirWord));
+    }
+
+    private static void dotsStandAtTheirWord(Map<String, String> words) {
+        assertThat(words).allSatisfy((key, word) -> assertThat(word).doesNotEndWith(" …"));
     }
 
     /** Letters that tell two things apart in English tell them apart: those of a group of keys, and those of the rail. */
@@ -102,9 +118,13 @@ class LanguagesTest {
         List<String> clashes = new ArrayList<>();
         for (int i = 0; i < pairs.size(); i++) {
             for (int j = 0; j < i; j++) {
-                boolean apart = !letters(pairs.get(i).english()).equals(letters(pairs.get(j).english()));
-                if (apart && letters(pairs.get(i).other()).equals(letters(pairs.get(j).other()))) {
-                    clashes.add(name + ": " + pairs.get(j).other() + " / " + pairs.get(i).other());
+                boolean apart = !letters(pairs.get(i).english())
+                        .equals(letters(pairs.get(j).english()));
+                if (apart
+                        && letters(pairs.get(i).other())
+                                .equals(letters(pairs.get(j).other()))) {
+                    clashes.add(name + ": " + pairs.get(j).other() + " / "
+                            + pairs.get(i).other());
                 }
             }
         }
@@ -121,7 +141,9 @@ class LanguagesTest {
             return "rail";
         }
         String[] parts = key.split("\\.");
-        return place.substring(0, place.indexOf(' ') + 1) + parts[0] + (parts.length < 3 ? "" : parts[parts.length - 1]);
+        return place.substring(0, place.indexOf(' ') + 1)
+                + parts[0]
+                + (parts.length < 3 ? "" : parts[parts.length - 1]);
     }
 
     private record Pair(String english, String other) {}
@@ -141,12 +163,15 @@ class LanguagesTest {
     /** All words of a language beside the English ones, by file and key. */
     private Map<String, Pair> pairs(String code) {
         Map<String, Pair> pairs = new TreeMap<>();
-        words(code).byName().forEach((file, words) -> words.forEach((key, other) -> {
-            String spoken = english.byName().getOrDefault(file, Map.of()).get(key);
-            if (spoken != null) {
-                pairs.put(file + " " + key, new Pair(spoken, other));
-            }
-        }));
+        words(code)
+                .byName()
+                .forEach((file, words) -> words.forEach((key, other) -> {
+                    String spoken =
+                            english.byName().getOrDefault(file, Map.of()).get(key);
+                    if (spoken != null) {
+                        pairs.put(file + " " + key, new Pair(spoken, other));
+                    }
+                }));
         return pairs;
     }
 
@@ -163,6 +188,9 @@ class LanguagesTest {
     }
 
     private static TreeSet<String> found(Pattern pattern, String text) {
-        return pattern.matcher(text).results().map(MatchResult::group).collect(TreeSet::new, TreeSet::add, TreeSet::addAll);
+        return pattern.matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .collect(TreeSet::new, TreeSet::add, TreeSet::addAll);
     }
 }

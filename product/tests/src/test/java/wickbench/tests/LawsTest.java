@@ -24,6 +24,8 @@ class LawsTest {
     /** The home owns the only clock of the house. */
     private static final String THE_CLOCK = "wickbench.api.home.HomeFolder";
 
+    private static final String SWT = "org.eclipse.swt.widgets.";
+
     private static final String COMPONENT = "org.osgi.service.component.annotations.Component";
     private static final String REFERENCE = "org.osgi.service.component.annotations.Reference";
     private static final JavaClasses HOUSE = HouseClasses.all();
@@ -72,6 +74,18 @@ class LawsTest {
                         .dependOnClassesThat()
                         .haveNameMatching("org.eclipse.swt.widgets.(File|Directory)Dialog"),
                 "no test can press a button of the system's dialogs");
+    }
+
+    @Test
+    void rows_look_alike_everywhere() {
+        hold(
+                noClasses()
+                        .that(not(resideInAPackage("wickbench.widgets..")))
+                        .should()
+                        .callConstructor(SWT + "Table", SWT + "Composite", "int")
+                        .orShould()
+                        .callConstructor(SWT + "Tree", SWT + "Composite", "int"),
+                "ThemedTable and ThemedTree paint what is selected so that marks can still be read");
     }
 
     @Test

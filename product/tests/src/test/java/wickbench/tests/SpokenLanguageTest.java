@@ -35,7 +35,8 @@ class SpokenLanguageTest {
             Locale.setDefault(Locale.forLanguageTag("es-MX"));
             assertThat(help(program)).contains(SPANISH);
             assertThat(help(program, "--language", "en")).contains(ENGLISH);
-            assertThat(program.call("--language", "fr", "journal", "--help").err()).contains("en, es");
+            assertThat(program.call("--language", "fr", "journal", "--help").err())
+                    .contains("en, es");
         }
     }
 

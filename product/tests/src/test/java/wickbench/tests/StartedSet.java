@@ -24,8 +24,7 @@ record StartedSet(Host host) implements AutoCloseable {
 
     /** Starts another product than the one that was built. */
     static StartedSet of(Path product, List<String> features, Path temporary) throws CannotStart, IOException {
-        return new StartedSet(
-                Host.start(Product.of(product), features, temporary.resolve("caches"), Phases.silent()));
+        return new StartedSet(Host.start(Product.of(product), features, temporary.resolve("caches"), Phases.silent()));
     }
 
     /** The names of bundles that are not active, or of fragments that are not attached. */

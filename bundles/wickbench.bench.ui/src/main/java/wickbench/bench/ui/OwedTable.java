@@ -10,8 +10,8 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Mark;
-import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
+import wickbench.widgets.ThemedTable;
 import wickbench.widgets.Type;
 
 /** Everything that is owed at this site, a row each, of which one is chosen. */
@@ -24,11 +24,7 @@ final class OwedTable {
     OwedTable(Composite card, Theme theme, Runnable chosen) {
         this.theme = theme;
         head = Fit.wide(theme.controls().text(card, Type.STRONG, ""));
-        table = Fit.grow(new Table(card, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL));
-        theme.controls()
-                .style(table, Type.BODY)
-                .setBackground(theme.color(theme.palette().surface()));
-        Names.give(table, head::getText);
+        table = Fit.grow(ThemedTable.plain(card, theme, SWT.SINGLE | SWT.V_SCROLL, head::getText));
         TableColumn words = new TableColumn(table, SWT.LEFT);
         table.addListener(SWT.Resize, event -> words.setWidth(table.getClientArea().width));
         table.addListener(SWT.Selection, event -> chosen.run());

@@ -11,9 +11,8 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
-import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
-import wickbench.widgets.Type;
+import wickbench.widgets.ThemedTable;
 
 /**
  * The list that drops from a {@link PickField}; the focus stays in the field.
@@ -93,14 +92,12 @@ final class PickList {
     }
 
     private Table make() {
-        Table made = new Table(over, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL);
+        Table made = ThemedTable.plain(
+                over, theme, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL, () -> BenchUiWords.get("pick.list"));
         GridData free = new GridData();
         free.exclude = true;
         made.setLayoutData(free);
-        theme.controls()
-                .style(made, Type.BODY)
-                .setBackground(theme.color(theme.palette().raised()));
-        Names.give(made, () -> BenchUiWords.get("pick.list"));
+        made.setBackground(theme.color(theme.palette().raised()));
         new TableColumn(made, SWT.LEFT);
         new TableColumn(made, SWT.LEFT);
         made.addListener(SWT.MouseUp, event -> {

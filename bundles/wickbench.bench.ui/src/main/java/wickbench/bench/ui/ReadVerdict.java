@@ -26,11 +26,7 @@ final class ReadVerdict {
      * @param still whether the strip is before the reader yet when that is done
      */
     void judge(
-            RunActs acts,
-            int strip,
-            BooleanSupplier still,
-            Consumer<RunActs.Judged> done,
-            Consumer<String> refused) {
+            RunActs acts, int strip, BooleanSupplier still, Consumer<RunActs.Judged> done, Consumer<String> refused) {
         acts.judged(
                 judged -> judged.stream()
                         .filter(one -> one.strip().number() == strip && still.getAsBoolean())

@@ -16,9 +16,9 @@ import wickbench.bench.run.RunState;
 import wickbench.bench.run.StripState;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.MinSec;
-import wickbench.widgets.Names;
 import wickbench.widgets.Shape;
 import wickbench.widgets.Theme;
+import wickbench.widgets.ThemedTable;
 import wickbench.widgets.Type;
 
 /** Every strip of the run with its state in words; only what has changed is written anew. */
@@ -31,11 +31,8 @@ final class RunTable {
 
     RunTable(Composite parent, Theme theme) {
         this.theme = theme;
-        table = new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
-        theme.controls()
-                .style(table, Type.HEADING)
-                .setBackground(theme.color(theme.palette().surface()));
-        Names.give(table, () -> FlowWords.get("clock.table"));
+        table = ThemedTable.plain(parent, theme, SWT.SINGLE | SWT.V_SCROLL, () -> FlowWords.get("clock.table"));
+        table.setFont(theme.font(Type.HEADING));
         for (int width : WIDTHS) {
             new TableColumn(table, SWT.LEFT).setWidth(theme.px(width));
         }

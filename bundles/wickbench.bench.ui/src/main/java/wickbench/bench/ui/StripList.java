@@ -9,8 +9,8 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import wickbench.bench.run.RunStrip;
 import wickbench.widgets.Fit;
-import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
+import wickbench.widgets.ThemedTable;
 import wickbench.widgets.Type;
 
 /** The strips of a run that has not begun. */
@@ -22,9 +22,7 @@ final class StripList {
     StripList(Composite parent, Theme theme) {
         card = theme.controls().card(parent, 1);
         head = Fit.wide(theme.controls().label(card, Type.STRONG, ""));
-        table = Fit.grow(new Table(card, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL));
-        theme.controls().style(table, Type.BODY);
-        Names.give(table, head::getText);
+        table = Fit.grow(ThemedTable.plain(card, theme, SWT.SINGLE | SWT.V_SCROLL, head::getText));
         for (int width : new int[] {44, 96, 150}) {
             new TableColumn(table, SWT.LEFT).setWidth(theme.px(width));
         }

@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
+import wickbench.widgets.ThemedTable;
 import wickbench.widgets.Type;
 
 /**
@@ -40,14 +41,7 @@ final class CellGrid {
         this.theme = theme;
         this.columns = columns;
         this.changed = changed;
-        table = new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER);
-        table.setHeaderVisible(true);
-        table.setLinesVisible(true);
-        table.setFont(theme.font(Type.BODY));
-        table.setBackground(theme.color(theme.palette().field()));
-        table.setForeground(theme.color(theme.palette().ink()));
-        table.setHeaderBackground(theme.color(theme.palette().stripe()));
-        table.setHeaderForeground(theme.color(theme.palette().quiet()));
+        table = ThemedTable.cells(parent, theme, () -> name);
         table.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         column("", NUMBER);
         columns.forEach(column -> column(column, CELL));
@@ -57,7 +51,6 @@ final class CellGrid {
         cursor.setBackground(theme.color(theme.palette().selection()));
         cursor.setForeground(theme.color(theme.palette().onSelection()));
         edit = new CellEdit(this, theme);
-        Names.give(table, () -> name);
         Names.give(cursor, this::said);
         cursor.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(event -> edit.begin(here())));
         cursor.addListener(SWT.MouseDown, event -> edit.begin(here()));

@@ -23,6 +23,7 @@ import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Form;
 import wickbench.widgets.Theme;
+import wickbench.widgets.ThemedTable;
 import wickbench.widgets.Type;
 
 /** Keeps the answer as an entry, under the person at the desk, and lists what was kept of this sum before. */
@@ -137,13 +138,7 @@ final class KeepBar {
     }
 
     private void table(List<KeptSums.Kept> found) {
-        Table table = new Table(before, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER);
-        table.setHeaderVisible(true);
-        table.setFont(theme.font(Type.BODY));
-        table.setBackground(theme.color(theme.palette().surface()));
-        table.setForeground(theme.color(theme.palette().ink()));
-        table.setHeaderBackground(theme.color(theme.palette().stripe()));
-        table.setHeaderForeground(theme.color(theme.palette().quiet()));
+        Table table = ThemedTable.headed(before, theme, SWT.SINGLE, () -> FiguresUiWords.get("kept.before"));
         for (String column : List.of("kept.at", "kept.by", "kept.about", "kept.entry")) {
             new TableColumn(table, SWT.NONE).setText(FiguresUiWords.get(column));
         }
@@ -159,7 +154,6 @@ final class KeepBar {
         GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
         data.heightHint = Math.min(theme.px(160), table.computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
         table.setLayoutData(data);
-        wickbench.widgets.Names.give(table, () -> FiguresUiWords.get("kept.before"));
         table.addListener(SWT.DefaultSelection, event -> reopen.accept(found.get(table.getSelectionIndex())));
         theme.controls().quiet(before, FiguresUiWords.get("kept.reopen"));
     }

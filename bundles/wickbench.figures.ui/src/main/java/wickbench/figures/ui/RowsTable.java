@@ -11,9 +11,8 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import wickbench.api.json.Json;
 import wickbench.figures.sums.Sum;
-import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
-import wickbench.widgets.Type;
+import wickbench.widgets.ThemedTable;
 
 /** A table of an answer, to be read and copied (Ctrl+C copies all of it). */
 final class RowsTable {
@@ -25,13 +24,7 @@ final class RowsTable {
     static void show(Composite parent, Theme theme, Sum sum, String name, Json.Arr array) {
         List<Json.Obj> rows = array.items().stream().map(Json.Obj.class::cast).toList();
         List<String> members = List.copyOf(rows.get(0).members().keySet());
-        Table table = new Table(parent, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
-        table.setHeaderVisible(true);
-        table.setFont(theme.font(Type.BODY));
-        table.setBackground(theme.color(theme.palette().surface()));
-        table.setForeground(theme.color(theme.palette().ink()));
-        table.setHeaderBackground(theme.color(theme.palette().stripe()));
-        table.setHeaderForeground(theme.color(theme.palette().quiet()));
+        Table table = ThemedTable.headed(parent, theme, SWT.MULTI, () -> sum.name(name));
         members.forEach(member -> new TableColumn(table, SWT.NONE).setText(sum.name(member)));
         rows.stream().limit(MOST).forEach(row -> {
             TableItem item = new TableItem(table, SWT.NONE);
@@ -46,7 +39,6 @@ final class RowsTable {
         data.heightHint = Math.min(theme.px(TALLEST), table.computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
         data.widthHint = theme.px(TALLEST);
         table.setLayoutData(data);
-        Names.give(table, () -> sum.name(name));
         table.addListener(SWT.KeyDown, event -> copy(event, theme, members, rows));
         if (rows.size() > MOST) {
             theme.controls().quiet(parent, FiguresUiWords.get("answer.first-rows", MOST, rows.size()));

@@ -11,8 +11,8 @@ import org.eclipse.swt.widgets.TreeItem;
 import wickbench.figures.sums.Sum;
 import wickbench.figures.sums.Sums;
 import wickbench.figures.sums.Topic;
-import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
+import wickbench.widgets.ThemedTree;
 import wickbench.widgets.Type;
 
 /** The sums, each below the question that it answers. */
@@ -23,8 +23,7 @@ final class SumTree {
     private final Map<String, TreeItem> items = new HashMap<>();
 
     SumTree(Composite parent, Theme theme, Consumer<Sum> chosen) {
-        tree = new Tree(parent, SWT.SINGLE | SWT.V_SCROLL);
-        theme.controls().style(tree, Type.BODY);
+        tree = ThemedTree.make(parent, theme, () -> FiguresUiWords.get("figures.list"));
         Map<Topic, TreeItem> topics = new HashMap<>();
         for (Sum sum : Sums.all()) {
             TreeItem topic = topics.computeIfAbsent(sum.topic(), each -> topic(each, theme));
@@ -34,7 +33,6 @@ final class SumTree {
             items.put(sum.id(), item);
             topic.setExpanded(true);
         }
-        Names.give(tree, () -> FiguresUiWords.get("figures.list"));
         GridData data = new GridData(SWT.FILL, SWT.FILL, false, true);
         data.widthHint = theme.px(WIDTH);
         tree.setLayoutData(data);

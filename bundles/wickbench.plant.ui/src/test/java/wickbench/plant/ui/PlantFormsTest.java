@@ -70,7 +70,7 @@ class PlantFormsTest {
     void a_product_is_stated_and_not_stated_is_an_answer_of_its_own() throws Exception {
         open(PlantHouse.LEAD, "products");
         desk.await(() -> seen.says("Plain cream"));
-        seen.press("New product …");
+        seen.press("New product…");
         seen.field("Short id").setText("oat");
         seen.field("Name").setText("Oat cream");
         seen.press("State it");
@@ -82,7 +82,7 @@ class PlantFormsTest {
         assertThat(plant().product("oat").orElseThrow().stated()).isFalse();
 
         desk.await(() -> seen.says("Oat cream") || seen.says("Plain cream"));
-        seen.press("New product …");
+        seen.press("New product…");
         seen.field("Short id").setText("oat-milk");
         seen.field("Name").setText("Oat milk cream");
         tick("L2");
@@ -107,7 +107,7 @@ class PlantFormsTest {
     void who_may_not_state_is_told_so_before_anything_is_typed() {
         open(PlantHouse.OPERATOR, "products");
         desk.await(() -> seen.says("Plain cream"));
-        seen.press("New product …");
+        seen.press("New product…");
         assertThat(seen.button("State it").isEnabled()).isFalse();
         assertThat(seen.says("reviewer")).isTrue();
     }
@@ -118,7 +118,7 @@ class PlantFormsTest {
         open(PlantHouse.LEAD, "picture");
         desk.await(() -> seen.all(FloorCanvas.class).size() == 1 && seen.says("never tested"));
         desk.settle();
-        seen.press("New point …");
+        seen.press("New point…");
         seen.field("Name, as samples say it").setText("L2 hopper lip");
         seen.choose("Kind of surface", "plastic");
         seen.field("Why hard to clean").setText("scratched");
@@ -144,11 +144,11 @@ class PlantFormsTest {
     @Test
     void a_rule_is_stated_and_a_changeover_makes_its_tests_due() throws Exception {
         open(PlantHouse.LEAD, "due");
-        desk.await(() -> buttons("Rules …"));
-        seen.press("Rules …");
-        desk.await(() -> buttons("New rule for L2 …"));
+        desk.await(() -> buttons("Rules…"));
+        seen.press("Rules…");
+        desk.await(() -> buttons("New rule for L2…"));
         desk.picture("plant-rules");
-        seen.press("New rule for L2 …");
+        seen.press("New rule for L2…");
         seen.field("Short id").setText("L2-nut");
         seen.choose("When", "first-off product");
         seen.press("State it");
@@ -165,7 +165,7 @@ class PlantFormsTest {
         assertThat(rule.when()).isEqualTo(Rule.When.FIRST_OFF);
         assertThat(rule.leaving()).containsExactly("hazelnut");
 
-        seen.press("Changeover made …");
+        seen.press("Changeover made…");
         seen.choose("From", "Hazelnut milk cream");
         seen.press("Record it");
         assertThat(seen.says("Choose a product.")).isTrue();
@@ -181,7 +181,7 @@ class PlantFormsTest {
         open(PlantHouse.OPERATOR, "changes:L2");
         desk.await(() -> seen.all(MatrixGrid.class).size() == 1 && seen.says("Plain cream"));
         seen.all(MatrixGrid.class).get(0).choose(1, 0);
-        seen.press("This change was made …");
+        seen.press("This change was made…");
         assertThat(seen.choice("From").getText()).isEqualTo("Milk cream");
         seen.press("Record it");
         desk.await(() -> said("The changeover is recorded"));
@@ -191,7 +191,7 @@ class PlantFormsTest {
     void a_series_is_opened_for_the_worst_case_and_another_asks_for_a_reason() throws Exception {
         open(PlantHouse.LEAD, "cleans");
         desk.await(() -> seen.says("Hardest to get off"));
-        seen.press("Open a series …");
+        seen.press("Open a series…");
         assertThat(seen.choice("Worst case").getText()).isEqualTo("Hazelnut milk cream");
         seen.press("Open the series");
         assertThat(seen.says("tick at least one allergen and one point")).isTrue();

@@ -61,9 +61,9 @@ class FridgesRoomTest {
         page.show("HZ-1");
         desk.settle();
         desk.await(() -> seen.words().stream().anyMatch(word -> word.startsWith("In quarantine since")));
-        seen.press("Decide \u2026");
+        seen.press("Decide\u2026");
         seen.field("Reason").setText("short, and the strips read right");
-        seen.press("Release \u2026");
+        seen.press("Release\u2026");
         Shell sheet = Arrays.stream(desk.shell().getShells()).findFirst().orElseThrow();
         new Seen(sheet).field("Passphrase").setText(StockHouse.LEADS);
         new Seen(sheet).press("Sign and release");
@@ -108,7 +108,7 @@ class FridgesRoomTest {
     @Test
     void a_typed_minimum_and_maximum_holds_the_lot_too() {
         open(StockHouse.KEEPER);
-        seen.press("Type minimum and maximum \u2026");
+        seen.press("Type minimum and maximum\u2026");
         seen.field("From").setText("2026-07-18 08:00");
         seen.field("Until").setText("2026-07-20 08:00");
         seen.field("Lowest, \u00b0C").setText("-1,5");

@@ -95,9 +95,9 @@ class LotClashTest {
         page.show("HZ-1");
         desk.await(() -> seen.says("Two stations decided on this lot without knowing of one another."));
 
-        seen.press("Settle \u2026");
+        seen.press("Settle\u2026");
         seen.field("Reason").setText("the recall is of another lot");
-        seen.press("Settle \u2026");
+        seen.press("Settle\u2026");
         assertThat(seen.says("Choose one.")).isTrue();
         String waived = Arrays.stream(seen.choice("It stands by").getItems())
                 .filter(item -> item.startsWith("check waived, by Marit Kolbenau (keeper), "))
@@ -105,7 +105,7 @@ class LotClashTest {
                 .orElseThrow(() ->
                         new AssertionError(List.of(seen.choice("It stands by").getItems())));
         seen.choose("It stands by", waived);
-        seen.press("Settle \u2026");
+        seen.press("Settle\u2026");
         Shell sheet = Arrays.stream(desk.shell().getShells()).findFirst().orElseThrow();
         new Seen(sheet).field("Passphrase").setText(StockHouse.LEADS);
         new Seen(sheet).press("Sign and settle");

@@ -53,7 +53,7 @@ class LotsRoomTest {
         open(StockHouse.KEEPER);
 
         assertThat(seen.says("No kit is defined yet")).isTrue();
-        assertThat(seen.button("Define a kit \u2026").isEnabled()).isTrue();
+        assertThat(seen.button("Define a kit\u2026").isEnabled()).isTrue();
     }
 
     @Test
@@ -162,10 +162,10 @@ class LotsRoomTest {
         open(StockHouse.LEAD);
         desk.await(() -> seen.says("the box was wet"));
 
-        seen.press("Decide \u2026");
+        seen.press("Decide\u2026");
         seen.field("Use until").setText("2026-12-31");
         seen.field("Reason").setText("pouches are dry");
-        seen.press("Release \u2026");
+        seen.press("Release\u2026");
         Shell sheet = sheet();
         new Seen(sheet).field("Passphrase").setText(StockHouse.LEADS);
         new Seen(sheet).press("Sign and release");
@@ -182,10 +182,10 @@ class LotsRoomTest {
         house.doors().keeping().quarantine(LOT, "the box was wet", house.keeper());
         open(StockHouse.LEAD);
         desk.await(() -> seen.says("the box was wet"));
-        seen.press("Decide \u2026");
+        seen.press("Decide\u2026");
         seen.field("Use until").setText("2028-01-01");
         seen.field("Reason").setText("looks good");
-        seen.press("Release \u2026");
+        seen.press("Release\u2026");
         Shell sheet = sheet();
         new Seen(sheet).field("Passphrase").setText(StockHouse.LEADS);
         new Seen(sheet).press("Sign and release");
@@ -203,11 +203,11 @@ class LotsRoomTest {
         begin(LotAct.REJECT);
         seen.field("Not trusted since").setText("last week");
         seen.field("Reason").setText("recalled");
-        seen.press("Reject \u2026");
+        seen.press("Reject\u2026");
         assertThat(seen.says("Expected a time, such as 2026-03-01 08:00.")).isTrue();
 
         seen.field("Not trusted since").setText("2026-07-15");
-        seen.press("Reject \u2026");
+        seen.press("Reject\u2026");
         Shell sheet = sheet();
         new Seen(sheet).field("Passphrase").setText(StockHouse.LEADS);
         new Seen(sheet).press("Sign and reject");
@@ -231,7 +231,7 @@ class LotsRoomTest {
     void the_room_is_printed_and_the_paper_is_read_back() throws IOException {
         house.furnished().receive("HZ-1", "2027-03-31", StockHouse.START);
         open(StockHouse.KEEPER);
-        assertThat(seen.button("Print \u2026").isEnabled()).isTrue();
+        assertThat(seen.button("Print\u2026").isEnabled()).isTrue();
         Path file = folder.resolve("stockroom.pdf");
         new ReportButton(desk, house.doors()).print(file);
         desk.await(() -> desk.said().contains("Written: " + file));

@@ -13,10 +13,9 @@ import wickbench.training.ui.CallRun.Phase;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
 import wickbench.widgets.MinSec;
-import wickbench.widgets.Names;
 import wickbench.widgets.Shape;
 import wickbench.widgets.Theme;
-import wickbench.widgets.Type;
+import wickbench.widgets.ThemedTable;
 
 /** Every strip of a round in its order, with its state in words; only what has changed is written anew. */
 final class CallTable {
@@ -27,11 +26,7 @@ final class CallTable {
 
     CallTable(Composite parent, Theme theme, Consumer<String> chosen) {
         this.theme = theme;
-        table = new Table(parent, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
-        theme.controls()
-                .style(table, Type.BODY)
-                .setBackground(theme.color(theme.palette().surface()));
-        Names.give(table, () -> TrainingUiWords.get("call.table"));
+        table = ThemedTable.plain(parent, theme, SWT.SINGLE | SWT.V_SCROLL, () -> TrainingUiWords.get("call.table"));
         for (int width : WIDTHS) {
             new TableColumn(table, SWT.LEFT).setWidth(theme.px(width));
         }

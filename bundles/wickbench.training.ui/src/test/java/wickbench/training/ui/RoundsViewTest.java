@@ -50,7 +50,7 @@ class RoundsViewTest {
 
     @Test
     void a_design_is_reckoned_before_a_round_is_fixed() throws IOException {
-        press("New round …");
+        press("New round…");
         window.awaitWords("Of 36 strips in all");
         Text near = window.field("Near the limit");
         near.setText("3");
@@ -82,14 +82,14 @@ class RoundsViewTest {
         closeTooEarly();
         callBySheet();
 
-        press("Open the key …");
+        press("Open the key…");
         window.awaitWords("it was not changed since before the first call");
         assertThat(round().keyHolds()).contains(true);
         score();
 
         window.desk.signIn(TestHouse.OP);
-        window.desk.await(() -> enabled("Seen by me …"));
-        press("Seen by me …");
+        window.desk.await(() -> enabled("Seen by me…"));
+        press("Seen by me…");
         signed("Seen");
         window.desk.await(() -> round().seen().contains(TestHouse.OP));
         window.desk.await(() -> window.words().stream()
@@ -97,7 +97,7 @@ class RoundsViewTest {
     }
 
     private void designed() {
-        press("New round …");
+        press("New round…");
         window.awaitWords("Of 36 strips in all");
         window.field("Blank").setText("2");
         window.field("Near the limit").setText("0");
@@ -158,8 +158,8 @@ class RoundsViewTest {
 
     private void closeTooEarly() {
         window.desk.signIn(TestHouse.TRAINER);
-        window.desk.await(() -> enabled("Open the key …"));
-        press("Open the key …");
+        window.desk.await(() -> enabled("Open the key…"));
+        press("Open the key…");
         window.awaitWords("Somebody has not called every strip");
         press("Open the key");
         window.awaitWords("stays sealed until everybody has called every strip; missing: op-02");
@@ -168,7 +168,7 @@ class RoundsViewTest {
     }
 
     private void callBySheet() throws IOException {
-        press("Calls from a sheet …");
+        press("Calls from a sheet…");
         List<String> turned = new ArrayList<>(round().codes());
         Collections.reverse(turned);
         window.field("File").setText(sheet("turned.csv", turned));
@@ -183,11 +183,11 @@ class RoundsViewTest {
     }
 
     private void score() throws IOException {
-        Button before = window.button("Score …");
+        Button before = window.button("Score…");
         house.keyed().keyed(TestHouse.OP);
         window.part.newsCame();
-        window.desk.await(() -> before.isDisposed() && enabled("Score …"));
-        press("Score …");
+        window.desk.await(() -> before.isDisposed() && enabled("Score…"));
+        press("Score…");
         signed("Score");
         window.desk.await(() -> round().state() == Round.State.SCORED);
         window.awaitWords("Scores");

@@ -46,25 +46,25 @@ class SkillsViewTest {
         house.peopled().keyed();
         window = new TrainingWindow(house, false, 100, Optional.of(TestHouse.TRAINER));
         window.awaitWords("Ode Penn (op-01)");
-        TrainingWindow.press(window.button("Authorise …"));
+        TrainingWindow.press(window.button("Authorise…"));
         Text until = window.field("Last day");
         LocalDate usual = LocalDate.parse(until.getText());
         until.setText("next year");
-        TrainingWindow.press(window.button("Sign …"));
+        TrainingWindow.press(window.button("Sign…"));
         window.awaitWords("expected a day such as");
         LocalDate chosen = usual.minusMonths(6);
         until.setText(chosen.toString());
-        signed(window.button("Sign …"), "Authorise", "round R-1 passed");
+        signed(window.button("Sign…"), "Authorise", "round R-1 passed");
         window.desk.await(() -> state() == CompetenceState.AUTHORISED);
         window.awaitWords("round R-1 passed");
         assertThat(competence().until()).contains(chosen);
         window.desk.picture("matrix-light");
-        sign("Suspend …", "Suspend", "missed faint lines");
+        sign("Suspend…", "Suspend", "missed faint lines");
         window.desk.await(() -> state() == CompetenceState.SUSPENDED);
         window.awaitWords("missed faint lines");
-        assertThat(window.button("Authorise …").isEnabled()).isFalse();
-        TrainingWindow.press(window.button("Restore …"));
-        signed(window.button("Sign …"), "Restore", "drilled, next round passed");
+        assertThat(window.button("Authorise…").isEnabled()).isFalse();
+        TrainingWindow.press(window.button("Restore…"));
+        signed(window.button("Sign…"), "Restore", "drilled, next round passed");
         window.desk.await(() -> state() == CompetenceState.AUTHORISED);
         assertThat(competence().until()).contains(usual);
         assertThat(house.doors()
@@ -80,8 +80,8 @@ class SkillsViewTest {
         house.peopled().keyed();
         window = new TrainingWindow(house, false, 100, Optional.of(TestHouse.TRAINER));
         window.awaitWords("Ode Penn (op-01)");
-        TrainingWindow.press(window.button("Authorise …"));
-        TrainingWindow.press(window.button("Sign …"));
+        TrainingWindow.press(window.button("Authorise…"));
+        TrainingWindow.press(window.button("Sign…"));
         Shell sheet = window.sheet();
         TrainingWindow.fields(sheet).get(0).setText("round passed");
         TrainingWindow.fields(sheet).get(1).setText("not the phrase at all");
@@ -97,8 +97,8 @@ class SkillsViewTest {
         house.peopled().keyed();
         window = new TrainingWindow(house, true, 150, Optional.of(TestHouse.OP));
         window.awaitWords("Ode Penn (op-01)");
-        assertThat(window.button("Authorise …").isEnabled()).isFalse();
-        assertThat(window.button("Suspend …").isEnabled()).isFalse();
+        assertThat(window.button("Authorise…").isEnabled()).isFalse();
+        assertThat(window.button("Suspend…").isEnabled()).isFalse();
         assertThat(window.words()).anyMatch(text -> text.contains("trainer"));
         window.desk.picture("matrix-dark-150");
     }
