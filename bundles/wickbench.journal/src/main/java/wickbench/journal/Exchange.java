@@ -47,6 +47,7 @@ final class Exchange implements Closeable {
     private final Map<StationId, Follower> followers = new TreeMap<>();
     private final Map<StationId, Instant> heard = new HashMap<>();
     private final List<String> notices = new ArrayList<>();
+    private final List<String> waits = new ArrayList<>();
     private final List<String> around = new ArrayList<>();
     private final Set<String> folders = new TreeSet<>();
     private long passes;
@@ -85,6 +86,7 @@ final class Exchange implements Closeable {
     private synchronized Sharing pass(boolean thorough) {
         passes++;
         notices.clear();
+        waits.clear();
         try {
             share.reach();
             if (publishing.publish()) {
@@ -120,6 +122,7 @@ final class Exchange implements Closeable {
                 Follower follower = followers.computeIfAbsent(station, met -> new Follower(host, share.of(met)));
                 hear(follower, follower.follow());
                 follower.trouble().ifPresent(notices::add);
+                follower.waits().ifPresent(waits::add);
                 follower.setBack().ifPresent(notices::add);
                 ahead(station).ifPresent(notices::add);
             }
@@ -185,7 +188,7 @@ final class Exchange implements Closeable {
         for (StationId station : host.copies().stations()) {
             states.add(state(host.copies().station(station).orElseThrow()));
         }
-        return new Sharing(Optional.of(share.folder()), cutOff, publishing.published(), states, notices);
+        return new Sharing(Optional.of(share.folder()), cutOff, publishing.published(), states, waits, notices);
     }
 
     private StationState state(Station station) {

@@ -8,15 +8,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import wickbench.api.check.Checked;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.StationId;
+import wickbench.proof.Note;
 
 /**
  * Takes in what another station has put into the shared folder: only what is whole, follows what was taken before, and is signed by
  * the key that was pinned when the station was first seen.
  *
- * <p>A part of what is signed waits, for it may still be on its way. For one thread.
+ * <p>A part of what is signed waits, for it may still be on its way; that it does is told, for who must have seen everything cannot
+ * act meanwhile. For one thread.
  */
 final class Follower {
     private final Host host;
@@ -25,6 +26,7 @@ final class Follower {
     private final ClockWatch clock = new ClockWatch();
     private Optional<String> trouble = Optional.empty();
     private Optional<String> setBack = Optional.empty();
+    private Optional<String> waits = Optional.empty();
 
     Follower(Host host, StationFolder there) {
         this.host = host;
@@ -41,6 +43,11 @@ final class Follower {
         return trouble;
     }
 
+    /** Returns that something of the station is in the folder which is not here whole; empty while nothing is, or there is trouble. */
+    Optional<String> waits() {
+        return waits;
+    }
+
     /** Returns where the station's clock was last seen to be set back in this run; its entries are taken all the same. */
     Optional<String> setBack() {
         return setBack;
@@ -48,17 +55,24 @@ final class Follower {
 
     /** Takes in what is new. */
     List<Entry> follow() throws IOException {
+        trouble = Optional.empty();
+        waits = Optional.empty();
         if (upToDate()) {
-            trouble = Optional.empty();
             return List.of();
         }
-        Optional<Founded> founded = founded(there);
-        if (founded.isEmpty()) {
-            return List.of();
+        Beginning first = Beginning.of(there);
+        List<Entry> news = List.of();
+        if (first.foreign()) {
+            trouble = Optional.of(Say.words("other.damaged", station));
+        } else if (first.founded().isPresent()) {
+            Founded founded = first.founded().get();
+            trouble = stranger(founded);
+            news = trouble.isPresent() ? List.of() : take(founded);
         }
-        trouble = stranger(founded.get());
-        List<Entry> news = trouble.isPresent() ? List.of() : take(founded.get());
         news.forEach(entry -> setBack = clock.look(List.of(entry)).or(() -> setBack));
+        if (trouble.isEmpty() && more(first.founded())) {
+            waits = Optional.of(Say.words("other.waits", station));
+        }
         return news;
     }
 
@@ -70,21 +84,23 @@ final class Follower {
                 && copy.get().station().newest().map(Seal::note).equals(Optional.of(Files.readString(there.note())));
     }
 
-    /** Reads the first entry of a station; empty when it is not there whole. */
-    static Optional<Founded> founded(StationFolder folder) throws IOException {
-        if (!Files.exists(folder.segment(0))) {
-            return Optional.empty();
+    /**
+     * Tells whether something is there that is not here: what it signed last is in the folder and not taken, or not there yet.
+     *
+     * <p>A folder in which nothing of a station lies is none of a station.
+     */
+    private boolean more(Optional<Founded> founded) throws IOException {
+        if (!Files.exists(there.note())) {
+            return Files.exists(there.segment(0))
+                    || Files.exists(there.checkpoints())
+                    || Files.exists(there.folder().resolve(ShareFolder.WRITER));
         }
-        try (Lines lines = new Lines(folder.segment(0), 0, Long.MAX_VALUE)) {
-            if (lines.next()
-                    && EntryLine.readStrictly("", lines.copy(), Kept.NOTHING.leaf())
-                            instanceof Checked.Good<Entry> entry
-                    && entry.value().ref().station().equals(folder.station())
-                    && Founded.read(entry.value()) instanceof Checked.Good<Founded> founded) {
-                return Optional.of(founded.value());
-            }
-        }
-        return Optional.empty();
+        long here =
+                host.copies().station(station).map(copy -> copy.kept().size()).orElse(0L);
+        return Note.parse(new String(Files.readAllBytes(there.note()), StandardCharsets.UTF_8))
+                .filter(note -> note.size() <= here && note.origin().equals(Origin.of(station)))
+                .filter(note -> founded.filter(by -> note.signedBy(by.key())).isPresent())
+                .isEmpty();
     }
 
     private Optional<String> stranger(Founded founded) {
@@ -139,7 +155,7 @@ final class Follower {
                 there.checkpoints(), Math.min(from, there.checkpoints().toFile().length()), Long.MAX_VALUE)) {
             boolean more = true;
             while (more && lines.next()) {
-                more = take(copy, founded, new String(lines.copy(), StandardCharsets.UTF_8), news);
+                more = !lines.holdsNul() && take(copy, founded, new String(lines.copy(), StandardCharsets.UTF_8), news);
             }
         }
         return news;
@@ -149,7 +165,7 @@ final class Follower {
     private boolean take(Copy copy, Founded founded, String line, List<Entry> news) throws IOException {
         Optional<Seal> seal = Seal.parse(line);
         if (seal.isEmpty()) {
-            // a line that is not yet whole, or none of ours; what follows will tell
+            trouble = Optional.of(Say.words("other.damaged", station));
             return false;
         }
         if (!seal.get().holds(founded.key(), station)) {

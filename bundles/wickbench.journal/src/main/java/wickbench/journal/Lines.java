@@ -115,6 +115,16 @@ final class Lines implements Closeable {
         return true;
     }
 
+    /** Tells whether the line holds NUL: where a sync program has not yet filled in what is there, the file system shows it. */
+    boolean holdsNul() {
+        for (int at = from; at < to; at++) {
+            if (buffer[at] == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     byte[] buffer() {
         return buffer;
     }

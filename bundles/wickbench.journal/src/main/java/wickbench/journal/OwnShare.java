@@ -68,7 +68,7 @@ final class OwnShare implements Host, Stations {
     }
 
     private Sharing alone() {
-        return new Sharing(folder(), Optional.empty(), 0, List.of(), List.of());
+        return new Sharing(folder(), Optional.empty(), 0, List.of(), List.of(), List.of());
     }
 
     @Override

@@ -66,12 +66,13 @@ final class Publisher {
 
     /** Tells whether somebody founded a station of this name with another key. */
     private boolean otherBeginning() throws IOException {
-        Optional<Founded> there = Follower.founded(to);
-        return there.isPresent() && !there.equals(Follower.founded(from)) && !sameKey(there.get());
+        Optional<Founded> there = Beginning.of(to).founded();
+        return there.isPresent() && !there.equals(Beginning.of(from).founded()) && !sameKey(there.get());
     }
 
     private boolean sameKey(Founded there) throws IOException {
-        return Follower.founded(from)
+        return Beginning.of(from)
+                .founded()
                 .filter(here -> here.key().fingerprint().equals(there.key().fingerprint()))
                 .isPresent();
     }

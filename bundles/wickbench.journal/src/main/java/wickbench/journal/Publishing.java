@@ -118,7 +118,8 @@ final class Publishing {
     /** Tells apart a copy of this station that went on elsewhere, and a stranger of the same name. */
     private String otherHistory() throws IOException {
         String key = host.own().founded().key().fingerprint().hex();
-        return Follower.founded(share.of(from.station()))
+        return Beginning.of(share.of(from.station()))
+                        .founded()
                         .filter(there -> !there.key().fingerprint().hex().equals(key))
                         .isPresent()
                 ? "own.name"

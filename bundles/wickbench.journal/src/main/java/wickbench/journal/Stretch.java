@@ -56,7 +56,11 @@ final class Stretch {
         }
         try (Lines lines = new Lines(there.segment(segment), start, Long.MAX_VALUE)) {
             while (place < to.size() && StationFolder.segmentOf(place) == segment) {
-                if (!lines.next() || !take(lines.copy())) {
+                if (!lines.next()) {
+                    return false;
+                }
+                if (!take(lines.copy())) {
+                    broken = !lines.holdsNul();
                     return false;
                 }
                 length = lines.position();
@@ -80,17 +84,6 @@ final class Stretch {
             place++;
             before = of;
             return true;
-        }
-        // where a sync program has not yet filled in what is there, the file system shows NUL
-        broken = !holdsNul(line);
-        return false;
-    }
-
-    private static boolean holdsNul(byte[] line) {
-        for (byte b : line) {
-            if (b == 0) {
-                return true;
-            }
         }
         return false;
     }

@@ -99,7 +99,8 @@ class StationsTest {
         site.settle();
         assertThat(bench.entries("bench", "station.pinned")).hasSize(1);
         assertThat(bench.entries("bench", "station.pinned").get(0).body())
-                .isEqualTo(Pin.of(Follower.founded(new Layout(stock.folder()).station(new StationId("stock")))
+                .isEqualTo(Pin.of(Beginning.of(new Layout(stock.folder()).station(new StationId("stock")))
+                                .founded()
                                 .orElseThrow())
                         .body());
     }

@@ -28,7 +28,7 @@ class StretchTest {
         Recorded.closed(folder, NOTES);
         there = Recorded.files(folder);
         lines = there.segment(0);
-        Founded founded = Follower.founded(there).orElseThrow();
+        Founded founded = Beginning.of(there).founded().orElseThrow();
         here = new Station(there, founded, Opened.nothing(founded));
         byte[] newest = Ending.of(there.checkpoints(), Long.MAX_VALUE).line().orElseThrow();
         seal = Seal.parse(new String(newest, StandardCharsets.UTF_8)).orElseThrow();

@@ -62,6 +62,7 @@ final class StationPrint {
                     header(),
                     sharing.stations().stream().map(state -> row(state, seen)).toList());
         }
+        sharing.waits().forEach(terminal::note);
         sharing.notices().forEach(terminal::note);
     }
 
@@ -103,6 +104,7 @@ final class StationPrint {
                         Json.array(sharing.stations().stream()
                                 .map(state -> json(state, seen))
                                 .toList()))
+                .with("waits", Json.texts(sharing.waits()))
                 .with("notices", Json.texts(sharing.notices()));
     }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param cutOff since when the folder could not be reached; empty while it can, and before it was tried
  * @param published how many entries of this station are there for the others
  * @param stations the others, by name
+ * @param waits of which stations something is known to be in the folder that is not here whole, as while a sync program copies; in words
  * @param notices what does not fit: another key, a second writer under one name, files that do not belong there; in words
  */
 public record Sharing(
@@ -19,9 +20,11 @@ public record Sharing(
         Optional<Instant> cutOff,
         long published,
         List<StationState> stations,
+        List<String> waits,
         List<String> notices) {
     public Sharing {
         stations = List.copyOf(stations);
+        waits = List.copyOf(waits);
         notices = List.copyOf(notices);
     }
 }

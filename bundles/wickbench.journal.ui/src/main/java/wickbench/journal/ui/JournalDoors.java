@@ -19,7 +19,8 @@ import wickbench.api.person.PersonId;
 record JournalDoors(
         Journal journal, Proofs proofs, Backups backups, Index index, Stations stations, ClashDoors clashes) {
 
-    private static final Sharing ALONE = new Sharing(Optional.empty(), Optional.empty(), 0, List.of(), List.of());
+    private static final Sharing ALONE =
+            new Sharing(Optional.empty(), Optional.empty(), 0, List.of(), List.of(), List.of());
 
     /**
      * What the page shows.

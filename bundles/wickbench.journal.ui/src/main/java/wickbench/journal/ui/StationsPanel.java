@@ -40,6 +40,7 @@ final class StationsPanel {
     void fill(JournalDoors.Known known, Runnable done) {
         times = times(known);
         known.sharing().notices().forEach(text -> note(Meaning.ALARM, text));
+        known.sharing().waits().forEach(text -> note(Meaning.CAUTION, text));
         facts(known);
         Field<Text> folder = panel.form().text(JournalUiWords.get("stations.folder"));
         folder.control().setText(known.sharing().share().map(Path::toString).orElse(""));
