@@ -74,6 +74,11 @@ final class FilterBar {
         return filter;
     }
 
+    /** Returns the row of the fields, for a button that goes with them. */
+    Composite row() {
+        return row;
+    }
+
     private void text(FilterItem item, int width) {
         Text field = theme.controls().field(cell(item));
         field.setMessage(item == FilterItem.FROM || item == FilterItem.TO ? LedgerUiWords.get("filter.day") : "");

@@ -89,7 +89,7 @@ final class LedgerPart implements PagePart {
     private void fill(Ledger.Known known) {
         SiteTimes times = new SiteTimes(known.site().zone());
         FilterBar filters = new FilterBar(body, context.theme(), known.site().outcomeOrder(), this::reload);
-        WeekFold weeks = new WeekFold(body, context, ledger, filters::filter);
+        WeekFold weeks = new WeekFold(body, filters.row(), context, ledger, filters::filter);
         SashForm sash = Fit.grow(new SashForm(body, SWT.HORIZONTAL));
         sash.setBackground(page.getBackground());
         sash.setSashWidth(context.theme().metrics().grid(1));

@@ -8,6 +8,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import wickbench.api.json.Json;
 import wickbench.ledger.Filter;
@@ -31,14 +32,14 @@ final class WeekFold {
     private boolean folded;
     private Optional<Job> counting = Optional.empty();
 
-    WeekFold(Composite parent, PageContext context, Ledger ledger, Supplier<Filter> filter) {
+    /** @param row where the button stands that shows and hides them */
+    WeekFold(Composite parent, Composite row, PageContext context, Ledger ledger, Supplier<Filter> filter) {
         this.context = context;
         this.ledger = ledger;
         this.filter = filter;
         Composite box = Fit.wide(context.theme().controls().box(parent, 1));
-        Composite head = Fit.wide(context.theme().controls().box(box, 2));
-        toggle = context.theme().controls().button(head, LedgerUiWords.get("weeks.hide"), this::turn);
-        words = Fit.wide(context.theme().controls().quiet(head, ""));
+        toggle = context.theme().controls().button(row, LedgerUiWords.get("weeks.hide"), this::turn);
+        words = context.theme().controls().quiet(box, "");
         view = new ChartView(box, context, ledger.painters().stream().findFirst());
         folded = context.memory().recall(KEY).isEmpty();
         lay();
@@ -59,12 +60,17 @@ final class WeekFold {
 
     private void lay() {
         toggle.setText(LedgerUiWords.get(folded ? "weeks.show" : "weeks.hide"));
+        lay(words, SWT.DEFAULT);
+        lay(view, context.theme().px(HEIGHT));
+        toggle.requestLayout();
+    }
+
+    private void lay(Control control, int height) {
         GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
-        data.heightHint = context.theme().px(HEIGHT);
+        data.heightHint = height;
         data.exclude = folded;
-        view.setLayoutData(data);
-        view.setVisible(!folded);
-        words.setVisible(!folded);
+        control.setLayoutData(data);
+        control.setVisible(!folded);
     }
 
     /** Counts again, unless nobody would see it. */

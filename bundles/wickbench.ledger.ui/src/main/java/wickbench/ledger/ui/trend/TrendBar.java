@@ -17,6 +17,7 @@ import wickbench.ledger.Filter;
 import wickbench.ledger.trend.Trending.Events;
 import wickbench.ledger.trend.Trending.Rank;
 import wickbench.ledger.trend.Trending.Trend;
+import wickbench.widgets.Fit;
 import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 
@@ -46,8 +47,11 @@ final class TrendBar {
         place = combo("bar.place", List.of(TrendWords.get("bar.all-places")));
         method = combo("bar.method", List.of(TrendWords.get("bar.all-methods")));
         target = combo("bar.target", List.of(TrendWords.get("bar.all-targets")));
-        from = day("bar.from");
-        to = day("bar.to");
+        // side by side, wherever the row breaks
+        Composite days = theme.controls().box(row, 2);
+        days.setLayoutData(new RowData());
+        from = day(days, "bar.from");
+        to = day(days, "bar.to");
     }
 
     private Combo combo(String name, List<String> choices) {
@@ -59,10 +63,9 @@ final class TrendBar {
         return combo;
     }
 
-    private Text day(String name) {
-        Text text = theme.controls().field(row);
+    private Text day(Composite days, String name) {
+        Text text = Fit.width(theme.controls().field(days), theme.px(150));
         text.setMessage(TrendWords.get(name));
-        text.setLayoutData(new RowData(theme.px(150), SWT.DEFAULT));
         Names.give(text, () -> TrendWords.get(name));
         text.addListener(SWT.DefaultSelection, event -> changed.run());
         text.addListener(SWT.FocusOut, event -> left(text));
