@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.osgi.annotation.versioning.ProviderType;
 import wickbench.api.journal.EntryRef;
+import wickbench.api.progress.Progress;
 
 /**
  * The results of this site.
@@ -55,6 +56,23 @@ public interface Results {
      * @param until strips started by then; empty for up to now
      */
     List<String> batches(String line, Optional<Instant> after, Optional<Instant> until);
+
+    /**
+     * Returns, in words, what is not as it was recorded: the journal against its seals, or any row of the index against the journal.
+     *
+     * <p>Takes as long as making the index anew, the first time since its file was opened.
+     *
+     * @param progress may stop it, and then that is what is returned
+     */
+    List<String> falsified(Progress progress);
+
+    /**
+     * Refuses to let results go out that are not as recorded.
+     *
+     * @throws wickbench.api.check.Refusal {@code ledger.differs} when the journal contradicts its seals, or one of the rows says
+     *     otherwise than the journal; a row that was taken out is found by {@link #falsified} alone
+     */
+    void refuseFalsified(Filter filter);
 
     /** Returns entries that a newer version of this program wrote, and that are therefore in no result. */
     List<Unread> unread();

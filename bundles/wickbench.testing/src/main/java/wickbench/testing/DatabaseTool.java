@@ -21,6 +21,15 @@ public final class DatabaseTool {
      * @param home whose index is closed
      */
     public static void change(Path home, String sql) throws IOException, SQLException {
+        change(home, sql, 1);
+    }
+
+    /**
+     * Changes as many rows as are told.
+     *
+     * @param home whose index is closed
+     */
+    public static void change(Path home, String sql, int rows) throws IOException, SQLException {
         Path file;
         // below the index only: beside it a journal may still place its checkpoint, and a walk does not bear a file
         // that goes away
@@ -33,7 +42,7 @@ public final class DatabaseTool {
         String url = "jdbc:h2:" + file.toString().replace(".mv.db", "");
         try (Connection tool = DriverManager.getConnection(url);
                 Statement statement = tool.createStatement()) {
-            assertThat(statement.executeUpdate(sql)).isEqualTo(1);
+            assertThat(statement.executeUpdate(sql)).isEqualTo(rows);
         }
     }
 }

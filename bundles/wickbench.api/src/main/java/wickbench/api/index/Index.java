@@ -58,6 +58,13 @@ public interface Index {
      */
     IndexVerification verify(Progress progress);
 
+    /**
+     * Verifies, unless that was done since the file was opened and all held: while it is open, nobody else can write to it.
+     *
+     * <p>For what must not rest on a falsified row.
+     */
+    IndexVerification assured(Progress progress);
+
     /** Returns how far each view is. */
     List<ViewState> views();
 

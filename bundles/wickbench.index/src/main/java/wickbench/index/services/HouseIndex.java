@@ -93,6 +93,11 @@ public final class HouseIndex implements Index {
     }
 
     @Override
+    public IndexVerification assured(Progress progress) {
+        return index.assured(progress);
+    }
+
+    @Override
     public List<ViewState> views() {
         return index.views();
     }

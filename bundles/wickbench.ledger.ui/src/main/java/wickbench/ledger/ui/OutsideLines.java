@@ -1,6 +1,8 @@
 package wickbench.ledger.ui;
 
 import java.util.List;
+import java.util.UUID;
+import java.util.function.Consumer;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.api.journal.Entry;
 import wickbench.ledger.acts.Outside;
@@ -32,8 +34,12 @@ record OutsideLines(Theme theme, SiteTimes times) {
         return LedgerUiWords.get("outside.line", report.laboratory(), report.reference(), report.target()) + amount;
     }
 
-    /** Lists many, with what they speak for and when they were issued. */
-    void list(Composite parent, List<Entry> reports) {
+    /**
+     * Lists many, with what they speak for and when they were issued.
+     *
+     * @param cases told which case of those because of which a report was asked is to be shown
+     */
+    void list(Composite parent, List<Entry> reports, Consumer<UUID> cases) {
         Composite card = Fit.wide(theme.controls().card(parent, 1));
         theme.controls().label(card, Type.STRONG, LedgerUiWords.get("outside.reports"));
         if (reports.isEmpty()) {
@@ -48,6 +54,9 @@ record OutsideLines(Theme theme, SiteTimes times) {
                             card,
                             times.minute(report.reported()) + " \u00b7 " + report.sample() + of + " \u00b7 "
                                     + entry.ref());
+            report.results()
+                    .forEach(result -> theme.controls()
+                            .button(card, LedgerUiWords.get("outside.case"), () -> cases.accept(result)));
         });
     }
 }

@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import wickbench.api.journal.Entry;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.acts.Case;
+import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.ReleasePlan;
 import wickbench.ledger.acts.Standing;
 import wickbench.ledger.acts.Subject;
@@ -91,14 +92,14 @@ final class ReleaseSide {
         context.jobs()
                 .run(
                         LedgerUiWords.get("release.reading"),
-                        progress -> doors.deciding().outside(),
+                        progress -> doors.deciding().outside(Deciding.MOST_REPORTS),
                         this::outside);
     }
 
     private void outside(List<Entry> reports) {
         ask(content -> {
             OutsideForm form = new OutsideForm(content, context, doors, known, shown, side::measure, this::leave);
-            new OutsideLines(context.theme(), known.times()).list(content, reports);
+            new OutsideLines(context.theme(), known.times()).list(content, reports, this::leaveFor);
             return form::focus;
         });
     }
@@ -142,6 +143,12 @@ final class ReleaseSide {
         asking = false;
         side.clear();
         changed.run();
+    }
+
+    /** Shows a case in place of the form. */
+    private void leaveFor(UUID result) {
+        asking = false;
+        find(result);
     }
 
     private void fill(Consumer<Composite> content) {

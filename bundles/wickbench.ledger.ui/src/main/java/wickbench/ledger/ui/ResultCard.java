@@ -31,9 +31,6 @@ record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
         RecordedReading recorded = shown.detail().reading();
         head(row, recorded.verdict());
         doubts(shown.detail().doubts());
-        if (!shown.detail().asRecorded()) {
-            Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.differs")));
-        }
         new StripCard(card("card.strip"), theme, site, people).fill(recorded);
         times(recorded);
         findings(recorded.verdict());

@@ -13,6 +13,8 @@ import wickbench.ledger.ResultRow;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Job;
+import wickbench.widgets.Meaning;
+import wickbench.widgets.Note;
 import wickbench.widgets.Scroller;
 
 /** The right side of the page: one result in full, or a form. */
@@ -71,6 +73,12 @@ final class ResultSide {
         ResultRow row = result.detail().row();
         String open = LedgerUiWords.get("correct.open");
         Fit.right(context.theme().controls().button(side.content(), open, () -> correct(row)));
+        if (!result.detail().asRecorded()) {
+            Fit.wide(new Note(side.content(), context.theme(), Meaning.ALARM, LedgerUiWords.get("result.differs")));
+            context.theme()
+                    .controls()
+                    .button(side.content(), LedgerUiWords.get("result.differs.go"), () -> context.show("journal"));
+        }
         new ResultCard(side.content(), context.theme(), known.site(), known.people()).fill(result);
     }
 

@@ -22,6 +22,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
 import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteFacts;
+import wickbench.api.progress.Progress;
 import wickbench.api.reading.ReadingDoor.Kept;
 import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
@@ -219,8 +220,13 @@ final class ReleaseHouse implements AutoCloseable {
 
     /** Somebody changes the index behind the program. */
     void behindOurBack(String sql) throws IOException, SQLException {
+        index.catchUp(Progress.NONE);
         index.close();
         DatabaseTool.change(home.folder(), sql);
+    }
+
+    void rebuild() {
+        index.rebuild(Progress.NONE);
     }
 
     HomeFolder home() {

@@ -3,6 +3,7 @@ package wickbench.ledger.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -119,6 +120,66 @@ class ReleasePartTest {
         goes("B-1");
     }
 
+    @Test
+    void a_falsified_row_keeps_a_batch_on_the_page_and_one_taken_out_is_found_when_it_is_to_be_signed()
+            throws Exception {
+        house.tested("S-1", "07", "control hook");
+        house.behindOurBack("update \"ledger\".statement set lot = 'Z9' where sample = 'S-1'");
+        page(ReleaseHouse.LEA);
+        stays("B-1", "The index says otherwise of strip S-1 than the journal: it was changed behind the program.");
+        desk.settle();
+        desk.picture("release-differs");
+        desk.close();
+
+        house.rebuild();
+        house.doors()
+                .releasing()
+                .plan(
+                        new ReleasePlan(
+                                "L1",
+                                List.of(
+                                        new Point("L1 mixer outlet", new MethodId("hazelnut-rinse")),
+                                        new Point("L1 hopper", new MethodId("hazelnut-rinse"))),
+                                "one point more"),
+                        ReleaseHouse.RUI,
+                        Optional.of(ReleaseHouse.typed(ReleaseHouse.RUIS)));
+        house.behindOurBack("delete from \"acts\".act where kind = 'release.planned'"
+                + " and seq = (select max(seq) from \"acts\".act where kind = 'release.planned')");
+        page(ReleaseHouse.LEA);
+        goes("B-1");
+        seen().press("Release\u2026");
+        Shell sheet = sheet();
+        new Seen(sheet).all(Text.class).get(0).setText("all points are Negative");
+        type(sheet, ReleaseHouse.LEAS);
+        new Seen(sheet).press("Sign the release");
+        desk.await(() -> new Seen(sheet).says("they were changed behind the program"));
+        desk.settle();
+        desk.picture("release-differs-sheet");
+        assertThat(house.doors().releasing().standing(Subject.batch("B-1")).released())
+                .isEmpty();
+        sheet.close();
+    }
+
+    @Test
+    void what_another_station_signed_and_is_not_here_keeps_a_batch_on_the_page() throws Exception {
+        house.tested("S-1", "07", "control hook");
+        page(ReleaseHouse.LEA);
+        goes("B-1");
+        Path share = Files.createDirectory(folder.resolve("share"));
+        house.journal().others().share(Optional.of(share));
+        Path bench = Files.createDirectory(share.resolve("bench"));
+        Files.writeString(bench.resolve("checkpoint"), "a part of it");
+        asks("B-1");
+        desk.await(() -> seen().says("Not all that bench signed has come in"));
+        assertThat(seen().button("Release\u2026").isEnabled()).isFalse();
+        desk.settle();
+        desk.picture("release-station");
+        Files.writeString(bench.resolve("entries-000000.jsonl"), "{\"first\":\"rewritten\"}\n");
+        asks("B-1");
+        desk.await(() -> seen().says("holds of bench does not fit what that station signed"));
+        assertThat(seen().button("Release\u2026").isEnabled()).isFalse();
+    }
+
     private void stays(String batch, String why) {
         asks(batch);
         desk.await(() -> seen().says(why));
@@ -169,7 +230,7 @@ class ReleasePartTest {
         seen().field("Laboratory").setText("Harbour Laboratory");
         seen().field("Number of the report").setText("HL-17");
         seen().press("Record it");
-        assertThat(house.doors().deciding().outside()).isEmpty();
+        assertThat(house.doors().deciding().outside(9)).isEmpty();
         seen().field("Sample sent").setText("F-1");
         seen().choose("It says", "not detected");
         seen().field("Amount").setText("0,5");
@@ -180,7 +241,15 @@ class ReleasePartTest {
         desk.picture("release-outside");
         seen().press("Record it");
         desk.await(() -> seen().says("Harbour Laboratory, HL-17: hazelnut"));
-        assertThat(house.doors().deciding().outside()).hasSize(1);
+        assertThat(house.doors().deciding().outside(9)).hasSize(1);
+
+        seen().press("Outside laboratory\u2026");
+        String way = "Show the case because of which it was asked";
+        desk.await(() -> seen().has(way));
+        desk.settle();
+        desk.picture("release-outside-listed");
+        seen().press(way);
+        desk.await(() -> seen().words().contains("Decide") && !seen().has(way));
     }
 
     @Test

@@ -31,8 +31,12 @@ public interface Deciding {
      */
     EntryRef decide(Wish wish, PersonId by, Optional<Passphrase> passphrase);
 
-    /** Returns what other laboratories reported, the newest first, at most {@value #MOST_REPORTS}. */
-    List<Entry> outside();
+    /**
+     * Returns what other laboratories reported, the newest first.
+     *
+     * @param most how many at most, such as {@value #MOST_REPORTS} for a page
+     */
+    List<Entry> outside(int most);
 
     /** Records what another laboratory found; the same again adds nothing. */
     EntryRef reported(Outside outside, PersonId by);

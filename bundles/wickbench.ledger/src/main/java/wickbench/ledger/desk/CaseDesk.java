@@ -28,6 +28,7 @@ import wickbench.api.owed.OwedWork;
 import wickbench.api.owed.Settled;
 import wickbench.api.owed.Step;
 import wickbench.api.person.PersonId;
+import wickbench.api.progress.Progress;
 import wickbench.api.reading.Owed;
 import wickbench.ledger.ResultDetail;
 import wickbench.ledger.Results;
@@ -65,7 +66,7 @@ public final class CaseDesk implements Deciding {
         this.results = results;
         this.work = work;
         acts = new Acts(index, journal);
-        sight = new Sight(stations, results);
+        sight = new Sight(stations, journal, index, results);
     }
 
     @Override
@@ -79,8 +80,8 @@ public final class CaseDesk implements Deciding {
     }
 
     @Override
-    public List<Entry> outside() {
-        return acts.outside(MOST_REPORTS);
+    public List<Entry> outside(int most) {
+        return acts.outside(most);
     }
 
     private Cases cases() {
@@ -99,7 +100,13 @@ public final class CaseDesk implements Deciding {
         // the same may be decided twice, with other decisions between
         UUID id = Draft.contentId(Decided.KIND, body.with("after", of.taken().size()));
         Draft draft = authority.authorise(act, new Draft(id, by, Decided.KIND, Decided.VERSION, body), passphrase);
-        No.refuse(DecideRules.against(asked));
+        List<No> reasons = DecideRules.against(asked);
+        if (reasons.isEmpty() && wish.move() == Move.RELEASE) {
+            reasons.addAll(results.falsified(Progress.NONE).stream()
+                    .map(why -> new No("decide.differs", why))
+                    .toList());
+        }
+        No.refuse(reasons);
         List<Draft> drafts = new ArrayList<>(List.of(draft));
         wish.move()
                 .orders()

@@ -58,6 +58,15 @@ record Gathering(Index index, Results results, Acts acts, Cases cases, OwedWork 
             controls.put(row.id(), controls(row));
         });
         List<Case> cases = cases(subject, bearing);
+        Stream.of(
+                        controls.values().stream().flatMap(Gathered.Controls::both),
+                        cases.stream().map(Case::result),
+                        subject.sort() == Subject.Sort.BATCH ? bearing.stream() : Stream.<ResultRow>empty())
+                .flatMap(some -> some)
+                .filter(row -> !full.containsKey(row.id()))
+                .distinct()
+                .toList()
+                .forEach(row -> results.find(row.id()).ifPresent(detail -> full.put(row.id(), detail)));
         return new Gathered(
                 subject,
                 lines,

@@ -25,6 +25,7 @@ import wickbench.api.journal.Stations;
 import wickbench.api.owed.OwedWork;
 import wickbench.api.person.PersonId;
 import wickbench.api.profile.SiteFacts;
+import wickbench.api.progress.Progress;
 import wickbench.ledger.ResultRow;
 import wickbench.ledger.Results;
 import wickbench.ledger.acts.No;
@@ -66,7 +67,7 @@ public final class ReleaseDesk implements Releasing {
         this.site = site;
         this.work = work;
         acts = new Acts(index, journal);
-        sight = new Sight(stations, results);
+        sight = new Sight(stations, journal, index, results);
     }
 
     @Override
@@ -122,6 +123,9 @@ public final class ReleaseDesk implements Releasing {
         List<No> reasons = new ArrayList<>(standing.reasons());
         ownReading(of, by).ifPresent(reasons::add);
         again(standing).ifPresent(reasons::add);
+        if (reasons.isEmpty()) {
+            results.falsified(Progress.NONE).forEach(why -> reasons.add(new No("release.differs", why)));
+        }
         No.refuse(reasons);
         return journal.append(List.of(signed)).get(0).ref();
     }

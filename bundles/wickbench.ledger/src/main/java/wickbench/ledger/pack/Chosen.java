@@ -62,7 +62,7 @@ final class Chosen {
     private boolean isGround(Entry entry) {
         String kind = entry.kind();
         Json.Obj body = entry.body();
-        if (kind.equals("station.founded") || kind.equals("profile.issued")) {
+        if (kind.equals("station.founded") || kind.equals("station.forked") || kind.equals("profile.issued")) {
             return true;
         }
         if (kind.startsWith("method.")) {

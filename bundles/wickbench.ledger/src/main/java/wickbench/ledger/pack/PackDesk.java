@@ -88,6 +88,7 @@ public final class PackDesk implements Packing {
             if (!new WholeFolder(wanted.folder()).isFree()) {
                 throw new Refusal("pack.folder", PackWords.get("pack.folder", wanted.folder()));
             }
+            refuseFalsified(progress);
             Search search = new Search(results, journal, progress);
             Set<EntryRef> chosen = wanted.everything()
                     ? everything(search)
@@ -96,6 +97,21 @@ public final class PackDesk implements Packing {
         } catch (IOException e) {
             throw new BadInput(Complaint.of(
                     wanted.folder().toString(), PackWords.get("pack.unwritable", String.valueOf(e.getMessage()))));
+        }
+    }
+
+    /** A pack is a proof, so it rests on nothing that is not as it was recorded. */
+    private void refuseFalsified(Progress progress) {
+        boolean[] stopped = {false};
+        List<String> falsified = results.falsified((done, total) -> {
+            stopped[0] |= !progress.at(done, total);
+            return !stopped[0];
+        });
+        if (stopped[0]) {
+            throw new Refusal("pack.stopped", PackWords.get("pack.stopped"));
+        }
+        if (!falsified.isEmpty()) {
+            throw new Refusal("ledger.differs", String.join("\n", falsified));
         }
     }
 

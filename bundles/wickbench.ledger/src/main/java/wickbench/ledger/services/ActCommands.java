@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -23,6 +24,7 @@ import wickbench.ledger.ResultRow;
 import wickbench.ledger.Results;
 import wickbench.ledger.acts.Deciding.Wish;
 import wickbench.ledger.acts.Move;
+import wickbench.ledger.acts.Outside;
 import wickbench.ledger.acts.Reviewing.Waiting;
 
 /** Commands by which people act on results: review, decide, put down what a laboratory reported. */
@@ -111,6 +113,18 @@ abstract class ActCommands {
         List<UUID> ids = (because == null ? List.<String>of() : because)
                 .stream().map(id -> found(id).row().id()).toList();
         terminal.note(LedgerWords.get("outside.done", doors.deciding().reported(said.report(ids), by)));
+        return 0;
+    }
+
+    @Command(name = "outside-reports")
+    public int outsideReports(
+            @Mixin OutsideSearch search, @Option(names = "--because-of", paramLabel = "ID") Optional<String> because) {
+        Predicate<Outside> wanted = search.wanted(
+                because.map(id -> found(id).row().id()), acts.site().now().zone());
+        new OutsidePrint(terminal, results, acts.site())
+                .list(doors.deciding().outside(Integer.MAX_VALUE).stream()
+                        .filter(entry -> Outside.of(entry).filter(wanted).isPresent())
+                        .toList());
         return 0;
     }
 

@@ -105,16 +105,13 @@ final class ActsPrint {
                 : LedgerWords.get("case.open", what, age(item.since()));
     }
 
+    SiteFacts site() {
+        return site;
+    }
+
     private static String outside(Outside report) {
-        String found = LedgerWords.get(report.detected() ? "outside.detected" : "outside.not-detected");
-        String amount = report.amount()
-                .map(each -> LedgerWords.get(
-                        report.detected() ? "outside.of" : "outside.below",
-                        each,
-                        ReadingWords.text(report.basis().orElseThrow())))
-                .orElse("");
         return LedgerWords.get(
-                "outside.line", report.laboratory(), report.reference(), report.target(), found + amount);
+                "outside.line", report.laboratory(), report.reference(), report.target(), OutsidePrint.found(report));
     }
 
     private String taken(Taken taken) {

@@ -18,6 +18,7 @@ import wickbench.api.journal.EntryRef;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.StationId;
 import wickbench.api.profile.SiteFacts;
+import wickbench.api.progress.Progress;
 import wickbench.ledger.Filter;
 import wickbench.ledger.InDoubt;
 import wickbench.ledger.ResultDetail;
@@ -120,6 +121,33 @@ public final class LedgerResults implements Results {
                 rows -> rows.read(
                         "select kind, v, entries from unread order by kind, v",
                         row -> new Unread(row.text("kind"), Math.toIntExact(row.whole("v")), row.whole("entries"))));
+    }
+
+    @Override
+    public List<String> falsified(Progress progress) {
+        return new Soundness(index, journal).against(progress);
+    }
+
+    @Override
+    public void refuseFalsified(Filter filter) {
+        new Soundness(index, journal)
+                .refuseOthers(new PagedRows<>(this, filter, Sort.NEWEST_FIRST, row -> row), this::asRecorded);
+    }
+
+    /** One that was never corrected stands by one entry, which is quicker to read than all that the index knows of it. */
+    private boolean asRecorded(ResultRow row) {
+        if (row.corrections() > 0) {
+            return find(row.id()).filter(ResultDetail::asRecorded).isPresent();
+        }
+        return journal.entry(row.ref())
+                .flatMap(entry -> Said.of(entry)
+                        .map(said -> new ResultDetail(
+                                row,
+                                said.reading(),
+                                List.of(new Statement(entry, said.reason(), said.reading(), true)),
+                                List.of())))
+                .filter(ResultDetail::asRecorded)
+                .isPresent();
     }
 
     /** A result with the places of its statements, oldest first. */

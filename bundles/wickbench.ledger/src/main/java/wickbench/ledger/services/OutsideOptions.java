@@ -73,7 +73,7 @@ final class OutsideOptions {
                         at));
     }
 
-    private static boolean detected(String text) {
+    static boolean detected(String text) {
         return switch (text) {
             case "detected" -> true;
             case "not-detected" -> false;

@@ -15,6 +15,7 @@ import wickbench.ledger.Sort;
 /** Lets results leave the house as a file, row by row, so that they may be many. */
 record ResultExport(Results results, List<ReportPrinter> printers) {
     void write(Filter filter, ResultCells cells, Path out) {
+        results.refuseFalsified(filter);
         // only paper carries the seals of what it draws from
         List<EntryRef> drawnFrom = Printing.form(out).equals(ReportPrinter.PDF) ? refs(filter) : List.of();
         Section.Table table = Section.Table.of(

@@ -27,6 +27,7 @@ record ResultsReport(Results results, Deciding deciding, SignedBy signed) {
 
     /** @param first what stands before everything else */
     Report report(String title, Filter filter, List<Section> first, List<EntryRef> alsoFrom) {
+        results.refuseFalsified(filter);
         Gist gist = Gist.of(rows(filter, row -> row));
         List<EntryRef> drawnFrom = new ArrayList<>(gist.drawnFrom());
         drawnFrom.addAll(alsoFrom);

@@ -80,6 +80,11 @@ class GuardTableTest {
         guards.put("release.owed-open", quality -> quality.control("C-2", Seen.NOT_SEEN, LATER));
         guards.put("release.outside-detected", GuardTableTest::reported);
         guards.put("release.clash", GuardTableTest::clash);
+        guards.put(
+                "release.differs",
+                quality -> quality.behindOurBack("update \"ledger\".statement set lot = 'Z9' where sample = 'S-2'", 1));
+        guards.put("release.station", GuardTableTest::notWhole);
+        guards.put("release.stations", GuardTableTest::rewritten);
         guards.put("release.cut-off", GuardTableTest::cutOff);
         guards.put("release.unread", GuardTableTest::newer);
         guards.put("release.already", quality -> quality.release(RELEASER));
@@ -189,6 +194,44 @@ class GuardTableTest {
         }
         // the first look takes in what the other station has put into the folder
         quality.reasons();
+    }
+
+    /** Another station has signed something, of which only the checkpoint is in the folder so far. */
+    private static void notWhole(Quality quality) {
+        beside(quality, there -> Files.delete(there.resolve("entries-000000.jsonl")));
+    }
+
+    /** The first entry of another station is rewritten before it is ever seen here. */
+    private static void rewritten(Quality quality) {
+        beside(quality, there -> {
+            Path entries = there.resolve("entries-000000.jsonl");
+            Files.writeString(
+                    entries,
+                    Files.readString(entries).replaceFirst("\"key_fingerprint\":\"", "\"key_fingerprint\":\"0"));
+        });
+    }
+
+    /** Does something to a folder. */
+    private interface Hand {
+        void on(Path folder) throws IOException;
+    }
+
+    /** Another station puts what it signed into a shared folder, and somebody changes it there before this one looks. */
+    private static void beside(Quality quality, Hand hand) {
+        try {
+            Path folder = Files.createTempDirectory(quality.site.home.folder(), "other");
+            Path share = Files.createDirectory(folder.resolve("share"));
+            try (JournalFolder other = JournalFolder.open(new HomeFolder(folder.resolve("home")), entries -> {})) {
+                other.found(new Founding(new StationId("quality-2"), ZoneOffset.UTC, OptionalLong.empty()));
+                other.others().share(Optional.of(share));
+                other.checkpoint();
+                other.others().exchange();
+            }
+            hand.on(share.resolve("quality-2"));
+            quality.site.journal.others().share(Optional.of(share));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void cutOff(Quality quality) {

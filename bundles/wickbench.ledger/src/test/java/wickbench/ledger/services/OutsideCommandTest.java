@@ -62,6 +62,45 @@ class OutsideCommandTest {
         assertThat(quality.entries()).isEqualTo(before);
     }
 
+    @Test
+    void reports_are_listed_with_the_hold_because_of_which_they_were_asked_and_found_by_conditions() {
+        told("--says", "detected", "--amount", "2.5", "--unit", "mg/kg", "--basis", "total-protein");
+        assertThat(listed())
+                .anyMatch(line -> line.contains("Harbour Laboratory")
+                        && line.contains("HL-17")
+                        && line.contains("detected, 2.5 mg/kg (total protein)")
+                        && line.contains("S-3 (held)"));
+        for (List<String> some : List.of(
+                List.of("--laboratory", "harbour"),
+                List.of("--target", "nut"),
+                List.of("--batch", Quality.BATCH),
+                List.of("--says", "detected"),
+                List.of("--from", "2026-03-05", "--to", "2026-03-05"),
+                List.of("--because-of", positive.id().toString()))) {
+            assertThat(listed(some.toArray(String[]::new))).as("%s", some).anyMatch(line -> line.contains("HL-17"));
+        }
+        for (List<String> none : List.of(
+                List.of("--laboratory", "inland"),
+                List.of("--target", "milk"),
+                List.of("--batch", "B-8"),
+                List.of("--says", "not-detected"),
+                List.of("--from", "2026-03-07"),
+                List.of("--to", "2026-03-04"))) {
+            assertThat(listed(none.toArray(String[]::new)))
+                    .as("%s", none)
+                    .containsExactly("No report of an outside laboratory answers this.");
+        }
+    }
+
+    private List<String> listed(String... options) {
+        HeardTerminal terminal = HeardTerminal.of(Quality.TESTER, false);
+        List<String> line = new ArrayList<>(List.of("outside-reports"));
+        line.addAll(List.of(options));
+        assertThat(new CommandLine(quality.command(terminal)).execute(line.toArray(String[]::new)))
+                .isZero();
+        return terminal.lines();
+    }
+
     private List<String> told(String... options) {
         HeardTerminal terminal = HeardTerminal.of(Quality.TESTER, false);
         Object command = quality.command(terminal);

@@ -3,6 +3,7 @@ package wickbench.ledger.services;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +25,13 @@ import wickbench.api.method.Seen;
 import wickbench.api.owed.CleanDone;
 import wickbench.api.person.PersonId;
 import wickbench.api.person.Role;
+import wickbench.api.progress.Progress;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.RunControl;
 import wickbench.api.reading.Sample;
 import wickbench.api.reading.Strip;
+import wickbench.api.report.ReportPrinter;
 import wickbench.attachments.AttachmentView;
 import wickbench.bench.BenchView;
 import wickbench.bench.owed.OwedDesk;
@@ -52,6 +55,7 @@ import wickbench.people.RecoveryView;
 import wickbench.people.Roster;
 import wickbench.reading.Judgement;
 import wickbench.reading.Surroundings;
+import wickbench.testing.DatabaseTool;
 
 /** Quality's side of an invented plant: people with roles, a line with a plan, and a batch that was tested. */
 final class Quality implements AutoCloseable {
@@ -251,10 +255,14 @@ final class Quality implements AutoCloseable {
 
     /** Returns {@code ledger …} for a call. */
     Object command(Terminal terminal) {
+        return command(terminal, List.of());
+    }
+
+    Object command(Terminal terminal, List<ReportPrinter> printers) {
         return new LedgerCommand(
                 site.results,
                 doors,
-                new ResultExport(site.results, List.of()),
+                new ResultExport(site.results, printers),
                 terminal,
                 new Print(terminal, site.journal, site.site, new PersonNames(List.of())),
                 new ActsPrint(terminal, site.site, site.home.clock()));
@@ -262,6 +270,17 @@ final class Quality implements AutoCloseable {
 
     Set<Role> roles(PersonId who) {
         return people.find(who).orElseThrow().roles();
+    }
+
+    /** Somebody changes rows of the index behind the program, with a database tool. */
+    void behindOurBack(String sql, int rows) {
+        site.index.catchUp(Progress.NONE);
+        site.index.close();
+        try {
+            DatabaseTool.change(site.home.folder(), sql, rows);
+        } catch (IOException | SQLException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     void release(PersonId by) {
