@@ -97,7 +97,8 @@ final class Judging {
                 reading.operator(),
                 reading.observer(),
                 reading.sample().reason().filter(why -> why == Reason.LOT_CHECK).isPresent(),
-                at(reading));
+                at(reading),
+                Optional.of(reading.sample().place()));
     }
 
     private static BadInput refused(Reading reading, String text) {

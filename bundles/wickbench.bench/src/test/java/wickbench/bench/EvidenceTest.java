@@ -18,6 +18,7 @@ import wickbench.api.check.Refusal;
 import wickbench.api.gate.Answer;
 import wickbench.api.gate.Gate;
 import wickbench.api.gate.Question;
+import wickbench.api.gate.Surfaces;
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.EntryRef;
@@ -38,6 +39,11 @@ import wickbench.testing.HeardTerminal;
 /** What a method was verified for, what shows it, and what the gate says where it was not. */
 class EvidenceTest {
     private static final MethodId NUT = new MethodId("nut-swab");
+    private static final Surfaces PLANT = (place, at) -> switch (place) {
+        case "guide rail" -> Optional.of("stainless steel");
+        case "belt" -> Optional.of("rubber");
+        default -> Optional.empty();
+    };
 
     @TempDir
     private Path folder;
@@ -48,7 +54,7 @@ class EvidenceTest {
     @BeforeEach
     void open() {
         home = new BenchHome(folder).withMethods();
-        gate = new EvidenceGate(home.home, home.index, home.shelf);
+        gate = new EvidenceGate(home.home, home.index, home.journal, home.shelf, Optional.of(PLANT));
     }
 
     @AfterEach
@@ -72,7 +78,9 @@ class EvidenceTest {
         Instant from = last().at();
 
         assertThat(ask(1, from))
-                .isEqualTo(new Answer.Cleared("evidence", java.util.Map.of("verified_for", "steel, foam")));
+                .isEqualTo(new Answer.Cleared(
+                        "evidence",
+                        java.util.Map.of("verified_for", "steel, foam", "not_compared", "food, surface, cleaner")));
         assertThat(ask(1, before.minusMillis(1))).isInstanceOf(Answer.Refused.class);
 
         home.verifications.end(verified, "another foam", WRITER, Optional.empty());
@@ -81,6 +89,39 @@ class EvidenceTest {
                 .isEqualTo("another foam");
         assertThatThrownBy(() -> home.verifications.end(verified, "again", WRITER, Optional.empty()))
                 .isInstanceOf(Refusal.class);
+    }
+
+    @Test
+    void the_surface_of_a_swab_is_held_against_what_the_method_was_verified_for() {
+        home.verifications.verify(what(List.of(kept()), Optional.empty()), WRITER, Optional.empty());
+
+        assertThat(swabbed("guide rail", Route.SWAB_WET))
+                .isEqualTo(new Answer.Cleared(
+                        "evidence",
+                        java.util.Map.of(
+                                "verified_for", "steel, foam",
+                                "surface", "stainless steel",
+                                "not_compared", "food, cleaner")));
+        Answer.Refused elsewhere = (Answer.Refused) swabbed("belt", Route.SWAB_DRY);
+        assertThat(elsewhere.reasons())
+                .containsExactly(new Answer.Reason("method.not-verified-here", "rubber", "steel, foam"));
+        assertThat(elsewhere.facts()).containsEntry("not_compared", "food, cleaner");
+        // what is not stated, and what is no swab, is not compared, and the entry says so
+        assertThat(swabbed("somewhere", Route.SWAB_DRY)).isInstanceOf(Answer.Cleared.class);
+        assertThat(((Answer.Cleared) swabbed("belt", Route.RINSE)).facts())
+                .containsEntry("not_compared", "food, surface, cleaner");
+    }
+
+    private Answer swabbed(String place, Route route) {
+        return gate.ask(new Question(
+                ref(1),
+                route,
+                new LotId("L1"),
+                WRITER,
+                Optional.empty(),
+                false,
+                last().at().plusSeconds(60),
+                Optional.of(place)));
     }
 
     @Test
@@ -140,7 +181,7 @@ class EvidenceTest {
         };
         home.close();
         home = new BenchHome(folder, late);
-        gate = new EvidenceGate(home.home, home.index, home.shelf);
+        gate = new EvidenceGate(home.home, home.index, home.journal, home.shelf, Optional.of(PLANT));
 
         List<RecordedReading> judged =
                 home.door.judge(Sheets.read(Sheets.HEADER + Sheets.GOOD_ROW).orRefuse());

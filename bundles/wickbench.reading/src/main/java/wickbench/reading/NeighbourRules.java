@@ -13,10 +13,14 @@ final class NeighbourRules {
 
     /**
      * To be minded, but takes nothing from a strip: a count that was wrong, equipment to be calibrated, an insert to be compared, a
-     * method that nobody has shown to work here.
+     * method that nobody has shown to work here, or on this surface.
      */
-    private static final Set<String> MINDED =
-            Set.of("lot.none-left", "lot.other-insert", "equipment.overdue", "method.not-verified");
+    private static final Set<String> MINDED = Set.of(
+            "lot.none-left",
+            "lot.other-insert",
+            "equipment.overdue",
+            "method.not-verified",
+            "method.not-verified-here");
 
     private NeighbourRules() {}
 

@@ -11,6 +11,7 @@ import wickbench.api.person.PersonId;
  * May this person run this method with this lot at this instant?
  *
  * @param observer an authorised observer who reads the strip, if one stands by
+ * @param place where the sample was taken, by the site's name; empty where nobody has said yet
  * @param lotCheck whether the strip is read to check the lot, so that it may come before that check
  */
 public record Question(
@@ -20,4 +21,18 @@ public record Question(
         PersonId operator,
         Optional<PersonId> observer,
         boolean lotCheck,
-        Instant at) {}
+        Instant at,
+        Optional<String> place) {
+
+    /** Asks before anybody has said where the sample is taken. */
+    public Question(
+            MethodRef method,
+            Route route,
+            LotId lot,
+            PersonId operator,
+            Optional<PersonId> observer,
+            boolean lotCheck,
+            Instant at) {
+        this(method, route, lot, operator, observer, lotCheck, at, Optional.empty());
+    }
+}

@@ -100,13 +100,13 @@ public final class EvidenceView implements IndexView {
                 verified.toString());
     }
 
-    /** Returns what a version was verified for at an instant, in words. */
-    static List<String> standing(MethodRef method, Instant at, Rows rows) {
+    /** Returns the entries by which a version was verified at an instant. */
+    static List<EntryRef> standing(MethodRef method, Instant at, Rows rows) {
         return rows.read("""
-                SELECT what FROM verified WHERE method = ? AND version = ? AND at <= ? AND NOT EXISTS (
+                SELECT station, seq FROM verified WHERE method = ? AND version = ? AND at <= ? AND NOT EXISTS (
                     SELECT 1 FROM ended WHERE ended.verified = verified.station || ':' || verified.seq
                     AND ended.at <= ?)
-                ORDER BY at, station, seq""", row -> row.text("what"), method.id().value(), method.version(), at, at);
+                ORDER BY at, station, seq""", EvidenceView::ref, method.id().value(), method.version(), at, at);
     }
 
     private static EntryRef ref(Row row) {
