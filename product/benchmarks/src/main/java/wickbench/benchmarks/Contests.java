@@ -1,6 +1,7 @@
 package wickbench.benchmarks;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import wickbench.figures.detection.Link;
 
@@ -10,7 +11,7 @@ final class Contests {
 
     /** Returns them in the order of the table; the long ones take their full size, and kill programs no longer than told. */
     static List<Contest> all(boolean full, Duration patience) {
-        return List.of(
+        List<Contest> all = new ArrayList<>(List.of(
                 new DurableEntry(),
                 new VerifyJournal(full ? 1_000_000 : 200_000, 50_000),
                 new VerifyJournal(full ? 1_000_000 : 200_000, 1_000),
@@ -40,6 +41,8 @@ final class Contests {
                 new PlansChecked(full ? 100_000 : 5_000),
                 new ExactLimits(),
                 new DetectionFits(Link.PROBIT),
-                new DetectionFits(Link.CLOGLOG));
+                new DetectionFits(Link.CLOGLOG)));
+        all.addAll(LedgerSearch.over(new FilledLedger(full ? 1_000_000 : 100_000)));
+        return all;
     }
 }
