@@ -29,6 +29,13 @@ public interface RowSource<T> {
         return OptionalLong.empty();
     }
 
+    /**
+     * Hears that rows are about to leave the house in a file; whoever knows that they must not, refuses here.
+     *
+     * @throws wickbench.api.check.Refusal in words that are shown, and no file is written
+     */
+    default void leaving(Ask ask) {}
+
     /** Returns a source over a list at hand, which filters and sorts by what the columns say. */
     static <T> RowSource<T> of(List<T> rows, List<Column<T>> columns) {
         return new ListSource<>(List.copyOf(rows), List.copyOf(columns));

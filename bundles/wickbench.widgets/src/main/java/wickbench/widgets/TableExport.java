@@ -24,6 +24,7 @@ record TableExport<T>(RowSource<T> source, Ask ask, List<Column<T>> columns) {
      * @return how many rows; empty when the person stopped it, and then nothing was written
      */
     Optional<Long> write(Path file, Progress progress) throws IOException {
+        source.leaving(ask);
         List<Long> rows = new ArrayList<>(1);
         new WholeFile(file).write(bytes -> {
             writeAll(bytes, progress).ifPresent(rows::add);

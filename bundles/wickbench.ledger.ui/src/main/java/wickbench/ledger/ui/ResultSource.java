@@ -31,6 +31,11 @@ record ResultSource(Results results, Supplier<Filter> filter) implements RowSour
         return OptionalLong.of(results.count(filter(ask)));
     }
 
+    @Override
+    public void leaving(Ask ask) {
+        results.refuseFalsified(filter(ask));
+    }
+
     private Filter filter(Ask ask) {
         return filter.get().withText(Optional.of(ask.filter().strip()).filter(text -> !text.isEmpty()));
     }

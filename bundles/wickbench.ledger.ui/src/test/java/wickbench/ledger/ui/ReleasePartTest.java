@@ -285,6 +285,31 @@ class ReleasePartTest {
         desk.picture("ledger-review");
     }
 
+    @Test
+    void a_falsified_row_is_told_on_the_ledger_page_with_what_to_do_and_does_not_leave_it() throws Exception {
+        house.tested("S-1", "07", "control hook");
+        house.behindOurBack("update \"ledger\".statement set place = 'elsewhere' where sample = 'S-1'");
+        desk = new TestDesk(false, 100, 1280, 800, Optional.of(ReleaseHouse.RUI));
+        LedgerPart page = desk.open(parent -> {
+            LedgerPart part = new LedgerPart(parent, desk, house.ledger(), house.doors());
+            part.shown();
+            return part;
+        });
+        desk.await(() -> page.table().filter(table -> table.rows().size() == 2).isPresent());
+        page.table().orElseThrow().rows().stream()
+                .filter(row -> row.sample().equals("S-1"))
+                .forEach(row -> page.table().orElseThrow().select(row));
+        desk.await(() -> seen().says("The list says otherwise of this result than the journal"));
+        assertThat(seen().has("Go to the journal, to rebuild the index")).isTrue();
+        desk.settle();
+        desk.picture("ledger-differs");
+
+        Path out = folder.resolve("shown.csv");
+        page.table().orElseThrow().export(out);
+        desk.await(() -> seen().says("otherwise of strip S-1 (elsewhere) than the journal"));
+        assertThat(out).doesNotExist();
+    }
+
     private ProductState state(UUID result) {
         return house.doors().deciding().of(result).map(Case::products).orElseThrow().stream()
                 .map(Product::state)

@@ -9,7 +9,7 @@ enum Records implements Coded {
     /** Strips as read, corrected and reviewed. */
     RESULTS("reading.", "run.", "retest.", "visual.", "clean."),
     /** What was decided, owed, released, and reported by others. */
-    ACTIONS("action.", "owed.", "release.", "outside.", "trusted", "pack.", "trend."),
+    ACTIONS("action.", "owed.", "release.", "outside.", "pack.", "trend."),
     /** Methods and the studies behind them: their time begins when they are used no more. */
     METHODS("method.", "figure."),
     /** Lots, fridges, equipment. */
