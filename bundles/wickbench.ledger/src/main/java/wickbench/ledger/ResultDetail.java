@@ -45,15 +45,19 @@ public record ResultDetail(ResultRow row, RecordedReading reading, List<Statemen
     }
 
     private boolean placedAsRecorded() {
-        boolean held =
-                history.stream().anyMatch(each -> each.reading().verdict().holds());
         return row.corrections() == history.size() - 1
-                && (row.held() == held || row.control().isPresent())
+                && row.held() == held()
                 && history.stream()
                         .map(Statement::entry)
                         .anyMatch(entry -> entry.ref().equals(row.ref())
                                 && entry.id().equals(row.id())
                                 && entry.by().equals(row.recordedBy()));
+    }
+
+    /** Tells whether the result is held, as the journal says, whatever the list says of it. */
+    public boolean held() {
+        return reading.reading().sample().control().isEmpty()
+                && history.stream().anyMatch(each -> each.reading().verdict().holds());
     }
 
     /** The index keeps times to the millisecond. */

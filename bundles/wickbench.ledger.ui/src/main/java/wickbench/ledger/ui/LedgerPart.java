@@ -27,14 +27,10 @@ final class LedgerPart implements PagePart {
     private final ActDoors doors;
     private final Composite page;
     private final Composite body;
-    private Optional<Open> open = Optional.empty();
+    private Optional<OpenLedger> open = Optional.empty();
     private Optional<String> wanted = Optional.empty();
     private boolean loading;
     private boolean onlyUnreviewed;
-
-    /** What there is once the site is known and has results. */
-    private record Open(
-            FilterBar filters, WeekFold weeks, TableKit<ResultRow> table, ResultSide side, Ledger.Known known) {}
 
     LedgerPart(Composite parent, PageContext context, Ledger ledger, ActDoors doors) {
         this.context = context;
@@ -44,12 +40,17 @@ final class LedgerPart implements PagePart {
         Heading heading = new Heading(
                 page, context.theme(), LedgerUiWords.get("ledger.heading"), LedgerUiWords.get("ledger.line"));
         ((GridLayout) heading.actions().getLayout()).numColumns = 4;
-        new PaperButtons(context, ledger.packing(), this::print, this::filter).into(heading.actions());
+        new PaperButtons(
+                        context,
+                        ledger.packing(),
+                        () -> open.ifPresent(OpenLedger::print),
+                        () -> open.map(OpenLedger::filter).orElse(Filter.ALL))
+                .into(heading.actions());
         new ResultButtons(
                         context,
                         doors,
                         new ActSheets(context, doors, parent.getShell()),
-                        this::chosen,
+                        () -> open.map(OpenLedger::chosen).orElse(List.of()),
                         () -> open.orElseThrow().known().people(),
                         this::newsCame)
                 .into(heading.actions());
@@ -99,7 +100,7 @@ final class LedgerPart implements PagePart {
                 new ResultTable(times, known.people()).of(new ResultSource(ledger.results(), filters::filter)));
         ResultSide side = new ResultSide(sash, context, ledger, known, doors, this::isShown, this::reload);
         sash.setWeights(52, 48);
-        open = Optional.of(new Open(filters, weeks, table, side, known));
+        open = Optional.of(new OpenLedger(filters, weeks, table, side, known));
         table.onSelect(rows ->
                 rows.stream().findFirst().ifPresent(row -> side.find(row.id().toString())));
         table.onLoaded(() -> loaded(table));
@@ -110,34 +111,8 @@ final class LedgerPart implements PagePart {
         }
     }
 
-    private List<ResultRow> chosen() {
-        return open.map(now -> now.table().selected()).orElse(List.of());
-    }
-
-    /** Returns what is shown: the filter, and the words that are looked for in the table. */
-    private Filter filter() {
-        return open.map(now -> now.filters()
-                        .filter()
-                        .withText(Optional.of(now.table().filter().strip()).filter(text -> !text.isEmpty())))
-                .orElse(Filter.ALL);
-    }
-
-    private void print() {
-        open.ifPresent(now -> now.side().print(filter(), this::chooseAgain));
-    }
-
-    /** Shows what is chosen in the table in place of a form. */
-    private void chooseAgain() {
-        chosen().stream()
-                .findFirst()
-                .ifPresent(row -> open.ifPresent(now -> now.side().find(row.id().toString())));
-    }
-
     private void reload() {
-        open.ifPresent(now -> {
-            now.table().reload();
-            now.weeks().reload();
-        });
+        open.ifPresent(OpenLedger::reload);
     }
 
     /** Shows the first result when none is chosen, so that the side is never blank without a reason. */
@@ -210,15 +185,15 @@ final class LedgerPart implements PagePart {
     }
 
     Optional<TableKit<ResultRow>> table() {
-        return open.map(Open::table);
+        return open.map(OpenLedger::table);
     }
 
     Optional<FilterBar> filters() {
-        return open.map(Open::filters);
+        return open.map(OpenLedger::filters);
     }
 
     Optional<WeekFold> weeks() {
-        return open.map(Open::weeks);
+        return open.map(OpenLedger::weeks);
     }
 
     Optional<Scroller> side() {

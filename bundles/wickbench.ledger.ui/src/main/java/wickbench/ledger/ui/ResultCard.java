@@ -8,8 +8,10 @@ import wickbench.api.profile.Site;
 import wickbench.api.reading.Finding;
 import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
+import wickbench.api.reading.Sample;
 import wickbench.api.reading.Verdict;
 import wickbench.ledger.InDoubt;
+import wickbench.ledger.ResultDetail;
 import wickbench.ledger.ResultRow;
 import wickbench.reading.FindingWords;
 import wickbench.reading.OutcomeWords;
@@ -27,9 +29,8 @@ import wickbench.widgets.Type;
 /** One result in full, from what it says to how it is sealed. */
 record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
     void fill(Ledger.Shown shown) {
-        ResultRow row = shown.detail().row();
         RecordedReading recorded = shown.detail().reading();
-        head(row, recorded.verdict());
+        head(shown.detail());
         doubts(shown.detail().doubts());
         new StripCard(card("card.strip"), theme, site, people).fill(recorded);
         times(recorded);
@@ -41,16 +42,20 @@ record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
         facts.seal(card("card.seal"), shown);
     }
 
-    private void head(ResultRow row, Verdict verdict) {
-        theme.controls().text(parent, Type.HEADING, row.place());
-        theme.controls().text(parent, Type.BODY, where(row));
-        Fit.wide(new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome(), row.dilution())));
-        theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict, row.dilution()));
+    /** What the strip said is the journal's, for the list may have been changed; whether it was reviewed is the list's. */
+    private void head(ResultDetail detail) {
+        ResultRow row = detail.row();
+        Sample sample = detail.reading().reading().sample();
+        Verdict verdict = detail.reading().verdict();
+        theme.controls().text(parent, Type.HEADING, sample.place());
+        theme.controls().text(parent, Type.BODY, where(sample, row));
+        Fit.wide(new Badge(parent, theme, Type.LARGE, Mark.of(verdict.outcome(), sample.dilution())));
+        theme.controls().text(parent, Type.STRONG, OutcomeWords.sentence(verdict, sample.dilution()));
         String review = row.reviewed()
                 .map(found -> LedgerUiWords.get("result.reviewed", people.name(found.by()), times().minute(found.at())))
                 .orElseGet(() -> LedgerUiWords.get("result.review-by", site.reviewBy(row.waits())));
         theme.controls().quiet(parent, review);
-        if (row.held()) {
+        if (detail.held()) {
             Fit.wide(new Note(parent, theme, Meaning.ALARM, LedgerUiWords.get("result.held")));
         }
         OutcomeWords.owed(verdict)
@@ -69,12 +74,12 @@ record ResultCard(Composite parent, Theme theme, Site site, WhoIsWho people) {
                         doubt.entry()))));
     }
 
-    private String where(ResultRow row) {
+    private String where(Sample sample, ResultRow row) {
         return Stream.of(
-                        Stream.of(row.sample()),
-                        row.line().stream(),
-                        row.batch().stream(),
-                        row.reason().map(ReadingWords::text).stream(),
+                        Stream.of(sample.code()),
+                        sample.line().stream(),
+                        sample.batch().stream(),
+                        sample.reason().map(ReadingWords::text).stream(),
                         Stream.of(times().minute(row.happened())))
                 .flatMap(part -> part)
                 .collect(Collectors.joining(" \u00b7 "));

@@ -301,6 +301,7 @@ class ReleasePartTest {
                 .forEach(row -> page.table().orElseThrow().select(row));
         desk.await(() -> seen().says("The list says otherwise of this result than the journal"));
         assertThat(seen().has("Go to the journal, to rebuild the index")).isTrue();
+        assertThat(seen().words()).contains("L1 mixer outlet").doesNotContain("elsewhere");
         desk.settle();
         desk.picture("ledger-differs");
 

@@ -1,5 +1,6 @@
 package wickbench.ledger.services;
 
+import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -52,10 +53,10 @@ final class DetailText {
     }
 
     private void verdict(ResultDetail detail, Verdict verdict) {
+        BigDecimal dilution = detail.reading().reading().sample().dilution();
         lines.fact(
                 "show.outcome",
-                OutcomeWords.text(verdict.outcome(), detail.row().dilution()) + " – "
-                        + OutcomeWords.sentence(verdict, detail.row().dilution()));
+                OutcomeWords.text(verdict.outcome(), dilution) + " – " + OutcomeWords.sentence(verdict, dilution));
         verdict.level().ifPresent(level -> lines.fact("show.level", OutcomeWords.level(site.shown(level))));
         verdict.level()
                 .flatMap(OutcomeWords::probability)
@@ -63,7 +64,7 @@ final class DetailText {
         if (!detail.asRecorded()) {
             lines.add(LedgerWords.get("show.differs"));
         }
-        if (detail.row().held()) {
+        if (detail.held()) {
             lines.add(LedgerWords.get("show.held"));
         }
         if (detail.row().inDoubt()) {

@@ -71,7 +71,8 @@ class ChangedRowTest {
         assertThat(new DetailText(site.site.now(), Optional.empty(), Object::toString)
                         .lines(site.results.find(positive.id()).orElseThrow()))
                 .anyMatch(line -> line.contains("The list says otherwise of this result than the journal"))
-                .anyMatch(line -> line.contains("Positive"));
+                .anyMatch(line -> line.contains("Positive"))
+                .anyMatch(line -> line.contains("Held: line and product"));
         assertThat(site.index.verify(Progress.NONE).differences())
                 .singleElement()
                 .matches(
