@@ -58,6 +58,10 @@ final class FindingsTable {
             bars("lot.other-kit", "said by stock", g -> refused(g, "stock", "lot.other-kit")),
             caution("lot.other-insert", "said by stock", g -> refused(g, "stock", "lot.other-insert")),
             caution("method.not-verified", "said by evidence", g -> refused(g, "evidence", "method.not-verified")),
+            caution(
+                    "method.not-verified-here",
+                    "said by evidence",
+                    g -> refused(g, "evidence", "method.not-verified-here")),
             caution("equipment.overdue", "said by stock", g -> refused(g, "stock", "equipment.overdue")),
             bars("operator.not-authorised", "said by training", g -> refused(g, "training", "operator.not-authorised")),
             caution("operator.not-authorised", "read by an authorised observer", g -> {
