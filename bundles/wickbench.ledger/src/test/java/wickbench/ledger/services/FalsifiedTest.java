@@ -33,7 +33,6 @@ import wickbench.api.method.Seen;
 import wickbench.api.progress.Progress;
 import wickbench.ledger.Filter;
 import wickbench.ledger.Sort;
-import wickbench.ledger.acts.Outside;
 import wickbench.ledger.acts.Point;
 import wickbench.ledger.acts.Subject;
 import wickbench.ledger.papers.Packing;
@@ -77,7 +76,7 @@ class FalsifiedTest {
                 "an outside report is taken out",
                 new Attack(
                         "release.outside-detected",
-                        FalsifiedTest::reported,
+                        made -> made.reported(LATER),
                         "delete from \"acts\".act where kind = 'outside.reported' and about = 'batch B-7'",
                         1));
         all.put(
@@ -114,22 +113,6 @@ class FalsifiedTest {
 
     static Set<String> names() {
         return attacks().keySet();
-    }
-
-    private static void reported(Quality quality) {
-        quality.deciding.reported(
-                new Outside(
-                        "Harbour Laboratory",
-                        "HL-17",
-                        "F-1",
-                        "hazelnut",
-                        true,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(BATCH),
-                        List.of(),
-                        LATER),
-                REVIEWER);
     }
 
     /** One point more is planned, and another is tested twice. */

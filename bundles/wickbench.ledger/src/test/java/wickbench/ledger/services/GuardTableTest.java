@@ -40,7 +40,6 @@ import wickbench.api.reading.RecordedReading;
 import wickbench.api.reading.RunControl;
 import wickbench.journal.JournalFolder;
 import wickbench.ledger.acts.Move;
-import wickbench.ledger.acts.Outside;
 import wickbench.ledger.acts.Point;
 import wickbench.ledger.acts.ReleasePlan;
 import wickbench.ledger.acts.Subject;
@@ -78,7 +77,7 @@ class GuardTableTest {
                 quality -> quality.read("S-3", HOPPER, LATER, Seen.NOT_SEEN, Seen.SEEN, Optional.empty()));
         guards.put("release.destroyed", GuardTableTest::destroyed);
         guards.put("release.owed-open", quality -> quality.control("C-2", Seen.NOT_SEEN, LATER));
-        guards.put("release.outside-detected", GuardTableTest::reported);
+        guards.put("release.outside-detected", quality -> quality.reported(LATER));
         guards.put("release.clash", GuardTableTest::clash);
         guards.put(
                 "release.differs",
@@ -153,22 +152,6 @@ class GuardTableTest {
         quality.decide(positive, Move.DESTROY, REVIEWER);
         quality.decide(positive, Move.DONE, "worn seal", REVIEWER);
         quality.cleared(positive, HOPPER, LATER.plusSeconds(3600));
-    }
-
-    private static void reported(Quality quality) {
-        quality.deciding.reported(
-                new Outside(
-                        "Harbour Laboratory",
-                        "HL-17",
-                        "F-1",
-                        "hazelnut",
-                        true,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(BATCH),
-                        List.of(),
-                        LATER),
-                TESTER);
     }
 
     /** Two stations plan the same line otherwise, without knowing of one another. */

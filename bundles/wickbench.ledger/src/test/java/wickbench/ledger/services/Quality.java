@@ -39,6 +39,7 @@ import wickbench.bench.owed.OwedView;
 import wickbench.ledger.acts.Deciding;
 import wickbench.ledger.acts.Deciding.Wish;
 import wickbench.ledger.acts.Move;
+import wickbench.ledger.acts.Outside;
 import wickbench.ledger.acts.Point;
 import wickbench.ledger.acts.ReleasePlan;
 import wickbench.ledger.acts.Releasing;
@@ -270,6 +271,23 @@ final class Quality implements AutoCloseable {
 
     Set<Role> roles(PersonId who) {
         return people.find(who).orElseThrow().roles();
+    }
+
+    /** An outside laboratory reports that it found allergen in the batch. */
+    void reported(Instant at) {
+        deciding.reported(
+                new Outside(
+                        "Harbour Laboratory",
+                        "HL-17",
+                        "F-1",
+                        "hazelnut",
+                        true,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(BATCH),
+                        List.of(),
+                        at),
+                TESTER);
     }
 
     /** Somebody changes rows of the index behind the program, with a database tool. */
