@@ -92,6 +92,22 @@ final class Copies implements Closeable {
         return Optional.ofNullable(copies.get(station));
     }
 
+    /**
+     * Returns a copy to add to; one under which the disk failed is opened anew first, as after a crash.
+     *
+     * <p>Else no line could follow one that is on the disk without its checkpoint, for as long as the program runs.
+     */
+    Optional<Copy> sound(StationId station) throws IOException {
+        Optional<Copy> known = copy(station);
+        if (known.filter(Copy::failed).isPresent()) {
+            known.get().close();
+            StationFolder folder = layout.station(station);
+            Copy.open(disk, folder, known.get().mark())
+                    .ifPresentOrElse(again -> copies.put(station, again), () -> copies.remove(station));
+        }
+        return copy(station);
+    }
+
     Optional<Station> station(StationId station) {
         return copy(station).map(Copy::station);
     }

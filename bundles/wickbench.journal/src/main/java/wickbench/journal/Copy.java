@@ -22,6 +22,8 @@ final class Copy implements Closeable {
     private final EntryFiles files;
     private final SealFile seals;
     private volatile CopyMark mark;
+    /** That the disk failed under it, so that what is here may be more, or less, than is known. */
+    private boolean failed;
 
     private Copy(Disk disk, Station station, CopyMark mark) throws IOException {
         this.disk = disk;
@@ -93,6 +95,10 @@ final class Copy implements Closeable {
         return station;
     }
 
+    CopyMark mark() {
+        return mark;
+    }
+
     /** Returns how many entries this station's own journal has said it has seen. */
     long told() {
         return mark.told();
@@ -104,15 +110,26 @@ final class Copy implements Closeable {
     }
 
     /** Adds lines and the checkpoint that covers them; returns the entries once they are on the disk. */
-    List<Entry> add(Stretch stretch, Seal seal) throws IOException {
+    synchronized List<Entry> add(Stretch stretch, Seal seal) throws IOException {
         Station.Next next = station.next(stretch.leaves(), stretch.entries());
+        failed = true;
         Optional<Kept> more = stretch.leaves().isEmpty()
                 ? Optional.empty()
                 : Optional.of(forced(files.append(station.kept(), stretch.leaves())));
         Seal kept = forced(seals.append(seal));
+        failed = false;
         more.ifPresent(now -> station.keep(next, now));
         station.keep(kept);
         return stretch.entries();
+    }
+
+    /** Returns how far to look at it while more may come in; never between lines and the checkpoint that covers them. */
+    synchronized Verifier.Bounds bounds() throws IOException {
+        return Verifier.Bounds.of(station.folder(), Optional.of(station));
+    }
+
+    boolean failed() {
+        return failed;
     }
 
     private static <T> T forced(Written<T> written) throws IOException {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -29,6 +30,15 @@ record Ending(Optional<byte[]> line, long whole) {
             long start = lastBreak(file, whole - 1) + 1;
             return new Ending(Optional.of(bytes(file, start, whole - 1)), whole);
         }
+    }
+
+    /** Tells whether two files, or their beginnings, end in the same place with the same line. */
+    boolean isSame(Ending other) {
+        return whole == other.whole && Arrays.equals(bytes(line), bytes(other.line));
+    }
+
+    private static byte[] bytes(Optional<byte[]> line) {
+        return line.orElseGet(() -> new byte[0]);
     }
 
     /** Returns where the last line end before {@code end} stands; -1 when there is none. */

@@ -5,8 +5,6 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import wickbench.api.check.Refusal;
@@ -32,7 +30,7 @@ final class FileCopy {
     Manifest.Item copy(Path from, long length, Path home, String name) throws IOException {
         Path to = home.resolve(name);
         Files.createDirectories(to.getParent());
-        Files.createFile(to, attributes(to, name.startsWith("keys/")));
+        make(to, name.startsWith("keys/"));
         MessageDigest digest = sha256();
         long left = length;
         try (InputStream in = Files.newInputStream(from);
@@ -64,13 +62,12 @@ final class FileCopy {
                 progress.at(total + (of == 0 ? total : Math.round((double) total * at / of)), Math.max(1, 2 * total));
     }
 
-    private static FileAttribute<?>[] attributes(Path file, boolean secret) {
-        boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");
-        return secret && posix
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
-                }
-                : new FileAttribute<?>[0];
+    private static void make(Path file, boolean secret) throws IOException {
+        if (secret) {
+            Owners.makeFile(file);
+        } else {
+            Files.createFile(file);
+        }
     }
 
     private static MessageDigest sha256() {

@@ -3,7 +3,6 @@ package wickbench.journal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
 import wickbench.api.check.Refusal;
@@ -39,13 +38,5 @@ final class Folders {
         try (Stream<Path> inside = Files.list(folder)) {
             return inside.map(path -> path.getFileName().toString()).toList().equals(List.of(name));
         }
-    }
-
-    /** Lets nobody but its owner into a folder, where the file system knows owners. */
-    static Path ownersOnly(Path folder) throws IOException {
-        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
-        }
-        return folder;
     }
 }

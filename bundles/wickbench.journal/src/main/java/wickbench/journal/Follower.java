@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wickbench.api.journal.Entry;
@@ -24,6 +23,9 @@ final class Follower {
     private final StationFolder there;
     private final StationId station;
     private final ClockWatch clock = new ClockWatch();
+    /** Entries that are here and were not handed on yet, since a failure came before. */
+    private final List<Entry> untold = new ArrayList<>();
+
     private Optional<String> trouble = Optional.empty();
     private Optional<String> setBack = Optional.empty();
     private Optional<String> waits = Optional.empty();
@@ -95,8 +97,7 @@ final class Follower {
                     || Files.exists(there.checkpoints())
                     || Files.exists(there.folder().resolve(ShareFolder.WRITER));
         }
-        long here =
-                host.copies().station(station).map(copy -> copy.kept().size()).orElse(0L);
+        long here = here();
         return Note.parse(new String(Files.readAllBytes(there.note()), StandardCharsets.UTF_8))
                 .filter(note -> note.size() <= here && note.origin().equals(Origin.of(station)))
                 .filter(note -> founded.filter(by -> note.signedBy(by.key())).isPresent())
@@ -116,20 +117,48 @@ final class Follower {
     }
 
     private List<Entry> take(Founded founded) throws IOException {
-        Optional<Copy> known = host.copies().copy(station);
-        Copy copy = known.isPresent() ? known.get() : host.copies().begin(founded);
-        if (!followsOn(copy)) {
+        Optional<Copy> known = known();
+        Copy copy = known.isPresent() ? known.get() : begin(founded);
+        if (followsOn(copy)) {
+            takeFrom(copy, founded);
+        } else {
             apart(copy, founded);
-            return List.of();
         }
-        List<Entry> news = takeFrom(copy, founded);
-        if (!news.isEmpty() && known.isEmpty()) {
-            host.copies().keep(copy);
-            if (host.pinned(station).isEmpty()) {
-                host.record(Pin.KIND, Pin.V, Pin.of(founded).body());
-            }
+        List<Entry> news = List.copyOf(untold);
+        if (known.isEmpty()) {
+            meet(copy, founded);
         }
+        untold.clear();
         return news;
+    }
+
+    /** Returns the copy that is here, and takes up what reached it when the disk failed under it. */
+    private Optional<Copy> known() throws IOException {
+        long before = here();
+        Optional<Copy> known = host.copies().sound(station);
+        known.ifPresent(copy -> copy.station().read(before, untold::add));
+        return known;
+    }
+
+    private long here() {
+        return host.copies().station(station).map(copy -> copy.kept().size()).orElse(0L);
+    }
+
+    private Copy begin(Founded founded) throws IOException {
+        untold.clear();
+        return host.copies().begin(founded);
+    }
+
+    /** Keeps a copy once its first entries are here; pins the key before, so that none is kept without. */
+    private void meet(Copy copy, Founded founded) throws IOException {
+        if (untold.isEmpty()) {
+            copy.close();
+            return;
+        }
+        if (host.pinned(station).isEmpty()) {
+            host.record(Pin.KIND, Pin.V, Pin.of(founded).body());
+        }
+        host.copies().keep(copy);
     }
 
     /** Tells whether the checkpoints there begin with those here, or are the beginning of those here. */
@@ -137,32 +166,25 @@ final class Follower {
         Path here = copy.station().folder().checkpoints();
         Ending ours = Ending.of(here, Long.MAX_VALUE);
         Ending theirs = Ending.of(there.checkpoints(), ours.whole());
-        return theirs.whole() <= ours.whole()
-                && same(theirs.line(), Ending.of(here, theirs.whole()).line());
+        return theirs.isSame(Ending.of(here, theirs.whole()));
     }
 
-    private static boolean same(Optional<byte[]> one, Optional<byte[]> other) {
-        return one.isPresent() == other.isPresent() && (one.isEmpty() || Arrays.equals(one.get(), other.get()));
-    }
-
-    private List<Entry> takeFrom(Copy copy, Founded founded) throws IOException {
-        List<Entry> news = new ArrayList<>();
+    private void takeFrom(Copy copy, Founded founded) throws IOException {
         if (!Files.exists(there.checkpoints())) {
-            return news;
+            return;
         }
         long from = copy.station().folder().checkpoints().toFile().length();
         try (Lines lines = new Lines(
                 there.checkpoints(), Math.min(from, there.checkpoints().toFile().length()), Long.MAX_VALUE)) {
             boolean more = true;
             while (more && lines.next()) {
-                more = !lines.holdsNul() && take(copy, founded, new String(lines.copy(), StandardCharsets.UTF_8), news);
+                more = !lines.holdsNul() && take(copy, founded, new String(lines.copy(), StandardCharsets.UTF_8));
             }
         }
-        return news;
     }
 
     /** Takes what one more checkpoint covers; false when that cannot be taken, or not yet. */
-    private boolean take(Copy copy, Founded founded, String line, List<Entry> news) throws IOException {
+    private boolean take(Copy copy, Founded founded, String line) throws IOException {
         Optional<Seal> seal = Seal.parse(line);
         if (seal.isEmpty()) {
             trouble = Optional.of(Say.words("other.damaged", station));
@@ -175,7 +197,7 @@ final class Follower {
         }
         Stretch stretch = Stretch.read(there, copy.station(), seal.get());
         if (stretch.fits(seal.get())) {
-            news.addAll(copy.add(stretch, seal.get()));
+            untold.addAll(copy.add(stretch, seal.get()));
             return true;
         }
         if (stretch.contradicts(seal.get())) {

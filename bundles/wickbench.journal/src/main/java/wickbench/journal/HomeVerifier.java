@@ -14,7 +14,7 @@ final class HomeVerifier {
     private final Copies copies;
     private final Bound bound;
 
-    /** Tells how far to look at a station while more is appended. */
+    /** Tells how far to look at this station while more is appended. */
     @FunctionalInterface
     interface Bound {
         Verifier.Bounds of(StationFolder folder, Optional<Station> station) throws IOException;
@@ -29,8 +29,8 @@ final class HomeVerifier {
     Verification run(Own own, Progress progress) throws IOException {
         Verification all = own(own, progress);
         for (StationId station : copies.stations()) {
-            Station copy = copies.station(station).orElseThrow();
-            all = all.complete() ? both(all, run(copy.folder(), Optional.of(copy), progress)) : all;
+            Copy copy = copies.copy(station).orElseThrow();
+            all = all.complete() ? both(all, run(copy.station().folder(), copy.bounds(), progress)) : all;
         }
         return own instanceof Own.Open open ? pinned(all, open.station()) : all;
     }
@@ -45,7 +45,11 @@ final class HomeVerifier {
     }
 
     private Verification run(StationFolder folder, Optional<Station> station, Progress progress) throws IOException {
-        return new Verifier(layout, folder, bound.of(folder, station), progress).run();
+        return run(folder, bound.of(folder, station), progress);
+    }
+
+    private Verification run(StationFolder folder, Verifier.Bounds bounds, Progress progress) throws IOException {
+        return new Verifier(layout, folder, bounds, progress).run();
     }
 
     /** Adds what opening found wrong with the home, where the station alone does not show it. */

@@ -55,7 +55,7 @@ final class OwnShare implements Host, Stations {
                 .station()
                 .filter(station -> !station.founded().founding().simulated())
                 .isPresent();
-        if (running.isEmpty() && folder.isPresent() && real) {
+        if (folder.isPresent() && real) {
             Exchange exchange = new Exchange(this, folder.get(), home.clock(), Draft.randomId(home.chance()), files);
             running = List.of(exchange);
             exchange.start();

@@ -51,11 +51,9 @@ final class OwnStation {
                 throw Say.tampered("stations", found);
             }
             return open(layout.station(found.get(0)));
-        } catch (Refusal e) {
-            if (e.code().equals(Say.TAMPERED)) {
-                return new Own.Tampered(found.get(0), e.getMessage());
-            }
-            throw e;
+        } catch (Refusal tampered) {
+            // opening refuses for nothing else
+            return new Own.Tampered(found.get(0), tampered.getMessage());
         }
     }
 

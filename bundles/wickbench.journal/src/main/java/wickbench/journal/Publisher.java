@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import wickbench.proof.Digest;
 
 /**
  * Copies this station's files to the shared folder, byte for byte and no further than they are signed; for one thread.
@@ -45,36 +46,25 @@ final class Publisher {
         }
         Ending theirs = Ending.of(to.checkpoints(), Long.MAX_VALUE);
         if (theirs.whole() > shown.checkpoints()) {
-            return same(
-                            Ending.of(to.checkpoints(), shown.checkpoints()),
-                            Ending.of(from.checkpoints(), shown.checkpoints()))
+            return Ending.of(to.checkpoints(), shown.checkpoints())
+                            .isSame(Ending.of(from.checkpoints(), shown.checkpoints()))
                     ? There.MORE
                     : There.OTHER;
         }
         if (theirs.whole() == 0) {
             return otherBeginning() ? There.OTHER : There.OURS;
         }
-        return same(theirs, Ending.of(from.checkpoints(), theirs.whole())) ? There.OURS : There.OTHER;
-    }
-
-    private static boolean same(Ending one, Ending other) {
-        return one.whole() == other.whole()
-                && one.line().isPresent() == other.line().isPresent()
-                && (one.line().isEmpty()
-                        || Arrays.equals(one.line().get(), other.line().get()));
+        return theirs.isSame(Ending.of(from.checkpoints(), theirs.whole())) ? There.OURS : There.OTHER;
     }
 
     /** Tells whether somebody founded a station of this name with another key. */
     private boolean otherBeginning() throws IOException {
-        Optional<Founded> there = Beginning.of(to).founded();
-        return there.isPresent() && !there.equals(Beginning.of(from).founded()) && !sameKey(there.get());
+        Optional<Digest> ours = key(from);
+        return key(to).filter(key -> !Optional.of(key).equals(ours)).isPresent();
     }
 
-    private boolean sameKey(Founded there) throws IOException {
-        return Beginning.of(from)
-                .founded()
-                .filter(here -> here.key().fingerprint().equals(there.key().fingerprint()))
-                .isPresent();
+    private static Optional<Digest> key(StationFolder folder) throws IOException {
+        return Beginning.of(folder).founded().map(founded -> founded.key().fingerprint());
     }
 
     /**

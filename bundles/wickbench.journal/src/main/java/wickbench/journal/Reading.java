@@ -64,16 +64,16 @@ final class Reading {
     /** Walks over the lines of a stretch of entries, without a look at what they say. */
     void lines(Kept kept, long from, long to, LineTaker taker) throws IOException {
         long place = from;
-        while (place < to) {
+        boolean more = true;
+        while (more && place < to) {
             long end = Math.min(to, (StationFolder.segmentOf(place) + 1) * StationFolder.SEGMENT);
             try (Lines lines = from(kept, place)) {
-                for (; place < end; place++) {
+                while (more && place < end) {
                     if (!lines.next()) {
                         throw Say.tampered("entry.missing", place);
                     }
-                    if (!taker.line(lines)) {
-                        return;
-                    }
+                    more = taker.line(lines);
+                    place++;
                 }
             }
         }
@@ -114,18 +114,17 @@ final class Reading {
         /** Reads on to the end of a segment; false when the reader has enough. */
         boolean segment(Predicate<Entry> reader) throws IOException {
             long segment = StationFolder.segmentOf(place);
+            boolean more = true;
             try (Lines lines = from(kept, place)) {
-                while (StationFolder.segmentOf(place) == segment && place < kept.size()) {
+                while (more && StationFolder.segmentOf(place) == segment && place < kept.size()) {
                     if (!lines.next()) {
                         throw Say.tampered("entry.missing", place);
                     }
-                    if (!reader.test(entry(lines))) {
-                        return false;
-                    }
+                    more = reader.test(entry(lines));
                     place++;
                 }
             }
-            return true;
+            return more;
         }
 
         private Entry entry(Lines lines) {

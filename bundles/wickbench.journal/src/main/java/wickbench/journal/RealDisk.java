@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFilePermissions;
 
 /** The disk of the machine. */
 final class RealDisk implements Disk {
@@ -38,7 +37,7 @@ final class RealDisk implements Disk {
     @Override
     public void forceFolder(Path folder) throws IOException {
         // elsewhere a folder cannot be opened, and the file system keeps names in its own log
-        if (knowsOwners(folder)) {
+        if (Owners.areKnown(folder)) {
             boolean interrupted = Thread.interrupted();
             try {
                 forceChannel(folder);
@@ -63,9 +62,7 @@ final class RealDisk implements Disk {
 
     @Override
     public Growing growSecret(Path file) throws IOException {
-        if (knowsOwners(file.getParent())) {
-            Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-        }
+        Owners.makeFile(file);
         return new End(file);
     }
 
@@ -77,10 +74,6 @@ final class RealDisk implements Disk {
     @Override
     public void rename(Path from, Path to) throws IOException {
         Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    }
-
-    private static boolean knowsOwners(Path path) {
-        return path.getFileSystem().supportedFileAttributeViews().contains("posix");
     }
 
     /** Not a channel: one interrupted thread would close it under all others. */

@@ -104,7 +104,8 @@ final class SealCheck implements Closeable {
     private static long firstChanged(Seal seal, List<Digest> peaks) {
         long first = 0;
         long rest = seal.size();
-        for (int i = 0; i < peaks.size() && peaks.get(i).equals(seal.frontier().get(i)); i++) {
+        // where the roots differ, one of the subtrees does
+        for (int i = 0; peaks.get(i).equals(seal.frontier().get(i)); i++) {
             first += Long.highestOneBit(rest);
             rest -= Long.highestOneBit(rest);
         }

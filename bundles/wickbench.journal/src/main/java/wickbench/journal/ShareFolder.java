@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import wickbench.api.journal.StationId;
+import wickbench.api.report.WholeFolder;
 
 /**
  * The folder through which stations read one another's journals: a folder for each station, in the form of its own.
@@ -32,10 +33,8 @@ record ShareFolder(Path folder) {
         if (isShare()) {
             return true;
         }
-        try (Stream<Path> inside = Files.list(folder)) {
-            if (inside.findAny().isPresent()) {
-                return false;
-            }
+        if (!new WholeFolder(folder).isFree()) {
+            return false;
         }
         disk.place(folder.resolve(MARK), MARKED);
         return true;

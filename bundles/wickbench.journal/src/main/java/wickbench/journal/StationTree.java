@@ -124,10 +124,8 @@ final class StationTree implements Closeable {
     /** Lets work on a tree that holds a signed root's leaves, proved to lead there. */
     synchronized void under(Seal seal, Progress progress, Work work) throws IOException {
         grow(seal.size(), progress);
+        // of one size, only the signed root itself is proved
         link(seal.size(), seal);
-        if (!tree.root(seal.size()).equals(seal.root())) {
-            throw Say.tampered("checkpoint.root", seal.size(), 0, seal.size() - 1);
-        }
         work.on(files);
     }
 

@@ -99,4 +99,36 @@ class BackupPlanTest {
                     .isInstanceOf(IllegalArgumentException.class);
         }
     }
+
+    @Test
+    void back_ups_of_another_station_in_the_same_folder_are_not_counted() throws Exception {
+        HomeFolder other = new HomeFolder(folder.resolve("other"));
+        try (JournalFolder stock = Recorded.open(other)) {
+            stock.found(Site.founding("stock"));
+            HomeBackups theirs = new HomeBackups(other, () -> stock);
+            theirs.backUpInto(safe, Progress.NONE);
+        }
+        backups.plan(Optional.of(new BackupPlan(safe, 1, 1)));
+        backups.backUpByPlan(Progress.NONE);
+        later(DAY);
+        backups.backUpByPlan(Progress.NONE);
+        assertThat(safe.toFile().list())
+                .hasSize(2)
+                .contains("station-1-20260302T060000Z")
+                .anyMatch(name -> name.startsWith("stock-"));
+    }
+
+    @Test
+    void a_clock_that_was_set_back_makes_no_back_up_younger_than_new() {
+        SetHome home = SetHome.at(folder.resolve("set"), "2026-03-01T06:00:00Z");
+        try (JournalFolder recorded = Recorded.open(home)) {
+            recorded.append(Recorded.notes(0, 1));
+            HomeBackups made = new HomeBackups(home, () -> recorded);
+            made.plan(Optional.of(new BackupPlan(safe, 1, 5)));
+            made.backUpByPlan(Progress.NONE);
+            home.set("2026-02-01T06:00:00Z");
+            assertThat(made.state().age()).contains(Duration.ZERO);
+            assertThat(made.state().due()).isFalse();
+        }
+    }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,10 @@ import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Comparison;
 import wickbench.api.journal.Entry;
+import wickbench.api.json.Json;
 import wickbench.api.progress.Progress;
+import wickbench.proof.Frontier;
+import wickbench.proof.OpenKey;
 import wickbench.testing.Meets;
 import wickbench.testing.Schemas;
 
@@ -291,5 +295,113 @@ class BackupTest {
             Files.writeString(list, text);
         }
         assertThat(new ArrayList<>(List.of(folder.toFile().list()))).containsExactlyInAnyOrder("home", "backup");
+    }
+
+    @Test
+    void what_belongs_to_the_running_program_or_is_half_written_is_left_out() throws IOException {
+        for (String name : List.of("people/ada/half.new", "people/ada/half.part", "people/ada/empty")) {
+            Files.writeString(home.resolve(name), name.endsWith("empty") ? "" : "half");
+        }
+        backUp();
+        assertThat(files(backup.resolve("home"))).noneMatch(name -> name.matches(".*(half|empty|holder|lock).*"));
+    }
+
+    @Test
+    void a_person_who_is_forgotten_meanwhile_is_not_in_the_copy() throws IOException {
+        Path person = home.resolve("people/ada/" + "0".repeat(64) + ".json");
+        try (JournalFolder journal = Recorded.open(home)) {
+            backUpWatched(journal, (done, total) -> person.toFile().delete() || true);
+        }
+        assertThat(restore(Optional.empty()).verification().holds()).isTrue();
+        assertThat(files(target)).noneMatch(name -> name.startsWith("people"));
+    }
+
+    private void backUpWatched(JournalFolder journal, Progress progress) {
+        new HomeBackups(new HomeFolder(home), () -> journal).backUp(backup, progress);
+    }
+
+    @Test
+    void a_journal_that_goes_away_meanwhile_is_no_back_up() throws IOException {
+        Path entries = Recorded.files(home).segment(0);
+        try (JournalFolder journal = Recorded.open(home)) {
+            assertThatThrownBy(() -> backUpWatched(
+                            journal, (done, total) -> entries.toFile().delete() || true))
+                    .isInstanceOf(Refusal.class)
+                    .hasMessageContaining("The copy does not verify");
+        }
+        assertThat(backup).doesNotExist();
+    }
+
+    @Test
+    void a_journal_that_was_moved_or_changed_under_the_program_is_not_backed_up() throws IOException {
+        Path entries = Recorded.files(home).segment(0);
+        try (JournalFolder journal = Recorded.open(home)) {
+            String right = Files.readString(entries);
+            Files.writeString(entries, right.replace("\"n\":7,", "\"n\":8,"));
+            assertThatThrownBy(() -> backUp(journal, home, backup)).hasMessageContaining("The copy does not verify");
+            Files.writeString(entries, right);
+            Path journals = home.resolve("journal");
+            Cut cut = journal.cut();
+            Files.move(journals, folder.resolve("moved"));
+            assertThatThrownBy(() -> new BackupWriter(home, cut, Progress.NONE).write(backup, Instant.EPOCH))
+                    .hasMessageContaining("The copy does not verify");
+            Files.move(folder.resolve("moved"), journals);
+        }
+        assertThat(backup).doesNotExist();
+    }
+
+    @Test
+    void a_restore_that_is_stopped_at_any_point_leaves_nothing() throws IOException {
+        backUp();
+        HomeBackups nowhere = new HomeBackups(new HomeFolder(target), () -> {
+            throw new AssertionError("restoring opens no journal");
+        });
+        int[] asked = {0};
+        for (int stop = 1; !Files.exists(target); stop++) {
+            int at = stop;
+            asked[0] = 0;
+            try {
+                nowhere.restore(backup, target, Optional.empty(), (done, total) -> ++asked[0] < at);
+            } catch (Refusal e) {
+                assertThat(e.code()).isEqualTo("backup.stopped");
+                assertThat(folder.toFile().list()).containsExactlyInAnyOrder("home", "backup");
+            }
+        }
+        assertThat(Recorded.entries(target)).isEqualTo(Recorded.entries(home));
+    }
+
+    @Test
+    void a_list_that_names_another_checkpoint_than_the_journals_is_found() throws IOException {
+        Backup made = backUp();
+        Path list = backup.resolve("backup.json");
+        String text = Files.readString(list);
+        StationKey other = StationKey.fromSeed(new byte[OpenKey.BYTES]);
+        Frontier longer = new Frontier();
+        for (int leaf = 0; leaf < NOTES + 2; leaf++) {
+            if (leaf == NOTES + 1) {
+                refusedWith(text, made, Seal.sign(other, Recorded.STATION, longer, 1));
+            }
+            longer.add(new byte[32]);
+        }
+        refusedWith(text, made, Seal.sign(other, Recorded.STATION, longer, 1));
+        Files.writeString(list, text);
+        assertThat(restore(Optional.empty()).verification().holds()).isTrue();
+    }
+
+    private void refusedWith(String list, Backup made, Seal other) throws IOException {
+        String mine = new Json.Text(made.checkpoint().note()).canonical();
+        assertThat(list).contains(mine);
+        Files.writeString(backup.resolve("backup.json"), list.replace(mine, new Json.Text(other.note()).canonical()));
+        assertThatThrownBy(() -> restore(Optional.empty()))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("does not verify, and nothing was restored");
+        assertThat(target).doesNotExist();
+    }
+
+    @Test
+    void a_home_with_a_folder_in_place_of_the_lock_is_not_empty() throws IOException {
+        backUp();
+        Files.createDirectories(target.resolve("lock"));
+        assertThatThrownBy(() -> restore(Optional.empty())).hasMessageContaining("holds something already");
     }
 }

@@ -13,6 +13,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Comparison;
 import wickbench.api.journal.Comparison.Result;
+import wickbench.proof.Digest;
+import wickbench.proof.Note;
+import wickbench.proof.OpenKey;
+import wickbench.proof.TreeHash;
 
 /** A checkpoint kept elsewhere, held against the journal as it is now. */
 class ComparingTest {
@@ -152,5 +156,21 @@ class ComparingTest {
     void the_codes_are_fixed() {
         assertThat(List.of(Result.values()).stream().map(Result::code))
                 .containsExactly("consistent", "older", "forked", "key-differs", "unknown-station", "unreadable");
+    }
+
+    @Test
+    void what_a_person_types_of_a_longer_journal_is_older_and_called_unsigned() {
+        Comparison comparison = compare(copy, typed(late));
+        assertThat(comparison.result()).isEqualTo(Result.OLDER);
+        assertThat(comparison.text()).contains("the newest 9 are missing").endsWith("the paper it stands on.");
+    }
+
+    @Test
+    void a_checkpoint_of_another_program_is_none_of_ours() {
+        StationKey key = StationKey.fromSeed(new byte[OpenKey.BYTES]);
+        Note note = Note.sign("elsewhere.example/log", 1, Digest.of(new TreeHash().empty()), key.open(), key::sign);
+        assertThat(compare(home, note.whole()).result()).isEqualTo(Result.UNREADABLE);
+        Note unnamed = Note.sign("wickbench.invalid/No Name", 1, note.root(), key.open(), key::sign);
+        assertThat(compare(home, unnamed.whole()).result()).isEqualTo(Result.UNREADABLE);
     }
 }

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
 import wickbench.api.journal.StationId;
+import wickbench.api.journal.Verification;
+import wickbench.api.progress.Progress;
 import wickbench.journal.Site.Machine;
 
 /** Copies of other stations' journals as a program finds them that died, or that somebody meddled with. */
@@ -112,5 +114,79 @@ class CopiesTest {
         assertThatThrownBy(() -> bench.entries("stock"))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("contradicts its seal");
+    }
+
+    @Test
+    void a_copy_whose_pin_was_changed_under_the_program_is_named_by_the_full_check() throws IOException {
+        bench.reopenClosed();
+        new CopyMark("ab".repeat(32), 0).write(new RealDisk(), copy.folder());
+        assertThat(bench.journal().verify(Progress.NONE).findings())
+                .extracting(Verification.Broken::code)
+                .containsExactly("copy.key");
+        Files.writeString(CopyMark.file(copy.folder()), "{");
+        assertThat(bench.journal().verify(Progress.NONE).holds()).isFalse();
+    }
+
+    @Test
+    void a_copy_exchanged_with_its_pin_contradicts_the_one_in_the_own_journal() throws IOException {
+        Machine impostor = site.machine("impostor");
+        impostor.journal().found(Site.founding("stock"));
+        impostor.note(1);
+        impostor.close();
+        Recorded.remove(copy.folder());
+        Recorded.copy(root.resolve("impostor/journal/stock"), copy.folder());
+        new CopyMark(Beginning.of(copy).founded().orElseThrow().key().fingerprint().hex(), 0)
+                .write(new RealDisk(), copy.folder());
+        bench.reopenClosed();
+        assertThat(bench.journal().verify(Progress.NONE).findings())
+                .extracting(Verification.Broken::code)
+                .containsExactly("copy.key");
+    }
+
+    @Test
+    void a_check_of_all_that_is_stopped_or_finds_something_asks_no_further() throws IOException {
+        bench.reopenClosed();
+        assertThat(bench.journal().verify((done, total) -> false).complete()).isFalse();
+        String text = Files.readString(copy.segment(0));
+        Files.writeString(copy.segment(0), text.replace("rinse", "Rinse"));
+        assertThat(bench.journal().verify(Progress.NONE).findings())
+                .extracting(Verification.Broken::code)
+                .contains("checkpoint.root")
+                .doesNotContain("copy.key");
+    }
+
+    @Test
+    void no_station_is_founded_in_the_place_of_a_copy() throws IOException {
+        Recorded.remove(
+                new Layout(bench.folder()).station(new StationId("bench")).folder());
+        Files.delete(bench.folder().resolve("settings.json"));
+        bench.reopenClosed();
+        assertThat(bench.journal().founding()).isEmpty();
+        assertThatThrownBy(() -> bench.journal().found(Site.founding("stock")))
+                .isInstanceOfSatisfying(
+                        Refusal.class, no -> assertThat(no.code()).isEqualTo("station.taken"));
+        bench.journal().found(Site.founding("bench-2"));
+        assertThat(bench.size("stock")).isEqualTo(size);
+    }
+
+    @Test
+    void a_copy_from_which_everything_was_taken_away_while_the_disk_failed_begins_anew() throws IOException {
+        Layout layout = new Layout(bench.folder());
+        NthFaultDisk disk = new NthFaultDisk(NthFaultDisk.Sort.WRITE, NthFaultDisk.Fault.ERROR);
+        try (Copies copies = Copies.open(disk, layout, said -> {})) {
+            Copy known = copies.copy(STOCK).orElseThrow();
+            disk.failAfter(0);
+            StationFolder there = new ShareFolder(site.share()).of(STOCK);
+            Station nothing = new Station(
+                    there,
+                    known.station().founded(),
+                    Opened.nothing(known.station().founded()));
+            Seal newest = known.station().newest().orElseThrow();
+            assertThatThrownBy(() -> known.add(Stretch.read(there, nothing, newest), newest))
+                    .isInstanceOf(IOException.class);
+            Files.delete(copy.checkpoints());
+            assertThat(copies.sound(STOCK)).isEmpty();
+        }
+        bench.reopenClosed();
     }
 }

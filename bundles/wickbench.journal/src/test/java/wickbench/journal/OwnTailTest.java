@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -138,5 +139,46 @@ class OwnTailTest {
         anew.journal().others().share(Optional.empty());
         anew.note(5);
         assertThat(anew.entries("bench", "journal.restored")).hasSize(1);
+    }
+
+    @Test
+    void what_the_station_did_not_sign_is_not_taken() throws IOException {
+        List<String> lines = Files.readAllLines(share("checkpoints.jsonl"));
+        List<String> here = Files.readAllLines(root.resolve("anew/journal/bench/checkpoints.jsonl"));
+        Files.writeString(
+                share("checkpoints.jsonl"), String.join("\n", here) + "\n{}\n" + lines.get(lines.size() - 1) + "\n");
+        Machine anew = site.machine("anew");
+        assertThat(anew.exchange().notices()).anyMatch(notice -> notice.contains("they are taken back first"));
+        assertThat(anew.size("bench")).isLessThan(all.size());
+    }
+
+    @Test
+    void a_checkpoint_that_was_listed_twice_is_taken_back_twice() throws IOException {
+        List<String> lines = Files.readAllLines(share("checkpoints.jsonl"));
+        Files.writeString(share("checkpoints.jsonl"), lines.get(lines.size() - 1) + "\n", StandardOpenOption.APPEND);
+        Machine anew = site.machine("anew");
+        anew.exchange();
+        assertThat(anew.entries("bench")).isEqualTo(all);
+        assertThat(anew.journal().verify(Progress.NONE).holds()).isTrue();
+    }
+
+    @Test
+    void a_home_for_reading_takes_nothing_back() {
+        try (JournalFolder reading = Recorded.open(root.resolve("anew"), new FaultyDisk().readOnly())) {
+            long before = reading.size(all.get(0).ref().station());
+            reading.others().exchange();
+            assertThat(reading.size(all.get(0).ref().station())).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void what_was_recorded_meanwhile_has_begun_a_history_of_its_own() throws IOException {
+        Machine anew = site.machine("anew");
+        anew.journal().others().share(Optional.empty());
+        anew.note(5);
+        long before = anew.size("bench");
+        StationFolder there = new ShareFolder(site.share()).of(all.get(0).ref().station());
+        assertThat(anew.journal().writing().takeBack(there)).isEmpty();
+        assertThat(anew.size("bench")).isEqualTo(before);
     }
 }

@@ -8,6 +8,7 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.AfterEach;
@@ -159,5 +160,68 @@ class ProvingTest {
         journal = Recorded.open(folder);
         assertThat(holds(prove(5, OptionalLong.empty()))).isTrue();
         assertThat(folder.resolve("tree")).doesNotExist();
+    }
+
+    @Test
+    void half_a_kept_hash_is_thrown_away() throws IOException {
+        prove(5, OptionalLong.empty());
+        journal.close();
+        try (RandomAccessFile file =
+                new RandomAccessFile(folder.resolve("tree/station-1/level-00").toFile(), "rw")) {
+            file.setLength(file.length() - 1);
+        }
+        journal = Recorded.open(folder);
+        assertThat(holds(prove(5, OptionalLong.empty()))).isTrue();
+    }
+
+    @Test
+    void an_entry_that_could_not_be_signed_yet_is_not_proved() {
+        journal.close();
+        FaultyDisk disk = new FaultyDisk();
+        journal = Recorded.open(folder, disk);
+        journal.append(Recorded.notes(0, 1));
+        disk.fullAfter(0);
+        assertThatThrownBy(() -> prove(NOTES + 1, OptionalLong.empty()))
+                .isInstanceOfSatisfying(
+                        Refusal.class, no -> assertThat(no.code()).isEqualTo("proof.unsealed"));
+        assertThat(holds(prove(5, OptionalLong.empty()))).isTrue();
+        disk.withSpace();
+    }
+
+    @Test
+    void entries_cut_off_under_the_program_are_missed_by_whoever_walks_over_them() throws IOException {
+        journal.append(Recorded.notes(0, 2));
+        Path segment = Recorded.files(folder).segment(0);
+        byte[] all = Files.readAllBytes(segment);
+        Files.write(segment, java.util.Arrays.copyOf(all, all.length - 10));
+        assertThatThrownBy(() -> prove(5, OptionalLong.empty())).hasMessageContaining("contradicts its seal");
+        Files.write(segment, all);
+        assertThat(holds(prove(5, OptionalLong.empty()))).isTrue();
+    }
+
+    @Test
+    void the_last_entry_is_held_against_what_the_program_recorded() throws IOException {
+        Path segment = Recorded.files(folder).segment(0);
+        String text = Files.readString(segment);
+        int at = text.lastIndexOf("rinse");
+        Files.writeString(segment, text.substring(0, at) + "rinsE" + text.substring(at + 5));
+        EntryRef last = new EntryRef(Recorded.STATION, NOTES);
+        assertThatThrownBy(() -> journal.entry(last)).hasMessageContaining("station-1:" + NOTES);
+        Files.writeString(segment, text.substring(0, at));
+        assertThatThrownBy(() -> journal.entry(last)).hasMessageContaining("contradicts its seal");
+        Files.writeString(segment, text);
+        assertThat(journal.entry(last)).isPresent();
+        assertThat(journal.entry(new EntryRef(Recorded.STATION, NOTES + 1))).isEmpty();
+    }
+
+    @Test
+    void whoever_reads_the_newest_entries_may_stop_among_them() {
+        journal.append(Recorded.notes(0, 3));
+        List<Long> read = new ArrayList<>();
+        journal.read(Recorded.STATION, NOTES + 1, entry -> {
+            read.add(entry.ref().seq());
+            return read.size() < 2;
+        });
+        assertThat(read).containsExactly(NOTES + 1L, NOTES + 2L);
     }
 }

@@ -11,7 +11,7 @@ import wickbench.api.home.HomeFolder;
 import wickbench.api.home.SimulatedClock;
 
 /** A real home on a machine whose clock somebody sets. */
-record SetHome(HomeFolder real, AtomicReference<Instant> now) implements Home {
+public record SetHome(HomeFolder real, AtomicReference<Instant> now) implements Home {
 
     static SetHome at(Path folder, String time) {
         return new SetHome(new HomeFolder(folder), new AtomicReference<>(Instant.parse(time)));

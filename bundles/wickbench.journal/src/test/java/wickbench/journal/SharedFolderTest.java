@@ -8,13 +8,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
+import wickbench.api.home.HomeFolder;
 import wickbench.api.journal.Sharing;
 import wickbench.api.journal.StationId;
 import wickbench.journal.Site.Machine;
@@ -70,12 +74,16 @@ class SharedFolderTest {
         Machine bench = site.station("bench");
         Machine stock = site.station("stock");
         site.settle();
+        long before = stock.size("bench");
+        // away while the folder is made so, for it looks there by itself too
+        stock.journal().close();
         bench.note(1);
         bench.note(2);
         bench.exchange();
         Path entries = site.share().resolve("bench/entries-000000.jsonl");
         byte[] all = Files.readAllBytes(entries);
-        long before = stock.size("bench");
+        Files.write(entries, Arrays.copyOf(all, all.length - 1));
+        stock.reopenClosed();
         for (int cut = all.length - 1; cut > all.length - 300; cut -= 37) {
             Files.write(entries, Arrays.copyOf(all, cut));
             Sharing sharing = stock.exchange();
@@ -99,11 +107,13 @@ class SharedFolderTest {
         Machine stock = site.station("stock");
         site.settle();
         long before = stock.size("bench");
+        stock.journal().close();
         bench.note(1);
         bench.exchange();
         Path entries = site.share().resolve("bench/entries-000000.jsonl");
         String text = Files.readString(entries);
         Files.writeString(entries, text.replace("rinse", "ranse"));
+        stock.reopenClosed();
         assertThat(stock.exchange().notices()).anyMatch(said -> said.contains("does not fit what that station signed"));
         assertThat(stock.size("bench")).isEqualTo(before);
         Files.writeString(entries, text);
@@ -154,5 +164,78 @@ class SharedFolderTest {
         assertThat(stock.journal().status().notices()).anyMatch(said -> said.contains("put aside"));
         stock.exchange();
         assertThat(Files.readString(entries)).isEqualTo(text);
+    }
+
+    @Test
+    void a_folder_that_is_not_there_is_no_share() {
+        Machine bench = site.machine("bench");
+        for (Path none : List.of(root.resolve("nowhere"), root.resolve("bench/lock"))) {
+            assertThatThrownBy(() -> bench.journal().others().share(Optional.of(none)))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, no -> assertThat(no.code()).isEqualTo("share.none"));
+        }
+    }
+
+    @Test
+    void a_folder_in_which_nothing_can_be_written_is_no_share_and_the_reason_is_told() {
+        NthFaultDisk disk = new NthFaultDisk(NthFaultDisk.Sort.WRITE, NthFaultDisk.Fault.ERROR);
+        try (JournalFolder journal = Recorded.open(root.resolve("bench"), disk)) {
+            disk.failAfter(0);
+            assertThatThrownBy(() -> journal.others().share(Optional.of(site.share())))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, no -> assertThat(no.code()).isEqualTo("share.none"))
+                    .hasMessageContaining("Input/output error");
+        }
+    }
+
+    @Test
+    void a_simulated_home_never_shares_whether_its_clock_runs_or_not() {
+        HomeFolder dream = new HomeFolder(root.resolve("dream"));
+        dream.simulate(7, Instant.EPOCH);
+        try (JournalFolder journal = Recorded.open(dream)) {
+            simulated(journal);
+            journal.append(Recorded.notes(0, 1));
+        }
+        try (JournalFolder journal = Recorded.open(root.resolve("dream"))) {
+            simulated(journal);
+            assertThat(journal.others().exchange().share()).isEmpty();
+        }
+    }
+
+    private void simulated(JournalFolder journal) {
+        assertThatThrownBy(() -> journal.others().share(Optional.of(site.share())))
+                .isInstanceOfSatisfying(
+                        Refusal.class, no -> assertThat(no.code()).isEqualTo("share.simulated"));
+    }
+
+    @Test
+    void a_simulated_home_into_which_somebody_wrote_a_share_does_not_exchange() throws IOException {
+        HomeFolder dream = new HomeFolder(root.resolve("dream"));
+        dream.simulate(7, Instant.EPOCH);
+        Machine bench = site.station("bench");
+        Files.createDirectories(dream.folder());
+        Files.copy(bench.folder().resolve("settings.json"), dream.folder().resolve("settings.json"));
+        try (JournalFolder journal = Recorded.open(dream)) {
+            journal.append(Recorded.notes(0, 1));
+            assertThat(journal.others().exchange().stations()).isEmpty();
+        }
+        assertThat(site.share().resolve("station-1")).doesNotExist();
+    }
+
+    @Test
+    void while_another_run_may_still_live_nothing_is_shown() throws IOException {
+        Machine bench = site.machine("bench");
+        bench.journal().found(Site.founding("bench"));
+        Path own = site.share().resolve("bench");
+        new ShareFolder(site.share()).make(new RealDisk());
+        Files.createDirectory(own);
+        new WriterMark(new UUID(1, 1), 1).write(new RealDisk(), own);
+        bench.journal().others().share(Optional.of(site.share()));
+        Sharing sharing = bench.exchange();
+        assertThat(sharing.published()).isZero();
+        assertThat(sharing.notices()).isEmpty();
+        assertThat(own.resolve("entries-000000.jsonl")).doesNotExist();
+        Files.delete(own.resolve("writer.json"));
+        assertThat(bench.exchange().published()).isPositive();
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,7 @@ import wickbench.api.journal.Entry;
 import wickbench.api.journal.Seen;
 import wickbench.api.journal.Sharing;
 import wickbench.api.journal.StationId;
+import wickbench.api.progress.Progress;
 import wickbench.journal.Site.Machine;
 import wickbench.testing.Meets;
 
@@ -204,5 +206,29 @@ class StationsTest {
         bench.note(2);
         site.settleUntil(() -> stock.entries("bench", "note.written").size() == 2);
         assertThat(stock.exchange().notices()).isEmpty();
+    }
+
+    @Test
+    void what_comes_in_while_all_is_checked_is_no_finding() throws Exception {
+        Machine bench = site.station("bench");
+        Machine stock = site.station("stock");
+        site.settle();
+        AtomicBoolean over = new AtomicBoolean();
+        Thread busy = new Thread(() -> {
+            for (int number = 0; !over.get(); number++) {
+                bench.note(number);
+                bench.exchange();
+                stock.exchange();
+            }
+        });
+        busy.start();
+        try {
+            for (int times = 0; times < 100; times++) {
+                assertThat(stock.journal().verify(Progress.NONE).findings()).isEmpty();
+            }
+        } finally {
+            over.set(true);
+            busy.join();
+        }
     }
 }

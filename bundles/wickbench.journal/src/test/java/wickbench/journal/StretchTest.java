@@ -124,4 +124,29 @@ class StretchTest {
         assertThat(Stretch.read(there, all, seal).entries()).isEmpty();
         assertThat(Stretch.read(there, all, seal).fits(seal)).isTrue();
     }
+
+    @Test
+    void a_checkpoint_that_claims_another_place_for_the_same_lines_contradicts() throws IOException {
+        Seal moved = new Seal(seal.size(), seal.root(), seal.frontier(), seal.offset() - 1, seal.note());
+        Stretch all = Stretch.read(there, here, moved);
+        assertThat(all.fits(moved)).isFalse();
+        assertThat(all.contradicts(moved)).isTrue();
+    }
+
+    @Test
+    void a_stretch_goes_on_over_the_end_of_a_segment() throws IOException {
+        Path home = folder.resolve("long");
+        Recorded.closed(home, StationFolder.SEGMENT + 3);
+        StationFolder files = Recorded.files(home);
+        Founded founded = Beginning.of(files).founded().orElseThrow();
+        List<String> list = Files.readAllLines(files.checkpoints());
+        Seal newest = Seal.parse(list.get(list.size() - 1)).orElseThrow();
+        Station nothing = new Station(files, founded, Opened.nothing(founded));
+        assertThat(Stretch.read(files, nothing, newest).fits(newest)).isTrue();
+        assertThat(Stretch.whole(files, founded, newest)).isTrue();
+        Files.delete(files.segment(1));
+        Stretch part = Stretch.read(files, nothing, newest);
+        assertThat(part.contradicts(newest)).isFalse();
+        assertThat(part.entries()).hasSize(StationFolder.SEGMENT);
+    }
 }

@@ -122,4 +122,24 @@ class TileExportTest {
         }
         assertThat(folder.toFile().list()).containsExactly("home");
     }
+
+    @Test
+    void an_export_is_stopped_while_it_reckons_hashes_too() {
+        Path home = folder.resolve("long");
+        Recorded.closed(home, 5_000);
+        try (JournalFolder journal = Recorded.open(home)) {
+            long[] asked = {0};
+            assertThatThrownBy(() -> journal.proofs()
+                            .exportTiles(Recorded.STATION, folder.resolve("out"), (done, total) -> {
+                                asked[0] = done;
+                                return false;
+                            }))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, no -> assertThat(no.code()).isEqualTo("export.stopped"));
+            assertThat(asked[0]).isEqualTo(4_096);
+            assertThat(folder.resolve("out")).doesNotExist();
+            journal.proofs().exportTiles(Recorded.STATION, folder.resolve("out"), (done, total) -> true);
+            assertThat(folder.resolve("out/checkpoint")).exists();
+        }
+    }
 }

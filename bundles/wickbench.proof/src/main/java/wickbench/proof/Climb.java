@@ -29,10 +29,11 @@ final class Climb {
         return (node & 1) == 1;
     }
 
-    /** Goes up one level; a node without a neighbour to its right goes on to where it is a right child. */
+    /** Goes up one level from below the top; a node without a neighbour to its right goes on to where it is a right child. */
     void up() {
         if (fromRight()) {
-            while (!isRight() && node != 0) {
+            // below the top the last node of a level is not the first one, so it comes to be a right child
+            while (!isRight()) {
                 shift();
             }
         }

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -20,6 +23,7 @@ import wickbench.api.person.PersonId;
 import wickbench.api.words.Words;
 import wickbench.journal.HomeBackups;
 import wickbench.journal.JournalFolder;
+import wickbench.journal.SetHome;
 import wickbench.testing.HeardTerminal;
 
 class BackupCommandsTest {
@@ -119,5 +123,31 @@ class BackupCommandsTest {
         assertThatThrownBy(() -> commands(false).state(Optional.of(safe), 0, 1, false))
                 .isInstanceOf(BadInput.class)
                 .hasMessageContaining("expected 1 to 90 days");
+    }
+
+    @Test
+    void the_age_of_the_newest_back_up_is_told_in_days() {
+        commands(false).backUp(Optional.of(backup));
+        for (String[] told : new String[][] {{"25", "a day ago"}, {"49", "2 days ago"}}) {
+            HeardTerminal later = HeardTerminal.ofNobody(false);
+            Instant shown = home.clock().instant().plus(Duration.ofHours(Long.parseLong(told[0])));
+            SetHome then = new SetHome(home, new AtomicReference<>(shown));
+            new BackupCommands(
+                            then,
+                            new HomeBackups(then, () -> journal),
+                            Words.of(JournalCommand.class, "journal"),
+                            later)
+                    .state(Optional.empty(), 1, 14, false);
+            assertThat(later.printed().get(1)).contains(told[1]);
+        }
+    }
+
+    @Test
+    void a_home_restored_with_all_that_is_known_ends_well() {
+        commands(false).backUp(Optional.of(backup));
+        Path known = home.folder().resolve("journal/station-1/checkpoint");
+        HomeFolder other = new HomeFolder(folder.resolve("new"));
+        assertThat(commands(false, other).restore(backup, Optional.of(known))).isZero();
+        assertThat(heard.printed().get(2)).contains("holds all 2 entries of the checkpoint unchanged");
     }
 }

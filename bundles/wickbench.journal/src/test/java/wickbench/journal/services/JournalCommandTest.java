@@ -132,6 +132,8 @@ class JournalCommandTest {
                 .anyMatch(line -> line.startsWith("Entry station-1:0, leaf "))
                 .anyMatch(line -> line.startsWith("The checkpoint covers 2 entries"))
                 .contains("wickbench.invalid/station-1");
+        assertThat(run(false, "proof", "station-1:1")).isZero();
+        assertThat(heard.printed()).noneMatch(line -> line.startsWith("The checkpoint covers"));
     }
 
     @Test
