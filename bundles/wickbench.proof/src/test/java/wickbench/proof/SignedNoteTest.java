@@ -1,6 +1,7 @@
 package wickbench.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
@@ -136,5 +137,18 @@ class SignedNoteTest {
         assertThat(one.root()).isEqualTo(before);
         assertThat(other.size()).isEqualTo(2);
         assertThat(other.root()).isNotEqualTo(before);
+    }
+
+    @Test
+    void what_is_no_note_or_no_hash_is_none() {
+        for (String text : List.of("", "\n", "a\n1\n\n\n\u2014 a b\n", note.text())) {
+            assertThat(Note.parse(text)).as(text).isEmpty();
+        }
+        String digits = "0123456789abcdef".repeat(4);
+        assertThat(new Digest(digits).bytes()).isEqualTo(HEX.parseHex(digits));
+        for (String other : List.of("/", ":", "`", "g", "A", " ", "")) {
+            String wrong = digits.substring(1) + other;
+            assertThatThrownBy(() -> new Digest(wrong)).isInstanceOf(IllegalArgumentException.class);
+        }
     }
 }
