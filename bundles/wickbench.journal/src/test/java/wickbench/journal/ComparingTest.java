@@ -146,7 +146,10 @@ class ComparingTest {
                 "station-1 21 00",
                 "Station 21 0000000000000000000000000000000000000000000000000000000000000000",
                 "station-1 -1 0000000000000000000000000000000000000000000000000000000000000000",
-                "elsewhere.example/log\n1\nAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA=\n\n\u2014 elsewhere.example/log AAAA\n"
+                "elsewhere.example/log\n"
+                        + "1\n"
+                        + "AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA=\n\n"
+                        + "\u2014 elsewhere.example/log AAAA\n"
             })
     void what_is_no_checkpoint_is_told(String text) {
         assertThat(compare(home, text).result()).isEqualTo(Result.UNREADABLE);

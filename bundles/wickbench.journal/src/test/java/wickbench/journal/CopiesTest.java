@@ -135,7 +135,14 @@ class CopiesTest {
         impostor.close();
         Recorded.remove(copy.folder());
         Recorded.copy(root.resolve("impostor/journal/stock"), copy.folder());
-        new CopyMark(Beginning.of(copy).founded().orElseThrow().key().fingerprint().hex(), 0)
+        new CopyMark(
+                        Beginning.of(copy)
+                                .founded()
+                                .orElseThrow()
+                                .key()
+                                .fingerprint()
+                                .hex(),
+                        0)
                 .write(new RealDisk(), copy.folder());
         bench.reopenClosed();
         assertThat(bench.journal().verify(Progress.NONE).findings())

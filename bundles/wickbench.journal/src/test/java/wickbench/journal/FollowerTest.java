@@ -74,7 +74,8 @@ class FollowerTest {
         }
         Files.writeString(folder.segment(0), first + "\n");
         assertThat(Beginning.of(folder).founded()).isPresent();
-        assertThat(Beginning.of(new StationFolder(new StationId("other"), folder.folder())).founded())
+        assertThat(Beginning.of(new StationFolder(new StationId("other"), folder.folder()))
+                        .founded())
                 .isEmpty();
         Files.delete(folder.segment(0));
         assertThat(Beginning.of(folder).founded()).isEmpty();
@@ -99,9 +100,7 @@ class FollowerTest {
         Files.createDirectory(fresh);
         Machine other = site.machine("other");
         other.journal().found(Site.founding("fresh"));
-        Files.copy(
-                other.folder().resolve("journal/fresh/entries-000000.jsonl"),
-                fresh.resolve("entries-000000.jsonl"));
+        Files.copy(other.folder().resolve("journal/fresh/entries-000000.jsonl"), fresh.resolve("entries-000000.jsonl"));
         assertThat(said()).isEmpty();
         assertThat(bench.exchange().waits()).hasSize(1);
         assertThat(bench.size("fresh")).isZero();
@@ -226,5 +225,32 @@ class FollowerTest {
         assertThat(said()).isEmpty();
         assertThat(bench.entries("stock", "note.written")).hasSize(2);
         assertThat(said()).isEmpty();
+    }
+
+    @Test
+    void whatever_lies_in_a_stations_folder_before_it_is_whole_waits() throws IOException {
+        Path fresh = site.share().resolve("fresh");
+        Files.createDirectory(fresh);
+        assertThat(bench.exchange().waits()).isEmpty();
+        for (String file : List.of("checkpoints.jsonl", "writer.json", "entries-000000.jsonl")) {
+            // as a sync program shows what it has not filled in yet
+            Files.writeString(fresh.resolve(file), "\0\0\0\n");
+            assertThat(bench.exchange().waits()).as(file).hasSize(1);
+            assertThat(said()).as(file).isEmpty();
+            Files.delete(fresh.resolve(file));
+        }
+        assertThat(bench.exchange().waits()).isEmpty();
+    }
+
+    @Test
+    void a_checkpoint_that_is_not_filled_in_yet_or_names_another_station_waits() throws IOException {
+        String newest = Files.readString(there.resolve("checkpoint"));
+        Files.writeString(there.resolve("checkpoint"), newest.replace("invalid/stock", "invalid/other"));
+        assertThat(bench.exchange().waits()).hasSize(1);
+        append("checkpoints.jsonl", "\0\0\0\n");
+        assertThat(bench.exchange().waits()).hasSize(1);
+        assertThat(said()).isEmpty();
+        Files.writeString(there.resolve("checkpoint"), newest);
+        assertThat(bench.exchange().waits()).isEmpty();
     }
 }

@@ -70,9 +70,9 @@ class OwnTailTest {
         assertThat(anew.entries("bench").subList(0, all.size())).isEqualTo(all);
         assertThat(anew.entries("bench").get(all.size()).kind()).isEqualTo("journal.restored");
         assertThat(anew.journal().status().notices())
-                .anyMatch(
-                        notice -> notice.matches(
-                                "[0-9]+ entries of bench that came after the back-up were taken back from the shared folder .*"));
+                .anyMatch(notice -> notice.matches(
+                        "[0-9]+ entries of bench that came after the back-up were taken back from the shared"
+                                + " folder .*"));
         assertThat(anew.heard()).containsAll(all.subList(all.size() - 2, all.size()));
         site.settleUntil(() -> stock.entries("bench", "note.written").size() == 5);
         assertThat(stock.entries("bench").subList(0, all.size())).isEqualTo(all);

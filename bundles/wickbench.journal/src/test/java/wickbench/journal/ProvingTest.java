@@ -113,7 +113,8 @@ class ProvingTest {
                 .hasMessage("There is no station-1:" + (NOTES + 1) + " here.");
         assertThatThrownBy(() -> prove(9, OptionalLong.of(9)))
                 .hasMessage(
-                        "station-1:9 is not proved under a checkpoint over 9 entries: it came later, or there are only 701.");
+                        "station-1:9 is not proved under a checkpoint over 9 entries: it came later, or there are only"
+                                + " 701.");
         assertThatThrownBy(() -> prove(9, OptionalLong.of(NOTES + 2))).isInstanceOf(Refusal.class);
     }
 

@@ -53,9 +53,9 @@ class SignedNoteTest {
     @ParameterizedTest
     @CsvSource({
         "d75a980182b10ab7d54bfed3c964073a0ee172f3daa62325af021a68f707511a,'',"
-                + "e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e065224901555fb8821590a33bacc61e39701cf9b46bd25bf5f0595bbe24655141438e7a100b",
+            + "e5564300c360ac729086e2cc806e828a84877f1eb8e5d974d873e065224901555fb8821590a33bacc61e39701cf9b46bd25bf5f0595bbe24655141438e7a100b",
         "3d4017c3e843895a92b70aa74d1b7ebc9c982ccf2ec4968cc0cd55f12af4660c,72,"
-                + "92a009a9f0d4cab8720e820b5f642540a2b27b5416503f8fb3762223ebdb69da085ac1e43e15996e458f3613d0f11d8c387b2eaeb4302aeeb00d291612bb0c00"
+            + "92a009a9f0d4cab8720e820b5f642540a2b27b5416503f8fb3762223ebdb69da085ac1e43e15996e458f3613d0f11d8c387b2eaeb4302aeeb00d291612bb0c00"
     })
     void published_signatures_hold_and_altered_ones_do_not(String raw, String message, String signed) {
         byte[] open = HEX.parseHex(raw);
@@ -63,7 +63,8 @@ class SignedNoteTest {
         assertThat(read.raw()).isEqualTo(open);
         assertThat(read.base64()).isEqualTo(Base64.getEncoder().encodeToString(open));
         assertThat(read.signed(HEX.parseHex(message), HEX.parseHex(signed))).isTrue();
-        assertThat(read.signed(HEX.parseHex(message + "00"), HEX.parseHex(signed))).isFalse();
+        assertThat(read.signed(HEX.parseHex(message + "00"), HEX.parseHex(signed)))
+                .isFalse();
         assertThat(key.signed(HEX.parseHex(message), HEX.parseHex(signed))).isFalse();
         assertThat(read.signed(HEX.parseHex(message), new byte[3])).isFalse();
     }
@@ -103,16 +104,19 @@ class SignedNoteTest {
 
     @Test
     void a_note_under_another_key_name_or_size_is_not_signed() throws GeneralSecurityException {
-        OpenKey other =
-                OpenKey.of(KeyPairGenerator.getInstance("Ed25519").generateKeyPair().getPublic());
+        OpenKey other = OpenKey.of(
+                KeyPairGenerator.getInstance("Ed25519").generateKeyPair().getPublic());
         assertThat(note.signedBy(other)).isFalse();
-        assertThat(Note.parse(note.whole().replace("\n7\n", "\n8\n")).orElseThrow().signedBy(key))
+        assertThat(Note.parse(note.whole().replace("\n7\n", "\n8\n"))
+                        .orElseThrow()
+                        .signedBy(key))
                 .isFalse();
         assertThat(Note.parse(note.whole().replace("\u2014 " + ORIGIN, "\u2014 elsewhere")))
                 .isEmpty();
         byte[] wrongId = Base64.getDecoder().decode(note.signature());
         wrongId[0] ^= 1;
-        String forged = note.whole().replace(note.signature(), Base64.getEncoder().encodeToString(wrongId));
+        String forged =
+                note.whole().replace(note.signature(), Base64.getEncoder().encodeToString(wrongId));
         assertThat(Note.parse(forged).orElseThrow().signedBy(key)).isFalse();
     }
 
