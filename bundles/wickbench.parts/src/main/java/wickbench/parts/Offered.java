@@ -1,7 +1,10 @@
 package wickbench.parts;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.Constants;
@@ -16,6 +19,9 @@ final class Offered {
     /** As the desktop names it, which may not be installed. */
     private static final String PAGE = "wickbench.page";
 
+    private static final String WORDS = "OSGI-INF/l10n";
+    private static final Pattern OTHER_LANGUAGE = Pattern.compile("_([a-z]{2,3})\\.properties$");
+
     private Offered() {}
 
     static Brings by(List<Bundle> bundles) {
@@ -28,7 +34,23 @@ final class Offered {
                 named(services, PAGE),
                 named(services, CommandSet.NAME),
                 count(services, Gate.class),
-                count(services, IndexView.class));
+                count(services, IndexView.class),
+                languages(bundles));
+    }
+
+    /** A fragment with words in a language keeps them in files that end in its code. */
+    private static List<String> languages(List<Bundle> bundles) {
+        return bundles.stream()
+                .filter(bundle -> bundle.getHeaders("").get(Constants.FRAGMENT_HOST) != null)
+                .map(bundle -> bundle.getEntryPaths(WORDS))
+                .filter(found -> found != null)
+                .flatMap(found -> Collections.list(found).stream())
+                .map(OTHER_LANGUAGE::matcher)
+                .filter(Matcher::find)
+                .map(file -> file.group(1))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     private static List<String> named(List<ServiceReference<?>> services, String property) {

@@ -11,6 +11,7 @@ import wickbench.api.part.Brings;
 import wickbench.api.part.Health;
 import wickbench.api.part.PartSet;
 import wickbench.api.progress.Progress;
+import wickbench.api.words.Language;
 import wickbench.parts.plan.SetId;
 import wickbench.parts.words.PartsWords;
 
@@ -50,7 +51,8 @@ final class PartsPrint {
         if (terminal.json()) {
             terminal.json(json(set).with("good", true));
         } else {
-            terminal.line(PartsWords.get("good", set.title(), set.version(), set.maker().orElse("")));
+            terminal.line(PartsWords.get(
+                    "good", set.title(), set.version(), set.maker().orElse("")));
         }
     }
 
@@ -138,6 +140,7 @@ final class PartsPrint {
                 .with("commands", Json.texts(set.brings().commands()))
                 .with("gates", set.brings().gates())
                 .with("views", set.brings().views())
+                .with("languages", Json.texts(set.brings().languages()))
                 .withText("maker", set.maker())
                 .withText("trouble", set.trouble());
     }
@@ -155,6 +158,9 @@ final class PartsPrint {
         }
         if (brings.views() > 0) {
             words.add(PartsWords.get("brings.views", brings.views()));
+        }
+        for (String code : brings.languages()) {
+            words.add(PartsWords.get("brings.language", Language.named(code)));
         }
         return String.join("; ", words);
     }

@@ -34,25 +34,31 @@ class PartFormatsTest {
                 PartEntries.added(EXTRA, Optional.empty(), ADA, CHANCE),
                 PartEntries.removed(EXTRA, ADA, CHANCE),
                 PartEntries.refused("set.zip", "part.signature", ADA, CHANCE))) {
-            assertThat(schemas.errors(draft.kind() + "-1.schema.json", draft.body().canonical()))
+            assertThat(schemas.errors(
+                            draft.kind() + "-1.schema.json", draft.body().canonical()))
                     .as(draft.kind())
                     .isEmpty();
         }
-        assertThat(schemas.errors("part.added-1.schema.json", "{\"name\":\"extra\"}")).isNotEmpty();
+        assertThat(schemas.errors("part.added-1.schema.json", "{\"name\":\"extra\"}"))
+                .isNotEmpty();
     }
 
     @Test
     void the_list_for_machines_is_as_its_schema_says() throws IOException {
         HeardTerminal heard = HeardTerminal.ofNobody(true);
         new PartsPrint(heard).list(sets());
-        assertThat(Schemas.published().errors("feature-list.schema.json", heard.printed().get(0))).isEmpty();
+        assertThat(Schemas.published()
+                        .errors("feature-list.schema.json", heard.printed().get(0)))
+                .isEmpty();
     }
 
     @Test
     void what_was_looked_at_is_printed_as_its_schema_says() throws IOException {
         HeardTerminal heard = HeardTerminal.ofNobody(true);
         new PartsPrint(heard).health(List.of(new Health(Health.Of.DISK, Health.State.MINDED, "Make room.")));
-        assertThat(Schemas.published().errors("feature-check.schema.json", heard.printed().get(0))).isEmpty();
+        assertThat(Schemas.published()
+                        .errors("feature-check.schema.json", heard.printed().get(0)))
+                .isEmpty();
     }
 
     @Test
@@ -62,7 +68,7 @@ class PartFormatsTest {
         assertThat(heard.lines())
                 .containsExactly(
                         "set | version | state | brings",
-                        "extra | 1.2.3 | added | pages one, two; commands go; gates 1; views 2",
+                        "extra | 1.2.3 | added | pages one, two; commands go; gates 1; views 2; words in Spanish",
                         "odd |  | left out | because");
     }
 
@@ -73,7 +79,9 @@ class PartFormatsTest {
             for (Path file :
                     files.filter(each -> each.toString().endsWith(".json")).toList()) {
                 String laid = Files.readString(file).replaceAll("\\$\\{[a-z.]+}", "1.0.0");
-                assertThat(schemas.errors("feature-1.schema.json", laid)).as("%s", file).isEmpty();
+                assertThat(schemas.errors("feature-1.schema.json", laid))
+                        .as("%s", file)
+                        .isEmpty();
             }
         }
     }
@@ -87,7 +95,7 @@ class PartFormatsTest {
                         "More.",
                         List.of("base"),
                         Standing.ADDED,
-                        new Brings(List.of("one", "two"), List.of("go"), 1, 2),
+                        new Brings(List.of("one", "two"), List.of("go"), 1, 2, List.of("es")),
                         Optional.of("site"),
                         Optional.empty()),
                 new PartSet(

@@ -9,6 +9,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.authority.Passphrase;
+import wickbench.api.progress.Progress;
 import wickbench.widgets.Field;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Form;
@@ -32,7 +33,7 @@ public final class SignSheet<T> {
 
     private final PageContext context;
     private final Asked asked;
-    private final Acting<T> acting;
+    private final Watched<T> acting;
     private final Consumer<T> done;
     private final Shell sheet;
     private final Optional<Field<Text>> reason;
@@ -70,7 +71,23 @@ public final class SignSheet<T> {
         T act(Optional<Passphrase> passphrase, String reason) throws Exception;
     }
 
-    private SignSheet(PageContext context, Shell window, Asked asked, Acting<T> acting, Consumer<T> done) {
+    /**
+     * Does what is signed, off the UI thread, and tells how far it is.
+     *
+     * @param <T> what comes of it
+     */
+    @FunctionalInterface
+    public interface Watched<T> {
+        /**
+         * Does it as {@link Acting#act} does.
+         *
+         * @param progress hears how far it is, in the status line
+         * @throws Exception what went wrong, told in its own words
+         */
+        T act(Optional<Passphrase> passphrase, String reason, Progress progress) throws Exception;
+    }
+
+    private SignSheet(PageContext context, Shell window, Asked asked, Watched<T> acting, Consumer<T> done) {
         this.context = context;
         this.asked = asked;
         this.acting = acting;
@@ -110,6 +127,12 @@ public final class SignSheet<T> {
      * @param done hears, on the UI thread, what came of the act once it is done
      */
     public static <T> Shell open(PageContext context, Shell window, Asked asked, Acting<T> acting, Consumer<T> done) {
+        return watched(context, window, asked, (passphrase, reason, progress) -> acting.act(passphrase, reason), done);
+    }
+
+    /** Opens it as {@link #open} does for an act that takes long. */
+    public static <T> Shell watched(
+            PageContext context, Shell window, Asked asked, Watched<T> acting, Consumer<T> done) {
         SignSheet<T> opened = new SignSheet<>(context, window, asked, acting, done);
         Sheet.open(opened.sheet, window, context.theme().px(WIDTH));
         opened.reason
@@ -138,7 +161,7 @@ public final class SignSheet<T> {
                         asked.title(),
                         progress -> {
                             try {
-                                return acting.act(typed, why);
+                                return acting.act(typed, why, progress);
                             } finally {
                                 typed.ifPresent(Passphrase::close);
                             }

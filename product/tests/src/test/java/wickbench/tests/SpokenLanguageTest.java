@@ -40,6 +40,28 @@ class SpokenLanguageTest {
         }
     }
 
+    /** A bundle takes words in only as it is made ready; who wants them later is told what to do. */
+    @Test
+    void a_language_says_what_it_brings_and_comes_and_goes_with_a_start() throws Exception {
+        Locale.setDefault(Locale.ENGLISH);
+        try (var program = StartedProgram.of(List.of("base", "spanish"), temporary)) {
+            assertThat(feature(program, "list").out()).containsPattern("spanish .* of the product +words in Spanish");
+            assertThat(feature(program, "remove", "spanish").err()).contains("name it in --features");
+            assertThat(program.set().notRunning()).isEmpty();
+        }
+        try (var program = StartedProgram.of(List.of("base"), temporary)) {
+            assertThat(feature(program, "add", "spanish").err()).contains("name it in --features");
+            assertThat(program.set().notRunning()).isEmpty();
+        }
+    }
+
+    private Answer feature(StartedProgram program, String... command) throws ReflectiveOperationException {
+        var arguments =
+                new ArrayList<>(List.of("--home", temporary.resolve("home").toString(), "--as", "ada", "feature"));
+        arguments.addAll(List.of(command));
+        return program.call(arguments.toArray(String[]::new));
+    }
+
     private String help(StartedProgram program, String... options) throws ReflectiveOperationException {
         var arguments = new ArrayList<>(List.of(options));
         arguments.addAll(List.of("--home", temporary.resolve("home").toString(), "journal", "--help"));

@@ -33,6 +33,11 @@ public record Language(String code) {
                 .toList();
     }
 
+    /** Returns what it is called in the language of the program, whether it is installed or not. */
+    public static String named(String code) {
+        return Locale.forLanguageTag(code).getDisplayLanguage();
+    }
+
     /** Returns what those who speak it call it. */
     public String ownName() {
         return say("name");

@@ -68,7 +68,7 @@ final class StationPanel {
                 facts.add(JournalUiWords.get("fact.clock"), JournalUiWords.get("fact.simulated"));
             }
         });
-        facts.add(JournalUiWords.get("fact.home"), status.folder().toString());
+        facts.add(JournalUiWords.get("fact.home"), ShownPath.of(status.folder()));
         facts.add(JournalUiWords.get("fact.size"), Long.toString(status.size()));
         facts.add(JournalUiWords.get("fact.root"), Type.MONO, digits(status.root()));
         facts.add(JournalUiWords.get("fact.checkpoint"), checkpoint(status));

@@ -7,7 +7,6 @@ import org.eclipse.swt.widgets.Shell;
 import wickbench.api.authority.Actor;
 import wickbench.api.part.PartSet;
 import wickbench.api.person.PersonId;
-import wickbench.api.progress.Progress;
 import wickbench.parts.ui.PartsDoors.Known;
 import wickbench.shell.PageContext;
 import wickbench.shell.SignSheet;
@@ -39,8 +38,10 @@ final class PartActs {
 
     /** Lets a person choose an archive and judges it. */
     void verify() {
-        choose().ifPresent(file -> judged(file, set -> outcome.seen(PartsUiWords.get(
-                "verified", set.title(), set.version(), set.maker().orElse("")))));
+        choose().ifPresent(file -> judged(
+                file,
+                set -> outcome.seen(PartsUiWords.get(
+                        "verified", set.title(), set.version(), set.maker().orElse("")))));
     }
 
     /** Lets a person choose an archive and adds it once they have signed. */
@@ -52,22 +53,22 @@ final class PartActs {
         PersonId by = context.actor().orElseThrow();
         judged(
                 file,
-                set -> SignSheet.open(
+                set -> SignSheet.watched(
                         context,
                         window,
                         asked("add", set, known),
-                        (passphrase, reason) -> doors.parts().add(file, new Actor(by, passphrase), Progress.NONE),
+                        (passphrase, reason, progress) -> doors.parts().add(file, new Actor(by, passphrase), progress),
                         added -> outcome.changed(PartsUiWords.get("added", added.title(), added.version()))));
     }
 
     /** Adds a set that the product holds. */
     void add(Shell window, Known known, PartSet set) {
         PersonId by = context.actor().orElseThrow();
-        SignSheet.open(
+        SignSheet.watched(
                 context,
                 window,
                 asked("add", set, known),
-                (passphrase, reason) -> doors.parts().add(set.name(), new Actor(by, passphrase), Progress.NONE),
+                (passphrase, reason, progress) -> doors.parts().add(set.name(), new Actor(by, passphrase), progress),
                 added -> outcome.changed(PartsUiWords.get("added", added.title(), added.version())));
     }
 

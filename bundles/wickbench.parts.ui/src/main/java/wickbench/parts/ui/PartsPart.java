@@ -52,9 +52,7 @@ final class PartsPart implements PagePart {
         Heading heading =
                 new Heading(page, context.theme(), PartsUiWords.get("page.heading"), PartsUiWords.get("page.line"));
         ((GridLayout) heading.actions().getLayout()).numColumns = 2;
-        verify = context.theme()
-                .controls()
-                .button(heading.actions(), PartsUiWords.get("verify.act"), acts::verify);
+        verify = context.theme().controls().button(heading.actions(), PartsUiWords.get("verify.act"), acts::verify);
         file = context.theme()
                 .controls()
                 .button(
@@ -136,8 +134,13 @@ final class PartsPart implements PagePart {
         if (set.name().equals(GROUND)) {
             return PartsUiWords.get("remove.ground");
         }
+        if (set.brings().isWordsOnly()) {
+            return PartsUiWords.get("remove.language");
+        }
         Optional<PartSet> leaning = known.orElseThrow().sets().stream()
-                .filter(other -> set.standing().runs() && other.standing().runs() && other.requires().contains(set.name()))
+                .filter(other -> set.standing().runs()
+                        && other.standing().runs()
+                        && other.requires().contains(set.name()))
                 .findFirst();
         return leaning.map(other -> PartsUiWords.get("remove.needed", other.title()))
                 .orElseGet(() -> known.orElseThrow().change() instanceof Denied denied ? denied.text() : "");

@@ -6,6 +6,7 @@ import java.util.Optional;
 import wickbench.api.part.Brings;
 import wickbench.api.part.PartSet;
 import wickbench.api.part.Standing;
+import wickbench.api.words.Language;
 import wickbench.widgets.Column;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
@@ -47,8 +48,7 @@ final class PartsTable {
 
     /** What does not run brings nothing; what it is for stands there instead. */
     static String brings(PartSet set) {
-        return set.trouble()
-                .orElseGet(() -> set.standing().runs() ? brings(set.brings()) : set.description());
+        return set.trouble().orElseGet(() -> set.standing().runs() ? brings(set.brings()) : set.description());
     }
 
     private static String brings(Brings brings) {
@@ -62,11 +62,13 @@ final class PartsTable {
         if (brings.gates() > 0) {
             words.add(PartsUiWords.get("brings.gates", brings.gates()));
         }
+        for (String code : brings.languages()) {
+            words.add(PartsUiWords.get("brings.language", Language.named(code)));
+        }
         return String.join(" · ", words);
     }
 
     private static String maker(PartSet set) {
-        return set.maker()
-                .orElseGet(() -> set.standing() == Standing.REFUSED ? "" : PartsUiWords.get("maker.product"));
+        return set.maker().orElseGet(() -> set.standing() == Standing.REFUSED ? "" : PartsUiWords.get("maker.product"));
     }
 }

@@ -54,6 +54,9 @@ class PartsPageTest {
         press(inSheet("Do it unsigned"));
         desk.await(() -> rows().contains("Training|Added"));
         assertThat(house.runs("training")).isTrue();
+        assertThat(desk.progress())
+                .as("what was recorded is taken in")
+                .anyMatch(told -> told.startsWith("Add Training 0.1.0: "));
 
         select(1);
         press(button("Remove"));

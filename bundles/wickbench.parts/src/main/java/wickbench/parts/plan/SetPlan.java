@@ -11,15 +11,16 @@ import java.util.List;
  * @param requires the sets it stands on, each in just this version
  */
 public record SetPlan(
-        SetId id,
-        String title,
-        String description,
-        List<BundleId> bundles,
-        boolean everywhere,
-        List<SetId> requires) {
+        SetId id, String title, String description, List<BundleId> bundles, boolean everywhere, List<SetId> requires) {
     public SetPlan {
         bundles = List.copyOf(bundles);
         requires = List.copyOf(requires);
+    }
+
+    /** Tells whether it holds nothing but words in other languages, which come with a classifier and run in bundles of other sets. */
+    public boolean isLanguage() {
+        return !bundles.isEmpty()
+                && bundles.stream().allMatch(bundle -> bundle.classifier().isPresent());
     }
 
     public String name() {

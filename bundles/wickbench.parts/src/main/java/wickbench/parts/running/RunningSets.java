@@ -82,8 +82,12 @@ public final class RunningSets {
         if (name.equals(GROUND)) {
             throw PartsWords.refusal("part.ground", name);
         }
+        if (set.source().plan().isLanguage()) {
+            throw PartsWords.refusal("part.language", name);
+        }
         now.values().stream()
-                .filter(other -> other.source().plan().requires().stream().anyMatch(id -> id.name().equals(name)))
+                .filter(other -> other.source().plan().requires().stream()
+                        .anyMatch(id -> id.name().equals(name)))
                 .findFirst()
                 .ifPresent(other -> {
                     throw PartsWords.refusal(
@@ -128,6 +132,10 @@ public final class RunningSets {
         SetId id = source.plan().id();
         if (id.name().equals(GROUND)) {
             throw PartsWords.refusal("part.ground", id.name());
+        }
+        if (source.plan().isLanguage()) {
+            // a bundle takes words in only as it is made ready, and nearly all of them run already
+            throw PartsWords.refusal("part.language", id.name());
         }
         if (!source.plan().everywhere()) {
             throw PartsWords.refusal("part.one-system", id);

@@ -85,6 +85,11 @@ public final class TestDesk implements PageContext, AutoCloseable {
         return said;
     }
 
+    /** Returns how far work behind the screen said that it was, such as {@code Reading the sets: 3 of 8}. */
+    public List<String> progress() {
+        return jobs.told();
+    }
+
     /** Lets the window work until something is so. */
     public void await(BooleanSupplier so) {
         long end = System.nanoTime() + PATIENCE_NANOS;

@@ -1,5 +1,7 @@
 package wickbench.testing.ui;
 
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -15,6 +17,7 @@ final class TestJobs implements Jobs, AutoCloseable {
     private final ExecutorService workers = Executors.newFixedThreadPool(2);
     private final Shell shell;
     private final Consumer<String> failures;
+    private final List<String> told = new CopyOnWriteArrayList<>();
 
     TestJobs(Shell shell, Consumer<String> failures) {
         this.shell = shell;
@@ -28,7 +31,7 @@ final class TestJobs implements Jobs, AutoCloseable {
 
     @Override
     public <T> Job run(String what, Work<T> work, Consumer<? super T> done, Consumer<Exception> failed) {
-        Started job = new Started();
+        Started job = new Started(what);
         workers.execute(() -> {
             try {
                 T result = work.run(job::goOn);
@@ -42,6 +45,11 @@ final class TestJobs implements Jobs, AutoCloseable {
             }
         });
         return job;
+    }
+
+    /** Returns how far the work said that it was: what is done, so many of so many. */
+    List<String> told() {
+        return told;
     }
 
     private void deliver(Started job, Runnable result) {
@@ -66,13 +74,19 @@ final class TestJobs implements Jobs, AutoCloseable {
         }
     }
 
-    private static final class Started implements Job {
+    private final class Started implements Job {
         /** Touched by the window's thread only. */
         private boolean running = true;
 
+        private final String what;
         private volatile boolean cancelled;
 
+        private Started(String what) {
+            this.what = what;
+        }
+
         private boolean goOn(long done, long total) {
+            told.add(what + ": " + done + " of " + total);
             return !cancelled;
         }
 
