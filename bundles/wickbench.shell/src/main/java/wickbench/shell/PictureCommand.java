@@ -18,6 +18,8 @@ import wickbench.api.person.PersonId;
 /** The command that takes a picture of a page. */
 @Component(property = {CommandSet.NAME + "=picture", CommandSet.ALONE + "=true"})
 public final class PictureCommand implements CommandSet {
+    private static final int FOUND_WANTING = 1;
+
     private final Places places;
     private final Neighbours neighbours;
 
@@ -55,6 +57,9 @@ public final class PictureCommand implements CommandSet {
         @Option(names = "--out", required = true, paramLabel = "FILE")
         private Path out;
 
+        @Option(names = "--whole")
+        private boolean whole;
+
         Picture(Terminal terminal) {
             this.terminal = terminal;
         }
@@ -65,7 +70,10 @@ public final class PictureCommand implements CommandSet {
             Point written =
                     taker.take(new PictureTaker.Wanted(page, Optional.ofNullable(select), looks(), pixels()), out);
             terminal.line(ShellWords.get("picture.written", out, written.x, written.y));
-            return 0;
+            if (whole) {
+                taker.cutOff().forEach(words -> terminal.note(ShellWords.get("picture.cut-off", words)));
+            }
+            return whole && !taker.cutOff().isEmpty() ? FOUND_WANTING : 0;
         }
 
         /** Only who is enrolled can have signed in; the account of the machine has not. */

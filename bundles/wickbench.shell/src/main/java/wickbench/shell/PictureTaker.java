@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
@@ -32,6 +33,7 @@ final class PictureTaker {
     private final Neighbours neighbours;
     private final Session session;
     private final int patience;
+    private List<String> cutOff = List.of();
 
     /** What is wanted: the page, the thing on it, how it looks and how large at 100 %. */
     record Wanted(String page, Optional<String> thing, Looks looks, Point size) {
@@ -73,6 +75,11 @@ final class PictureTaker {
         }
     }
 
+    /** Returns the words on the picture just taken that are cut off. */
+    List<String> cutOff() {
+        return cutOff;
+    }
+
     private ImageData paint(Display display, Workers workers, Wanted wanted) {
         AtomicReference<Optional<Throwable>> broken = new AtomicReference<>(Optional.empty());
         display.setRuntimeExceptionHandler(e -> broken.set(Optional.of(e)));
@@ -97,7 +104,9 @@ final class PictureTaker {
         broken.get().ifPresent(e -> {
             throw new IllegalStateException(ShellWords.get("picture.broken", wanted.page()), e);
         });
-        return capture(shell, wanted.pixels());
+        ImageData taken = capture(shell, wanted.pixels());
+        cutOff = CutOff.in(shell);
+        return taken;
     }
 
     private void await(Display display, Window window, Wanted wanted, AtomicReference<Optional<Throwable>> broken) {

@@ -47,6 +47,14 @@ public final class Badge extends Canvas {
         return mark;
     }
 
+    /** Tells whether its words have room, in a smaller type if need be. */
+    public boolean whole() {
+        GC gc = new GC(this);
+        Point words = fitting(gc, getSize().x);
+        gc.dispose();
+        return wide(words) <= getSize().x;
+    }
+
     @Override
     public Point computeSize(int widthHint, int heightHint, boolean changed) {
         GC gc = new GC(this);

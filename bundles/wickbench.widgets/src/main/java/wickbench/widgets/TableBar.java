@@ -18,6 +18,7 @@ final class TableBar {
 
     private final Text filter;
     private final Label said;
+    private final Label beyond;
     private final Label selected;
     private final Button menuButton;
     private final Runnable changed;
@@ -26,7 +27,7 @@ final class TableBar {
     TableBar(Composite parent, Theme theme, String name, Runnable changed) {
         this.changed = changed;
         Controls controls = theme.controls();
-        Composite row = Fit.wide(controls.box(parent, 4));
+        Composite row = Fit.wide(controls.box(parent, 5));
         filter = Fit.wide(controls.search(row));
         // narrower where there is no room: the button of the menu must stay in sight
         ((GridData) filter.getLayoutData()).widthHint = theme.px(FILTER_WIDTH);
@@ -34,6 +35,7 @@ final class TableBar {
         filter.setMessage(WidgetWords.get("table.filter"));
         Names.give(filter, () -> WidgetWords.get("table.filter-of", name));
         said = controls.quiet(row, "");
+        beyond = controls.quiet(row, "");
         selected = controls.quiet(row, "");
         menuButton = controls.button(row, WidgetWords.get("table.menu"), () -> {});
         Runnable ask = this::ask;
@@ -71,8 +73,6 @@ final class TableBar {
         if (!said.isDisposed()) {
             said.setText(words);
             said.requestLayout();
-            said.requestLayout();
-            said.requestLayout();
         }
     }
 
@@ -81,6 +81,17 @@ final class TableBar {
             say(WidgetWords.get("table.some", number(skipped + 1), number(skipped + shown), number(all.getAsLong())));
         } else {
             say(WidgetWords.get(shown == 1 ? "table.one" : "table.all", number(shown)));
+        }
+    }
+
+    /** Says how many columns stand out of sight, at the right. */
+    void beyond(int columns) {
+        String words = columns == 0
+                ? ""
+                : WidgetWords.get(columns == 1 ? "table.beyond-one" : "table.beyond", number(columns));
+        if (!beyond.isDisposed() && !words.equals(beyond.getText())) {
+            beyond.setText(words);
+            beyond.requestLayout();
         }
     }
 

@@ -15,6 +15,9 @@ final class TableColumns<T> {
     /** Movement of a column comes as many events; one change is kept when they are over. */
     private static final int SETTLE_MILLIS = 250;
 
+    /** At 100 %. */
+    private static final int NARROWEST = 12;
+
     private final Table table;
     private final Desk desk;
     private final TableSpec<T> spec;
@@ -22,6 +25,9 @@ final class TableColumns<T> {
     private final TableColumn filler;
     private final Runnable settle = this::keepWhatIsSeen;
     private final Runnable sortChanged;
+    private final ColumnNeeds needs;
+    private final ShortCells sentences;
+    private final Map<String, Integer> laid = new LinkedHashMap<>();
     private TableLayout layout;
     private boolean applying;
 
@@ -30,16 +36,38 @@ final class TableColumns<T> {
         this.desk = desk;
         this.spec = spec;
         this.sortChanged = sortChanged;
+        this.needs = new ColumnNeeds(desk.theme());
+        this.sentences = ShortCells.on(table, desk.theme());
         this.layout =
                 desk.memory().recall(key()).map(TableLayout.first(spec)::with).orElse(TableLayout.first(spec));
         spec.columns().forEach(column -> natives.put(column.id(), make(column)));
         filler = new TableColumn(table, SWT.NONE); // takes the room that GTK would give to the last column
         filler.setResizable(false);
         apply();
+        table.addListener(SWT.Resize, event -> share());
     }
 
     TableLayout layout() {
         return layout;
+    }
+
+    /** Makes room for the words of the rows that are there now. */
+    void fit() {
+        applying = true;
+        needs.measure(table, indexed());
+        applying = false;
+        share();
+    }
+
+    /** Returns how many of the columns shown begin out of sight, at the right. */
+    int beyond() {
+        int used = 0;
+        int out = 0;
+        for (Column<T> column : shown()) {
+            used += laid.get(column.id());
+            out += used > table.getClientArea().width ? 1 : 0;
+        }
+        return out;
     }
 
     /** Returns the columns shown, from left to right. */
@@ -98,8 +126,13 @@ final class TableColumns<T> {
         natives.forEach((id, column) -> {
             boolean hidden = layout.hidden().contains(id);
             column.setResizable(!hidden);
-            column.setWidth(hidden ? 0 : desk.theme().px(layout.widths().get(id)));
+            if (hidden) {
+                laid.put(id, 0);
+                column.setWidth(0);
+            }
         });
+        share();
+        applying = true;
         int[] order = new int[natives.size() + 1];
         for (int i = 0; i < layout.order().size(); i++) {
             order[i] = table.indexOf(natives.get(layout.order().get(i)));
@@ -111,6 +144,48 @@ final class TableColumns<T> {
         table.setSortDirection(
                 layout.sort().map(sort -> sort.ascending() ? SWT.UP : SWT.DOWN).orElse(SWT.NONE));
         applying = false;
+    }
+
+    private void share() {
+        List<Column<T>> columns = shown();
+        int room = table.getClientArea().width;
+        List<Integer> widths =
+                new ArrayList<>(ColumnShares.of(columns.stream().map(this::wish).toList(), room));
+        int rest = room - widths.stream().mapToInt(Integer::intValue).sum();
+        if (rest > 0 && rest < desk.theme().px(NARROWEST)) {
+            // a column of so few pixels has no room for its own frame
+            widths.set(widths.size() - 1, widths.get(widths.size() - 1) + rest);
+            rest = 0;
+        }
+        sentences.are(needs.sentences(indexed()));
+        applying = true;
+        for (int i = 0; i < widths.size(); i++) {
+            TableColumn column = natives.get(columns.get(i).id());
+            laid.put(columns.get(i).id(), widths.get(i));
+            if (column.getWidth() != widths.get(i)) {
+                column.setWidth(widths.get(i));
+            }
+        }
+        filler.setWidth(Math.max(0, rest));
+        applying = false;
+    }
+
+    /** What a person has made wider or narrower stays so. */
+    private ColumnWish wish(Column<T> column) {
+        int width = layout.widths().get(column.id());
+        return width == column.width()
+                ? needs.wish(index(column), column)
+                : new ColumnWish(desk.theme().px(width), desk.theme().px(width));
+    }
+
+    private Map<Integer, Column<?>> indexed() {
+        Map<Integer, Column<?>> indexed = new LinkedHashMap<>();
+        shown().forEach(column -> indexed.put(index(column), column));
+        return indexed;
+    }
+
+    private int index(Column<T> column) {
+        return table.indexOf(natives.get(column.id()));
     }
 
     private void changedByHand() {
@@ -130,8 +205,7 @@ final class TableColumns<T> {
                 .toList();
         Map<String, Integer> widths = new LinkedHashMap<>(layout.widths());
         natives.forEach((id, column) -> {
-            if (!layout.hidden().contains(id)
-                    && column.getWidth() != desk.theme().px(layout.widths().get(id))) {
+            if (!layout.hidden().contains(id) && column.getWidth() != laid.get(id)) {
                 widths.put(
                         id,
                         Math.round(column.getWidth()

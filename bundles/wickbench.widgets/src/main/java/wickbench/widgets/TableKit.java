@@ -53,6 +53,11 @@ public final class TableKit<T> {
         return box;
     }
 
+    /** Tells whether a column holds sentences, which end behind a whole word where there is no room; a check of the words asks. */
+    public static boolean shortens(Table table, int column) {
+        return ShortCells.are(table, column);
+    }
+
     /** Reads all rows anew, from the first. */
     public void reload() {
         bar.say(WidgetWords.get("table.loading"));
@@ -78,11 +83,13 @@ public final class TableKit<T> {
     /** Shows a hidden column, or hides it; the last one shown stays. */
     public void toggleColumn(String column) {
         columns.toggle(column);
+        bar.beyond(columns.beyond());
     }
 
     /** Goes back to the first order, widths and columns. */
     public void resetLayout() {
         columns.reset();
+        bar.beyond(columns.beyond());
     }
 
     /** Returns the rows at hand, in order. */
@@ -166,6 +173,7 @@ public final class TableKit<T> {
 
     private void listen() {
         table.addListener(SWT.Selection, event -> selectionChanged());
+        table.addListener(SWT.Resize, event -> bar.beyond(columns.beyond()));
         table.addListener(SWT.DefaultSelection, event -> open());
         table.addListener(SWT.KeyDown, this::key);
     }
@@ -211,6 +219,10 @@ public final class TableKit<T> {
     }
 
     private void loaded() {
+        if (rows.window().rows().size() <= RowWindow.SLICE) {
+            columns.fit();
+        }
+        bar.beyond(columns.beyond());
         bar.count(rows.window().rows().size(), rows.count(), rows.window().skipped());
         none.say(rows.window().rows().isEmpty() ? whyNone() : "");
         loadListeners.forEach(Runnable::run);

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -128,6 +129,67 @@ class TableKitTest {
     }
 
     @Test
+    void makesRoomForItsWordsAndLeavesAloneWhatAPersonNarrowed() {
+        Column<Lot> wide = Column.of("wide", "A head much wider than its column", 40, lot -> "x");
+        Column<Lot> told = Column.of("told", "Told", 60, lot -> "what was told of the lot, at length");
+        TableKit<Lot> kit = open(List.of(wide, told), 3);
+        Table table = table(kit);
+        assertThat(table.getColumn(0).getWidth()).isGreaterThanOrEqualTo(packed(table, 0));
+        assertThat(table.getColumn(1).getWidth()).isGreaterThanOrEqualTo(packed(table, 1));
+        assertThat(ui.recall("table.lots")).as("nobody changed anything").isEmpty();
+        table.getColumn(1).setWidth(50);
+        ui.await(() -> ui.recall("table.lots").isPresent());
+        kit.reload();
+        ui.await(() -> kit.rows().size() == 3);
+        assertThat(table.getColumn(1).getWidth()).isEqualTo(50);
+    }
+
+    @Test
+    void saysHowManyColumnsStandOutOfSight() {
+        List<Column<Lot>> many = IntStream.range(0, 24)
+                .mapToObj(i -> Column.<Lot>of("c" + i, "Column " + i, 200, Lot::kit))
+                .toList();
+        TableKit<Lot> kit = open(many, 3);
+        Table table = table(kit);
+        int edge = 0;
+        int beyond = 0;
+        for (int i = 0; i < many.size(); i++) {
+            edge += table.getColumn(i).getWidth();
+            beyond += edge > table.getClientArea().width ? 1 : 0;
+        }
+        assertThat(beyond).isGreaterThan(1);
+        String said = "\u00b7 " + beyond + " more columns \u2192";
+        ui.await(() -> words(kit.control()).contains(said));
+    }
+
+    private static int packed(Table table, int column) {
+        int before = table.getColumn(column).getWidth();
+        table.getColumn(column).pack();
+        int packed = table.getColumn(column).getWidth();
+        table.getColumn(column).setWidth(before);
+        return packed;
+    }
+
+    private static List<String> words(Composite in) {
+        List<String> words = new ArrayList<>();
+        for (Control child : in.getChildren()) {
+            if (child instanceof Label label) {
+                words.add(label.getText());
+            } else if (child instanceof Composite box) {
+                words.addAll(words(box));
+            }
+        }
+        return words;
+    }
+
+    private TableKit<Lot> open(List<Column<Lot>> columns, int lots) {
+        TableKit<Lot> kit = make(columns, lots);
+        ui.open();
+        ui.await(() -> kit.rows().size() == lots);
+        return kit;
+    }
+
+    @Test
     void keepsTheSelectionOverAReload() {
         TableKit<Lot> kit = open(30);
         List<List<Lot>> heard = new ArrayList<>();
@@ -168,13 +230,17 @@ class TableKitTest {
     }
 
     private TableKit<Lot> make(int lots) {
+        return make(COLUMNS, lots);
+    }
+
+    private TableKit<Lot> make(List<Column<Lot>> columns, int lots) {
         List<Lot> rows = IntStream.range(0, lots)
                 .mapToObj(i -> new Lot(i, "kit " + i % 3))
                 .toList();
         return new TableKit<>(
                 ui.shell(),
                 ui,
-                new TableSpec<>("lots", "Lots", COLUMNS, RowSource.of(rows, COLUMNS), Optional.empty(), "No lot yet."));
+                new TableSpec<>("lots", "Lots", columns, RowSource.of(rows, columns), Optional.empty(), "No lot yet."));
     }
 
     private void scrollToEnd(TableKit<Lot> kit) {

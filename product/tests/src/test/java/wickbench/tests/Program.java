@@ -8,7 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Calls the built program as a process of its own, as a person would who stands in the temporary folder. */
-record Program(Path temporary) {
+record Program(Path product, Path temporary) {
+
+    Program(Path temporary) {
+        this(BuiltProduct.folder(), temporary);
+    }
 
     /** Calls it with a home below the temporary folder and waits for its answer. */
     Answer call(String... arguments) throws IOException, InterruptedException {
@@ -38,6 +42,7 @@ record Program(Path temporary) {
         var process = new ProcessBuilder(line).directory(temporary.toFile());
         process.environment().put("XDG_CACHE_HOME", temporary.resolve("caches").toString());
         process.environment().put("XDG_DATA_HOME", temporary.resolve("data").toString());
+        process.environment().put("WICKBENCH_OPTS", "-Dwickbench.product=" + product);
         process.environment().put("JAVA_HOME", System.getProperty("java.home"));
         return process;
     }

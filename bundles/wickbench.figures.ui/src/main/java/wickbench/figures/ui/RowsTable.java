@@ -32,9 +32,9 @@ final class RowsTable {
                 item.setText(i, row.get(members.get(i)).map(AnswerView::plain).orElse("–"));
             }
         });
-        for (TableColumn column : table.getColumns()) {
-            column.pack();
-        }
+        pack(table);
+        // what a column needs is told in full only once it is on the screen
+        table.getDisplay().asyncExec(() -> pack(table));
         GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false);
         data.heightHint = Math.min(theme.px(TALLEST), table.computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
         data.widthHint = theme.px(TALLEST);
@@ -42,6 +42,14 @@ final class RowsTable {
         table.addListener(SWT.KeyDown, event -> copy(event, theme, members, rows));
         if (rows.size() > MOST) {
             theme.controls().quiet(parent, FiguresUiWords.get("answer.first-rows", MOST, rows.size()));
+        }
+    }
+
+    private static void pack(Table table) {
+        if (!table.isDisposed()) {
+            for (TableColumn column : table.getColumns()) {
+                column.pack();
+            }
         }
     }
 

@@ -8,6 +8,7 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import wickbench.plant.changeover.Changeover;
 import wickbench.widgets.Mark;
+import wickbench.widgets.ShortWords;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
@@ -92,17 +93,9 @@ record MatrixPainter(Theme theme) {
     private void head(GC gc, String name, Rectangle box, boolean here) {
         gc.setFont(theme.font(here ? Type.STRONG : Type.BODY));
         gc.setForeground(theme.color(theme.palette().ink()));
-        String words = fitted(gc, name, box.width - theme.px(12));
+        // the whole of it stands in the explanation beside
+        String words = ShortWords.fitting(gc, name, box.width - theme.px(12));
         gc.drawText(words, box.x + theme.px(6), box.y + (box.height - gc.textExtent(words).y) / 2, true);
-    }
-
-    /** Cuts words that are too long for their room; the whole of them stands in the explanation beside. */
-    private static String fitted(GC gc, String words, int width) {
-        String cut = words;
-        while (cut.length() > 1 && gc.textExtent(cut).x > width) {
-            cut = cut.substring(0, cut.length() - 2).stripTrailing() + "\u2026";
-        }
-        return cut;
     }
 
     private void cell(GC gc, Changeover change, Rectangle box) {
@@ -115,7 +108,8 @@ record MatrixPainter(Theme theme) {
         gc.setFont(theme.font(Type.SMALL));
         gc.setForeground(theme.color(theme.tone(mark.meaning()).ink()));
         int start = box.x + theme.px(6) + size.width;
-        String words = fitted(gc, mark.word(), box.x + box.width - start - theme.px(2));
+        // the whole of it stands in the explanation beside
+        String words = ShortWords.fitting(gc, mark.word(), box.x + box.width - start - theme.px(2));
         gc.drawText(words, start, box.y + (box.height - gc.textExtent(words).y) / 2, true);
     }
 

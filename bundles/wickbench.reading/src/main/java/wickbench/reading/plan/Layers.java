@@ -62,7 +62,7 @@ final class Layers {
         }
         for (int strip = 0; strip < plan.open.length; strip++) {
             if (!passesOver(plan, strip)) {
-                keep(plan, plan.read(kinds, strip, goal.longer(plan)));
+                keep(plan, plan.read(kinds, strip));
             }
         }
     }
@@ -87,12 +87,7 @@ final class Layers {
             return;
         }
         plan.addWaits(kinds, before.allWaits);
-        if (!goal.hopes(plan)) {
-            return;
-        }
-        effort += plan.zone.size();
-        if (!deadEnds.is(plan, goal.longer(plan))) {
-            plan.addWaits(kinds, before.allWaits);
+        if (goal.hopes(plan) && !deadEnds.is(plan)) {
             effort += COMPARED * next.add(plan);
         }
     }

@@ -44,13 +44,8 @@ final class LeastTotal implements Goal {
     }
 
     @Override
-    public long longer(Partial plan) {
-        return Integer.MAX_VALUE;
-    }
-
-    @Override
     public long latestEnd() {
-        return have - jobs.unit;
+        return have - 1;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package wickbench.report.chart;
 
+import java.awt.Graphics2D;
 import java.text.DateFormat;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
@@ -28,6 +29,17 @@ record Axes(ScreenFonts fonts, ChartColors colors) {
 
     /** Names are left out only where they overlap; with this on both sides those that stay can be told apart. */
     private static final String ROOM = "  ";
+
+    /** About as much of a chart's height as its field has, with a legend below. */
+    private static final double FIELD = 0.6;
+
+    /** Makes the one at the left, whose title is written upwards, smaller where it would be cut off. */
+    ValueAxis upright(Axis axis, Span span, Graphics2D canvas, double height) {
+        ValueAxis made = axis(axis, span);
+        double needed = canvas.getFontMetrics(made.getLabelFont()).stringWidth(made.getLabel());
+        made.setLabelFont(fonts.plain(Math.min(SIZE, SIZE * FIELD * height / Math.max(1, needed))));
+        return made;
+    }
 
     ValueAxis axis(Axis axis, Span span) {
         Visible visible = fonts.visible();

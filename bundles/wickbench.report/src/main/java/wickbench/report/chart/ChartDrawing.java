@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
@@ -53,7 +54,12 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel
     public ChartPlot draw(
             Graphics2D canvas, Rectangle2D area, Chart chart, PreparedChart prepared, ChartWindow window, int columns) {
         ChartColors colors = ChartColors.of(dark);
-        JFreeChart drawn = chart(chart, plot(chart, prepared, window, colors, columns), colors);
+        Axes axes = new Axes(fonts, colors);
+        ValueAxis left = axes.upright(chart.y(), window.y(), canvas, area.getHeight());
+        XYPlot plot = plot(chart, prepared, window, colors, columns);
+        plot.setDomainAxis(axes.axis(chart.x(), window.x()));
+        plot.setRangeAxis(left);
+        JFreeChart drawn = chart(chart, plot, colors);
         ChartRenderingInfo info = new ChartRenderingInfo(null);
         drawn.draw(canvas, area, info);
         Rectangle2D field = info.getPlotInfo().getDataArea();
@@ -94,10 +100,7 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel
     }
 
     private XYPlot plot(Chart chart, PreparedChart prepared, ChartWindow window, ChartColors colors, int columns) {
-        Axes axes = new Axes(fonts, colors);
         XYPlot plot = new XYPlot();
-        plot.setDomainAxis(axes.axis(chart.x(), window.x()));
-        plot.setRangeAxis(axes.axis(chart.y(), window.y()));
         plot.setBackgroundPaint(colors.ground());
         plot.setOutlinePaint(colors.quiet());
         plot.setDomainGridlinePaint(colors.grid());
@@ -120,8 +123,7 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel
             plot.setRenderer(i, renderer);
         }
         chart.bands().forEach(band -> plot.addRangeMarker(shade(band, colors), Layer.BACKGROUND));
-        chart.limits()
-                .forEach(limit -> plot.addRangeMarker(limit(limit, names.onRight(limit), colors), Layer.FOREGROUND));
+        chart.limits().forEach(limit -> plot.addRangeMarker(limit(limit, names, colors), Layer.FOREGROUND));
         return plot;
     }
 
@@ -146,14 +148,20 @@ public record ChartDrawing(ScreenFonts fonts, boolean dark, OptionalDouble pixel
         return renderer;
     }
 
-    private ValueMarker limit(Chart.Limit limit, boolean right, ChartColors colors) {
+    private ValueMarker limit(Chart.Limit limit, LimitNames names, ChartColors colors) {
+        boolean right = names.onRight(limit);
         ValueMarker marker = new ValueMarker(limit.y(), colors.ink(), LIMIT);
         marker.setLabel(fonts.visible().atMost(limit.name(), LONGEST_NAME));
         marker.setLabelFont(fonts.bold(WORDS - 1));
         marker.setLabelPaint(colors.ink());
         marker.setLabelBackgroundColor(translucent(colors.ground()));
-        marker.setLabelAnchor(right ? RectangleAnchor.TOP_RIGHT : RectangleAnchor.TOP_LEFT);
-        marker.setLabelTextAnchor(right ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
+        if (names.below(limit)) {
+            marker.setLabelAnchor(right ? RectangleAnchor.BOTTOM_RIGHT : RectangleAnchor.BOTTOM_LEFT);
+            marker.setLabelTextAnchor(right ? TextAnchor.TOP_RIGHT : TextAnchor.TOP_LEFT);
+        } else {
+            marker.setLabelAnchor(right ? RectangleAnchor.TOP_RIGHT : RectangleAnchor.TOP_LEFT);
+            marker.setLabelTextAnchor(right ? TextAnchor.BOTTOM_RIGHT : TextAnchor.BOTTOM_LEFT);
+        }
         marker.setLabelOffset(new RectangleInsets(2, 4, 2, 4));
         return marker;
     }
