@@ -33,8 +33,8 @@ final class CellBars {
             int y = cell.y + (cell.height - height) / 2;
             event.gc.setBackground(theme.color(theme.palette().edge()));
             event.gc.fillRectangle(x, y, whole, height);
-            event.gc.setBackground(theme.color(theme.tone(bar.meaning()).mark()));
-            event.gc.fillRectangle(x, y, (int) Math.round(whole * bar.share()), height);
+            int filled = (int) Math.round(whole * bar.share());
+            MeaningBar.paint(event.gc, theme, bar.meaning(), new Rectangle(x, y, filled, height));
         }
     }
 }

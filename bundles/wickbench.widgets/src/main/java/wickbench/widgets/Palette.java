@@ -86,7 +86,7 @@ public record Palette(
                 rgb(0x2C353F),
                 rgb(0x3A4550),
                 rgb(0xE8EDF2),
-                rgb(0xA9B5C1),
+                rgb(0xADB8C4),
                 rgb(0x6FC0EE),
                 rgb(0x0B1218),
                 rgb(0x274A63),

@@ -11,12 +11,13 @@ import wickbench.api.method.Seen;
 
 /** Paints a strip; lengths are design pixels. The strip itself is the same in light and dark, as the real one is. */
 final class StripPainter {
-    private static final RGB HOUSING = new RGB(0xFA, 0xFB, 0xFC);
-    private static final RGB RIM = new RGB(0x8C, 0x98, 0xA4);
-    private static final RGB MEMBRANE = new RGB(0xFF, 0xFF, 0xFF);
+    // the same by day and by night: a strip is white
+    static final RGB HOUSING = new RGB(0xFA, 0xFB, 0xFC);
+    static final RGB RIM = new RGB(0x82, 0x8E, 0x9A);
+    static final RGB MEMBRANE = new RGB(0xFF, 0xFF, 0xFF);
     private static final RGB WELL = new RGB(0xDF, 0xE5, 0xEA);
-    private static final RGB DYE = new RGB(0x8E, 0x1F, 0x4F);
-    private static final RGB GHOST = new RGB(0x9A, 0xA5, 0xB0);
+    static final RGB DYE = new RGB(0x8E, 0x1F, 0x4F);
+    static final RGB GHOST = new RGB(0x6B, 0x77, 0x82);
 
     private final GC gc;
     private final Theme theme;

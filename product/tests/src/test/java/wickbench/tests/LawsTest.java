@@ -173,6 +173,18 @@ class LawsTest {
         hold(noClasses().should().haveNameMatching(".*(Impl|Manager|Helper|Utils?)"), "such a name says nothing");
     }
 
+    /** What it would break is in {@code PaletteTest}: only the inks are held against the grounds. */
+    @Test
+    void colours_of_meanings_are_filled_by_widgets_only() {
+        hold(
+                noClasses()
+                        .that(resideInAPackage("wickbench.."))
+                        .and(not(resideInAPackage("wickbench.widgets..")))
+                        .should()
+                        .callMethod("wickbench.widgets.Tone", "mark"),
+                "the published colours alone do not all stand out; widgets outline them in ink");
+    }
+
     private static void hold(ArchRule law, String reason) {
         law.because(reason).check(HOUSE);
     }

@@ -136,16 +136,16 @@ final class RunGantt extends Canvas {
         if (!strip.running()) {
             block(gc, scale, strip.dipStart(), strip.started(), top, height);
         }
-        gc.setBackground(theme.color(theme.tone(Meaning.NEUTRAL).mark()));
+        gc.setBackground(theme.color(theme.tone(Meaning.NEUTRAL).ink()));
         int middle = top + height / 2;
         int from = scale.x(strip.started());
         gc.fillRectangle(from, middle - theme.px(1), Math.max(1, scale.x(strip.opens()) - from), theme.px(3));
         Rectangle window = span(scale, strip.opens(), strip.closes(), top, height);
         gc.setBackground(theme.color(theme.tone(Meaning.CALM).wash()));
         gc.fillRectangle(window);
-        gc.setForeground(theme.color(theme.tone(Meaning.CALM).mark()));
+        gc.setForeground(theme.color(theme.tone(Meaning.CALM).ink()));
         gc.drawRectangle(window.x, window.y, window.width, window.height - 1);
-        gc.setBackground(theme.color(theme.tone(Meaning.CALM).mark()));
+        gc.setBackground(theme.color(theme.tone(Meaning.CALM).ink()));
         gc.fillRectangle(span(scale, strip.readStart(), strip.readEnd(), top, height));
     }
 
@@ -162,7 +162,7 @@ final class RunGantt extends Canvas {
     private void nowLine(GC gc, Scale scale, int rows) {
         Duration at = now.orElseThrow().after(planned.orElseThrow().at()).span();
         if (at.compareTo(scale.to()) <= 0 && !at.isNegative()) {
-            gc.setForeground(theme.color(theme.tone(Meaning.ALARM).mark()));
+            gc.setForeground(theme.color(theme.tone(Meaning.ALARM).ink()));
             gc.setLineWidth(theme.px(2));
             gc.drawLine(scale.x(at), theme.px(HEAD - 8), scale.x(at), theme.px(HEAD + ROW * rows));
             gc.setLineWidth(1);
@@ -175,15 +175,18 @@ final class RunGantt extends Canvas {
         int side = theme.px(12);
         int x = theme.px(LEFT);
         x = key(gc, x, y, "gantt.hands", theme.palette().accent(), side);
-        x = key(gc, x, y, "gantt.develops", theme.tone(Meaning.NEUTRAL).mark(), theme.px(3));
+        x = key(gc, x, y, "gantt.develops", theme.tone(Meaning.NEUTRAL).ink(), theme.px(3));
         x = key(gc, x, y, "gantt.window", theme.tone(Meaning.CALM).wash(), side);
-        key(gc, x, y, "gantt.look", theme.tone(Meaning.CALM).mark(), side);
+        key(gc, x, y, "gantt.look", theme.tone(Meaning.CALM).ink(), side);
     }
 
     private int key(GC gc, int x, int y, String word, org.eclipse.swt.graphics.RGB color, int height) {
         int side = theme.px(12);
         gc.setBackground(theme.color(color));
         gc.fillRectangle(x, y + (side - height) / 2, theme.px(18), height);
+        if (height == side) {
+            gc.drawRectangle(x, y, theme.px(18) - 1, side - 1);
+        }
         String words = FlowWords.get(word);
         gc.drawText(words, x + theme.px(24), y + (side - gc.textExtent(words).y) / 2, true);
         return x + theme.px(24 + 20) + gc.textExtent(words).x;

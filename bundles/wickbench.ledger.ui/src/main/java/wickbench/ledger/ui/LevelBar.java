@@ -12,9 +12,9 @@ import wickbench.api.reading.Level;
 import wickbench.api.words.Decimals;
 import wickbench.reading.OutcomeWords;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.MeaningBar;
 import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
-import wickbench.widgets.Tone;
 import wickbench.widgets.Type;
 
 /** Where the amount may lie, as a bar from nothing upwards; an open end has an arrow. The ends are not to one scale. */
@@ -55,16 +55,16 @@ final class LevelBar extends Canvas {
         boolean open = level.high().isEmpty();
         int from = open && level.low().isPresent() ? end : 0;
         int to = open ? bar.width : end;
-        Tone tone = theme.tone(open ? Meaning.ALARM : Meaning.CALM);
-        gc.setBackground(theme.color(tone.mark()));
-        gc.fillRectangle(from, bar.y, to - from - (open ? bar.height : 0), bar.height);
-        if (open) {
-            gc.fillPolygon(
-                    new int[] {to - bar.height, bar.y, to, bar.y + bar.height / 2, to - bar.height, bar.y + bar.height
-                    });
-        }
         gc.setForeground(theme.color(theme.palette().edge()));
         gc.drawRectangle(bar);
+        int low = bar.y + bar.height;
+        if (open) {
+            int neck = to - bar.height;
+            int tip = bar.y + bar.height / 2;
+            MeaningBar.paint(gc, theme, Meaning.ALARM, from, bar.y, neck, bar.y, to, tip, neck, low, from, low);
+        } else {
+            MeaningBar.paint(gc, theme, Meaning.CALM, from, bar.y, to, bar.y, to, low, from, low);
+        }
         ends(gc, bar, end);
     }
 

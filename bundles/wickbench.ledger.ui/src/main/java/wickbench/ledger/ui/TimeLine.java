@@ -72,7 +72,7 @@ final class TimeLine extends Canvas {
         int to = x(bar, band.to());
         gc.setBackground(theme.color(theme.tone(band.meaning()).wash()));
         gc.fillRectangle(from, bar.y, to - from, bar.height);
-        gc.setForeground(theme.color(theme.tone(band.meaning()).mark()));
+        gc.setForeground(theme.color(theme.tone(band.meaning()).ink()));
         gc.drawLine(to, bar.y, to, bar.y + bar.height);
         gc.setForeground(theme.color(theme.tone(band.meaning()).ink()));
         Point size = gc.textExtent(band.words());

@@ -4,11 +4,13 @@ import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.plant.changeover.Changeover;
 import wickbench.plant.terms.PlantTerms;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.MeaningBar;
 import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
@@ -112,8 +114,7 @@ final class OrderBars extends Canvas {
 
     private void fill(GC gc, Meaning meaning, int x, int y, int width) {
         if (width > 0) {
-            gc.setBackground(theme.color(theme.tone(meaning).mark()));
-            gc.fillRectangle(x, y + theme.px(8), Math.max(1, width), theme.px(BAR));
+            MeaningBar.paint(gc, theme, meaning, new Rectangle(x, y + theme.px(8), width, theme.px(BAR)));
         }
     }
 
@@ -121,8 +122,7 @@ final class OrderBars extends Canvas {
         gc.setFont(theme.font(Type.SMALL));
         int x = theme.px(LEFT);
         for (Meaning meaning : List.of(Meaning.NEUTRAL, Meaning.NOTICE)) {
-            gc.setBackground(theme.color(theme.tone(meaning).mark()));
-            gc.fillRectangle(x, y + theme.px(6), theme.px(12), theme.px(12));
+            MeaningBar.paint(gc, theme, meaning, new Rectangle(x, y + theme.px(6), theme.px(12), theme.px(12)));
             gc.setForeground(theme.color(theme.palette().quiet()));
             String words = PlantUiWords.get(meaning == Meaning.NEUTRAL ? "bars.clean" : "bars.tests");
             gc.drawText(words, x + theme.px(18), y + theme.px(3), true);

@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import wickbench.ledger.trend.Trending.Rank;
 import wickbench.widgets.Fit;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.MeaningBar;
 import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
@@ -47,7 +48,7 @@ record RankBars(Theme theme) {
     private void paint(GC gc, Rectangle area, double part) {
         gc.setBackground(theme.color(theme.palette().stripe()));
         gc.fillRectangle(area);
-        gc.setBackground(theme.color(theme.tone(Meaning.ALARM).mark()));
-        gc.fillRectangle(0, 0, (int) Math.round(area.width * part), area.height);
+        int filled = (int) Math.round(area.width * part);
+        MeaningBar.paint(gc, theme, Meaning.ALARM, new Rectangle(0, 0, filled, area.height));
     }
 }
