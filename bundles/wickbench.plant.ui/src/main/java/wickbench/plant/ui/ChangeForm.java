@@ -32,8 +32,7 @@ final class ChangeForm {
         to = form.choice("change.to", List.of());
         at = form.text(
                 "change.at",
-                new SiteTimes(stand.doors().book().zone())
-                        .minute(stand.doors().book().now()));
+                new SiteTimes(stand.may().zone()).minute(stand.doors().book().now()));
         line.control().addListener(SWT.Selection, event -> offer());
         offer();
         form.act(
@@ -81,7 +80,7 @@ final class ChangeForm {
     private Optional<Work<Boolean>> collect() {
         Optional<Product> before = chosen(from);
         Optional<Product> after = chosen(to);
-        Optional<Instant> when = Typed.time(at, stand.doors().book().zone());
+        Optional<Instant> when = Typed.time(at, stand.may().zone());
         if (before.isEmpty() || after.isEmpty() || when.isEmpty()) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package wickbench.plant.ui;
 
+import java.time.ZoneId;
 import java.util.Optional;
 import wickbench.api.attachment.Attachments;
 import wickbench.api.authority.Act;
@@ -27,8 +28,9 @@ record PlantDoors(
      *
      * @param name as it stands on a sheet to sign
      * @param keyed whether they have a passphrase to sign with
+     * @param zone of the site, in which they type times
      */
-    record May(Optional<PersonId> actor, String name, boolean keyed, Permission permission) {}
+    record May(Optional<PersonId> actor, String name, boolean keyed, Permission permission, ZoneId zone) {}
 
     May may(Optional<PersonId> actor, Act act) {
         boolean keyed =
@@ -41,6 +43,6 @@ record PlantDoors(
                 && said instanceof Permission.Denied denied
                 && denied.code().equals("sign-in.needed");
         String name = actor.flatMap(people::find).map(Person::display).orElse("");
-        return new May(actor, name, keyed, onlyUnproved ? new Permission.Allowed() : said);
+        return new May(actor, name, keyed, onlyUnproved ? new Permission.Allowed() : said, book.zone());
     }
 }
