@@ -21,6 +21,7 @@ import wickbench.widgets.Fit;
 import wickbench.widgets.Form;
 import wickbench.widgets.Job;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.Names;
 import wickbench.widgets.Note;
 import wickbench.widgets.Type;
 import wickbench.widgets.Work;
@@ -97,16 +98,20 @@ public final class ActForm {
 
     private <C extends Control> Field<C> kept(Field<C> field) {
         first = first.or(() -> Optional.of(field.control()));
-        field.control().addListener(SWT.Traverse, event -> {
+        escapes(field.control());
+        if (field.control() instanceof Text text) {
+            text.addListener(SWT.DefaultSelection, event -> press());
+        }
+        return field;
+    }
+
+    private void escapes(Control control) {
+        control.addListener(SWT.Traverse, event -> {
             if (event.detail == SWT.TRAVERSE_ESCAPE) {
                 event.doit = false;
                 context.update(leave);
             }
         });
-        if (field.control() instanceof Text text) {
-            text.addListener(SWT.DefaultSelection, event -> press());
-        }
-        return field;
     }
 
     /** Says something that is to be minded. */
@@ -140,10 +145,14 @@ public final class ActForm {
         Controls controls = context.theme().controls();
         Composite row = controls.row(card);
         button = controls.mainButton(row, words.get(key), press);
-        controls.button(row, ShellWords.get("form.leave"), () -> {
+        Button undone = controls.button(row, ShellWords.get("form.leave"), () -> {
             running.ifPresent(Job::cancel);
             leave.run();
         });
+        Names.keys(undone, ShellWords.get("form.leave.key"));
+        undone.setToolTipText(ShellWords.get("form.leave.key"));
+        escapes(button);
+        escapes(undone);
         said = controls.text(card, Type.BODY, "");
         say("");
         if (may instanceof Permission.Denied denied) {

@@ -7,9 +7,11 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Tone;
 import wickbench.widgets.Type;
@@ -19,6 +21,7 @@ final class AlarmBar {
     private final Composite row;
     private final GridData place = new GridData(SWT.FILL, SWT.FILL, true, false);
     private final Label words;
+    private final Button copy;
     private String details = "";
 
     /** What is said, and everything that is known of it. */
@@ -35,8 +38,10 @@ final class AlarmBar {
         row.setLayoutData(place);
         words = theme.controls().text(row, Type.BODY, "");
         words.setForeground(theme.color(tone.ink()));
-        theme.controls().button(row, ShellWords.get("alarm.copy"), this::copy);
-        theme.controls().button(row, ShellWords.get("alarm.dismiss"), () -> visible(false));
+        copy = theme.controls().button(row, ShellWords.get("alarm.copy"), this::copy);
+        Button dismiss = theme.controls().button(row, ShellWords.get("alarm.dismiss"), () -> visible(false));
+        Names.keys(copy, ShellWords.get("keys.everywhere.alarm.key"));
+        Names.keys(dismiss, ShellWords.get("keys.everywhere.alarm.key"));
         visible(false);
     }
 
@@ -44,6 +49,11 @@ final class AlarmBar {
         words.setText(text);
         details = all;
         visible(true);
+    }
+
+    /** Puts the focus on its first button; tells whether it is there. */
+    boolean focus() {
+        return row.getVisible() && copy.setFocus();
     }
 
     /** Returns what it says; empty while it is not there. */

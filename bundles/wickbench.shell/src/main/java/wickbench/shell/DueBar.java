@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Layout;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 
 /** What is due, the most urgent first, as much of it as fits whole; the rest in a menu. */
@@ -31,6 +32,7 @@ final class DueBar {
         data.widthHint = 0;
         box.setLayoutData(data);
         more = theme.controls().button(box, "", this::others);
+        Names.keys(more, ShellWords.get("keys.everywhere.due.key"));
         box.setLayout(new Row());
     }
 

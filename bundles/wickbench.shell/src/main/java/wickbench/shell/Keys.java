@@ -1,11 +1,16 @@
 package wickbench.shell;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.Shell;
 
-/** The keys that work everywhere in the window. */
+/**
+ * The keys that work everywhere in the window, and in no sheet over it.
+ *
+ * <p>Alt with a letter is left to the buttons of the page: there are more places and buttons than letters, so places take Shift too.
+ */
 final class Keys implements Listener {
     /** Places beyond the ninth have no digit. */
     static final int DIGITS = 9;
@@ -31,25 +36,41 @@ final class Keys implements Listener {
         void focusRail();
 
         void focusDue();
+
+        void focusAlarm();
+
+        void cancelWork();
+
+        void choosePerson();
+
+        void chooseView();
     }
 
+    private final Shell window;
     private final Acts acts;
 
-    private Keys(Acts acts) {
+    private Keys(Shell window, Acts acts) {
+        this.window = window;
         this.acts = acts;
     }
 
     /** Listens until the display is gone. */
-    static void listen(Display display, Acts acts) {
-        display.addFilter(SWT.KeyDown, new Keys(acts));
+    static void listen(Shell window, Acts acts) {
+        window.getDisplay().addFilter(SWT.KeyDown, new Keys(window, acts));
     }
 
     @Override
     public void handleEvent(Event event) {
+        if (event.widget instanceof Control at && at.getShell() == window) {
+            press(event);
+        }
+    }
+
+    private void press(Event event) {
         boolean taken = switch (event.stateMask & SWT.MODIFIER_MASK) {
             case SWT.CTRL -> control(event);
             case SWT.CTRL | SWT.SHIFT -> controlShift(event);
-            case SWT.ALT -> Character.isLetter(event.keyCode) && acts.goTo((char) event.keyCode);
+            case SWT.ALT | SWT.SHIFT -> Character.isLetter(event.keyCode) && acts.goTo((char) event.keyCode);
             case SWT.SHIFT -> shift(event);
             case SWT.NONE -> plain(event);
             default -> false;
@@ -69,6 +90,8 @@ final class Keys implements Listener {
             case '+', '=', SWT.KEYPAD_ADD -> acts.resize(1);
             case '-', SWT.KEYPAD_SUBTRACT -> acts.resize(-1);
             case '0' -> acts.resizeBack();
+            case SWT.F10 -> acts.chooseView();
+            case SWT.F6 -> acts.focusAlarm();
             default -> {
                 return false;
             }
@@ -91,6 +114,7 @@ final class Keys implements Listener {
         switch (event.keyCode) {
             case SWT.F1 -> acts.openGuide();
             case SWT.F6 -> acts.focusDue();
+            case SWT.ESC -> acts.cancelWork();
             default -> {
                 return false;
             }
@@ -102,6 +126,7 @@ final class Keys implements Listener {
         switch (event.keyCode) {
             case SWT.F1 -> acts.showKeys();
             case SWT.F6 -> acts.focusRail();
+            case SWT.F10 -> acts.choosePerson();
             default -> {
                 return false;
             }

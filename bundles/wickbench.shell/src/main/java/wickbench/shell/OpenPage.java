@@ -100,6 +100,11 @@ final class OpenPage implements PageContext {
         return failure;
     }
 
+    /** Returns the keys of the page as it stands. */
+    List<KeyHint> keys() {
+        return new PageKeyList(box, part.map(PagePart::keys).orElse(List.of())).all();
+    }
+
     /** Tells whether something is under way. */
     boolean busy() {
         return !jobs.idle();

@@ -1,5 +1,6 @@
 package wickbench.shell;
 
+import java.util.List;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ConsumerType;
 
@@ -23,6 +24,11 @@ public interface PagePart {
      * and leaves what is chosen or half typed alone.
      */
     default void newsCame() {}
+
+    /** Returns the keys that stand on no button of what is shown now; the sheet of keys tells them with the buttons' letters. */
+    default List<KeyHint> keys() {
+        return List.of();
+    }
 
     /**
      * Returns what must survive when the page is made anew in another theme or text size, such as a half-filled form.

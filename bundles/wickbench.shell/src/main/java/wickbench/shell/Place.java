@@ -1,5 +1,7 @@
 package wickbench.shell;
 
+import java.util.Optional;
+
 /**
  * A page with what its service says of it.
  *
@@ -15,6 +17,15 @@ record Place(String id, int rank, OfferedPage offered) implements Comparable<Pla
 
     Page page() {
         return offered.page();
+    }
+
+    /** Returns the letter that goes to it, in lower case, if its title marks one. */
+    Optional<Character> letter() {
+        String title = page().title();
+        int at = title.indexOf('&');
+        return at >= 0 && at + 1 < title.length()
+                ? Optional.of(Character.toLowerCase(title.charAt(at + 1)))
+                : Optional.empty();
     }
 
     /** Returns the title without its key mark. */

@@ -2,8 +2,6 @@ package wickbench.shell;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
-import org.eclipse.swt.accessibility.AccessibleControlAdapter;
-import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -31,12 +29,7 @@ final class ProgressLine extends Canvas {
                 () -> steps.total() > 0
                         ? ShellWords.get("status.percent", steps.done() * 100 / steps.total())
                         : ShellWords.get("status.working"));
-        getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
-            @Override
-            public void getRole(AccessibleControlEvent event) {
-                event.detail = ACC.ROLE_PROGRESSBAR;
-            }
-        });
+        Names.role(this, ACC.ROLE_PROGRESSBAR);
     }
 
     void show(RunningJob.Steps now) {

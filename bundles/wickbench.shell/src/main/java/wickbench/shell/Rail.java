@@ -43,6 +43,7 @@ final class Rail {
             item.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, true, false));
             item.onPress(() -> go.accept(place.id()));
             item.onStep(by -> step(item, by));
+            item.addListener(SWT.FocusIn, event -> stop(item));
             items.add(item);
         }
         mark(current);
@@ -51,6 +52,12 @@ final class Rail {
 
     void mark(Optional<String> current) {
         items.forEach(item -> item.current(current.equals(Optional.of(item.id()))));
+        items.stream().filter(RailItem::current).findFirst().ifPresent(this::stop);
+    }
+
+    /** Lets Tab stop once at the rail, not at each of its places. */
+    private void stop(RailItem item) {
+        column.setTabList(new Control[] {item});
     }
 
     /** Puts the focus on the current place. */

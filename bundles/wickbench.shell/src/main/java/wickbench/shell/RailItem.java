@@ -1,6 +1,8 @@
 package wickbench.shell;
 
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleControlAdapter;
@@ -34,7 +36,8 @@ final class RailItem extends Canvas {
         this.theme = theme;
         this.place = place;
         setBackground(parent.getBackground());
-        setToolTipText(number <= Keys.DIGITS ? ShellWords.get("rail.tip", place.name(), number) : place.name());
+        String keys = keys(number);
+        setToolTipText(keys.isEmpty() ? place.name() : ShellWords.get("rail.tip", place.name(), keys));
         addListener(SWT.Paint, event -> paint(event.gc));
         addListener(SWT.MouseDown, event -> press.run());
         addListener(SWT.MouseEnter, event -> hot(true));
@@ -48,6 +51,7 @@ final class RailItem extends Canvas {
                         && event.detail != SWT.TRAVERSE_ARROW_PREVIOUS
                         && event.detail != SWT.TRAVERSE_RETURN);
         Names.give(this, place::name);
+        Names.keys(this, keys);
         getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
             @Override
             public void getRole(AccessibleControlEvent event) {
@@ -59,6 +63,17 @@ final class RailItem extends Canvas {
                 event.detail = ACC.STATE_FOCUSABLE | (current ? ACC.STATE_SELECTED : 0);
             }
         });
+    }
+
+    /** Returns the keys that go there, such as {@code Ctrl+1, Alt+Shift+B}. */
+    private String keys(int number) {
+        Stream<String> digit = number <= Keys.DIGITS ? Stream.of(ShellWords.get("rail.digit", number)) : Stream.of();
+        Stream<String> letter = place
+                .letter()
+                .map(Character::toUpperCase)
+                .map(mark -> ShellWords.get("rail.letter", mark.toString()))
+                .stream();
+        return Stream.concat(digit, letter).collect(Collectors.joining(", "));
     }
 
     String id() {

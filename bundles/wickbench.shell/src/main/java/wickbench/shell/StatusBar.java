@@ -8,6 +8,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import wickbench.widgets.Controls;
+import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
@@ -50,6 +51,8 @@ final class StatusBar {
         line = new ProgressLine(work, theme);
         Button cancel = controls.button(work, ShellWords.get("status.cancel"), this::cancel);
         cancel.setFont(theme.font(Type.SMALL));
+        Names.keys(cancel, ShellWords.get("keys.everywhere.cancel.key"));
+        cancel.setToolTipText(ShellWords.get("keys.everywhere.cancel.key"));
         GridData low = new GridData(SWT.END, SWT.CENTER, false, false);
         low.heightHint = theme.px(BUTTON_HEIGHT);
         cancel.setLayoutData(low);
@@ -65,7 +68,8 @@ final class StatusBar {
         return said.getText();
     }
 
-    private void cancel() {
+    /** Cancels the work that is told of. */
+    void cancel() {
         seen.ifPresent(RunningJob::cancel);
     }
 

@@ -12,6 +12,7 @@ import wickbench.widgets.Badge;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.Names;
 import wickbench.widgets.Shape;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
@@ -47,6 +48,10 @@ final class TopBar {
         due = new DueBar(row, theme);
         person = middle(controls.button(row, ShellWords.get("person.nobody"), choosePerson));
         view = middle(controls.button(row, ShellWords.get("view.menu"), chooseView));
+        Names.keys(person, ShellWords.get("keys.everywhere.person.key"));
+        Names.keys(view, ShellWords.get("keys.everywhere.view.key"));
+        person.setToolTipText(ShellWords.get("keys.everywhere.person.key"));
+        view.setToolTipText(ShellWords.get("keys.everywhere.view.key"));
     }
 
     Button person() {

@@ -140,6 +140,11 @@ final class Window implements OpenPage.Surroundings {
         parts.alarm().show(text, details);
     }
 
+    /** Puts the focus on what broke; tells whether anything did. */
+    boolean focusAlarm() {
+        return parts.alarm().focus();
+    }
+
     /** Forgets the layout and starts over with the first one. */
     void resetLayout() {
         resetLayout.run();

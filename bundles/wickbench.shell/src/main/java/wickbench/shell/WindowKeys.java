@@ -2,6 +2,9 @@ package wickbench.shell;
 
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Event;
 
 /** What the keys of the window do in it. */
 record WindowKeys(Window window) implements Keys.Acts {
@@ -17,7 +20,7 @@ record WindowKeys(Window window) implements Keys.Acts {
     @Override
     public boolean goTo(char letter) {
         Optional<Place> place = window.places().stream()
-                .filter(candidate -> mark(candidate.page().title()) == Character.toLowerCase(letter))
+                .filter(candidate -> candidate.letter().equals(Optional.of(Character.toLowerCase(letter))))
                 .findFirst();
         place.ifPresent(there -> window.show(there.id(), Optional.empty()));
         return place.isPresent();
@@ -60,13 +63,39 @@ record WindowKeys(Window window) implements Keys.Acts {
         }
     }
 
+    @Override
+    public void focusAlarm() {
+        if (!window.focusAlarm()) {
+            window.say(ShellWords.get("alarm.none"));
+        }
+    }
+
+    @Override
+    public void cancelWork() {
+        window.status().cancel();
+    }
+
+    @Override
+    public void choosePerson() {
+        press(window.top().person());
+    }
+
+    @Override
+    public void chooseView() {
+        press(window.top().view());
+    }
+
+    private static void press(Button button) {
+        button.getDisplay().asyncExec(() -> {
+            if (!button.isDisposed()) {
+                button.setFocus();
+                button.notifyListeners(SWT.Selection, new Event());
+            }
+        });
+    }
+
     /** The control that had the key is thrown away by new looks, so they wait until it is done with the key. */
     private void look(Looks next) {
         window.shell().getDisplay().asyncExec(() -> window.look(next));
-    }
-
-    private static char mark(String title) {
-        int at = title.indexOf('&');
-        return at >= 0 && at + 1 < title.length() ? Character.toLowerCase(title.charAt(at + 1)) : 0;
     }
 }

@@ -33,7 +33,7 @@ final class OpenDesk implements AutoCloseable {
                 Optional.empty());
         window = new Window(shell, supplies, Looks.FIRST, () -> {});
         display.setRuntimeExceptionHandler(window::broken);
-        Keys.listen(display, new WindowKeys(window));
+        Keys.listen(shell, new WindowKeys(window));
         shell.setSize(1200, 800);
         shell.open();
         shell.forceActive();

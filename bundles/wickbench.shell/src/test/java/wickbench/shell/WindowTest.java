@@ -11,6 +11,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
@@ -42,6 +43,10 @@ class WindowTest {
             desk.press('2', SWT.CTRL);
             assertThat(desk.front().id()).isEqualTo("ledger");
             desk.press('b', SWT.ALT);
+            assertThat(desk.front().id())
+                    .as("a letter with Alt alone is a button's")
+                    .isEqualTo("ledger");
+            desk.press('b', SWT.ALT | SWT.SHIFT);
             assertThat(desk.front().id()).isEqualTo("bench");
             desk.press('9', SWT.CTRL);
             assertThat(desk.front().id()).isEqualTo("bench");
@@ -193,6 +198,49 @@ class WindowTest {
     }
 
     @Test
+    void itsSheetOfKeysTellsThoseOfThePageInFront() {
+        PlainPage bench = new PlainPage("&Bench", (label, context) -> {
+            context.theme().controls().button(label.getParent(), "&Plan F5", () -> {});
+            context.theme().controls().button(label.getParent(), "Sa&ve \u2026", () -> {});
+            context.theme().controls().button(label.getParent(), "No letter", () -> {});
+        });
+        try (OpenDesk desk = new OpenDesk(places(bench, new PlainPage("&Ledger")))) {
+            assertThat(desk.front().keys())
+                    .containsExactly(new KeyHint("Alt+P  F5", "Plan"), new KeyHint("Alt+V", "Save \u2026"));
+        }
+    }
+
+    @Test
+    void leavesTheKeysOfASheetToTheSheet() {
+        try (OpenDesk desk = new OpenDesk(places(new PlainPage("&Bench"), new PlainPage("&Ledger")))) {
+            Shell sheet = KeysSheet.open(desk.window());
+            Event event = new Event();
+            event.keyCode = '2';
+            event.character = '2';
+            event.stateMask = SWT.CTRL;
+            sheet.notifyListeners(SWT.KeyDown, event);
+            desk.settle();
+            assertThat(desk.front().id()).isEqualTo("bench");
+        }
+    }
+
+    @Test
+    void theRailIsOneStopOfTheTabKey() {
+        try (OpenDesk desk = new OpenDesk(SampleDesk.places())) {
+            desk.await(() -> desk.front().settled());
+            desk.press(SWT.F6, SWT.NONE);
+            desk.press(SWT.ARROW_DOWN, SWT.NONE);
+            Control item = desk.window().shell().getDisplay().getFocusControl();
+            assertThat(item).isInstanceOf(RailItem.class);
+            item.traverse(SWT.TRAVERSE_TAB_NEXT);
+            desk.settle();
+            assertThat(desk.window().shell().getDisplay().getFocusControl())
+                    .isNotNull()
+                    .isNotInstanceOf(RailItem.class);
+        }
+    }
+
+    @Test
     void letsTheTabKeyReachEverythingThatCanBeUsed() {
         try (OpenDesk desk = new OpenDesk(SampleDesk.places())) {
             desk.await(() -> desk.front().settled());
@@ -210,7 +258,7 @@ class WindowTest {
             assertThat(reached)
                     .filteredOn(Button.class::isInstance)
                     .extracting(button -> ((Button) button).getText())
-                    .contains("&Export", "&New run", "&Table ▾", "View ▾", "Nobody signed in ▾");
+                    .contains("&Export", "&New run", "Table ▾", "View ▾", "Nobody signed in ▾");
         }
     }
 

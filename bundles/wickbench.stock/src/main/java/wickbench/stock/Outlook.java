@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param strips usable now or once checked
  * @param point the stock at which to order again
  * @param safety the part of it that guards against chance
- * @param method {@code normal}, {@code poisson} or {@code intermittent}: how demand was taken
+ * @param method {@code none}, {@code normal}, {@code poisson} or {@code intermittent}: how demand was taken
  * @param runsOut the first day without strips, at this demand and with what expires on the way
  * @param orderBy the last day on which an order comes in time; today or earlier means now
  * @param boxes how many boxes to order then

@@ -3,10 +3,6 @@ package wickbench.widgets;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleControlAdapter;
-import org.eclipse.swt.accessibility.AccessibleControlEvent;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -33,7 +29,7 @@ public final class Badge extends Canvas {
         this.mark = mark;
         setBackground(parent.getBackground());
         addListener(SWT.Paint, event -> paint(event.gc));
-        nameForReaders();
+        Names.role(Names.give(this, () -> this.mark.word()), ACC.ROLE_LABEL);
     }
 
     /** Shows another state. */
@@ -101,20 +97,5 @@ public final class Badge extends Canvas {
 
     private static int side(int textHeight) {
         return Math.round(textHeight * 0.72f);
-    }
-
-    private void nameForReaders() {
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = mark.word();
-            }
-        });
-        getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
-            @Override
-            public void getRole(AccessibleControlEvent event) {
-                event.detail = ACC.ROLE_LABEL;
-            }
-        });
     }
 }

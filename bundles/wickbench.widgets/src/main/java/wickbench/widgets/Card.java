@@ -11,7 +11,7 @@ final class Card extends Composite {
     private static final int CORNER = 6;
 
     Card(Composite parent, Theme theme, GridLayout layout) {
-        super(parent, SWT.DOUBLE_BUFFERED);
+        super(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
         setBackground(theme.color(theme.palette().surface()));
         setLayout(layout);
         addListener(SWT.Paint, event -> paint(event.gc, theme));

@@ -19,9 +19,9 @@ public final class Controls {
         this.theme = theme;
     }
 
-    /** Makes a grid that lies on its parent's ground, without a margin. */
+    /** Makes a grid that lies on its parent's ground, without a margin; the keyboard goes to what is in it only. */
     public Composite box(Composite parent, int columns) {
-        Composite box = new Composite(parent, SWT.NONE);
+        Composite box = new Composite(parent, SWT.NO_FOCUS);
         box.setBackground(parent.getBackground());
         box.setLayout(layout(columns, 0));
         return box;
@@ -29,7 +29,7 @@ public final class Controls {
 
     /** Makes a row of things that breaks into further rows where the room ends. */
     public Composite row(Composite parent) {
-        Composite row = new Composite(parent, SWT.NONE);
+        Composite row = new Composite(parent, SWT.NO_FOCUS);
         row.setBackground(parent.getBackground());
         RowLayout layout = new RowLayout(SWT.HORIZONTAL);
         layout.marginLeft = 0;
@@ -70,6 +70,13 @@ public final class Controls {
     /** Makes a button that does what its verb says. */
     public Button button(Composite parent, String words, Runnable act) {
         return acting(new RoomyButton(parent, theme), words, act);
+    }
+
+    /** Makes one of several alike, such as one for each row: there are not letters enough, so Tab alone leads to it. */
+    public Button buttonOfMany(Composite parent, String words, Runnable act) {
+        Button button = button(parent, words, act);
+        Names.keys(button, WidgetWords.get("keys.tab"));
+        return button;
     }
 
     /** Makes the one button of a page that carries on; there is at most one. */

@@ -16,13 +16,13 @@ public final class EmptyState extends Composite {
     private final Theme theme;
 
     public EmptyState(Composite parent, Theme theme, Glyph glyph, String title, String text) {
-        super(parent, SWT.NONE);
+        super(parent, SWT.NO_FOCUS);
         this.theme = theme;
         setBackground(parent.getBackground());
         setLayout(new GridLayout());
         middle = theme.controls().box(this, 1);
         middle.setLayoutData(new GridData(SWT.CENTER, SWT.CENTER, true, true));
-        center(picture(glyph), theme.px(56), theme.px(56));
+        center(Names.give(picture(glyph), () -> title), theme.px(56), theme.px(56));
         center(theme.controls().label(middle, Type.HEADING, title), SWT.DEFAULT, SWT.DEFAULT);
         Label words = new Label(middle, SWT.WRAP | SWT.CENTER);
         theme.controls().style(words, Type.BODY).setText(text);

@@ -13,7 +13,7 @@ public final class MarkedLine extends Composite {
 
     /** Makes the line; a mark with a blank word has no second row. */
     public MarkedLine(Composite parent, Theme theme, Mark mark, String text) {
-        super(parent, SWT.NONE);
+        super(parent, SWT.NO_FOCUS);
         setBackground(parent.getBackground());
         GridLayout layout = new GridLayout(1, false);
         layout.marginWidth = 0;

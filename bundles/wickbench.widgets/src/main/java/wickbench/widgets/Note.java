@@ -13,7 +13,7 @@ public final class Note extends Composite {
     private final Label words;
 
     public Note(Composite parent, Theme theme, Meaning meaning, String text) {
-        super(parent, SWT.NONE);
+        super(parent, SWT.NO_FOCUS);
         this.theme = theme;
         this.meaning = meaning;
         GridLayout layout = new GridLayout(1, false);

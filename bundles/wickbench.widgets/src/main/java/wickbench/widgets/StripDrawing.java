@@ -12,6 +12,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
 import wickbench.api.method.Format;
 import wickbench.api.method.LineRole;
 import wickbench.api.method.Seen;
@@ -28,6 +29,8 @@ public final class StripDrawing extends Canvas {
     private final StripSize size;
     private final Map<LineRole, Seen> answers = new EnumMap<>(LineRole.class);
     private final List<BiConsumer<LineRole, Optional<Seen>>> listeners = new ArrayList<>();
+    private final Listener keys = this::key;
+    private final Listener clicks = this::click;
     private Format format = Format.SANDWICH;
     private Map<LineRole, String> marks = Map.of();
     private boolean editable;
@@ -41,8 +44,6 @@ public final class StripDrawing extends Canvas {
         addListener(SWT.Paint, event -> new StripPainter(event.gc, theme, this).paint());
         addListener(SWT.FocusIn, event -> redraw());
         addListener(SWT.FocusOut, event -> redraw());
-        addListener(SWT.KeyDown, this::key);
-        addListener(SWT.MouseDown, this::click);
         addListener(SWT.Traverse, event -> {
             // arrows stay here; Tab, Enter and Escape go where they always go
             boolean arrow = event.detail == SWT.TRAVERSE_ARROW_NEXT || event.detail == SWT.TRAVERSE_ARROW_PREVIOUS;
@@ -80,8 +81,15 @@ public final class StripDrawing extends Canvas {
         return answers.size() == format.lines().size();
     }
 
-    /** Lets a person answer, or not; a strip is not editable at first. */
+    /** Lets a person answer, or not; a strip is not editable at first, and then the Tab key passes it by. */
     public void editable(boolean may) {
+        if (may && !editable) {
+            addListener(SWT.KeyDown, keys);
+            addListener(SWT.MouseDown, clicks);
+        } else if (!may) {
+            removeListener(SWT.KeyDown, keys);
+            removeListener(SWT.MouseDown, clicks);
+        }
         editable = may;
         redraw();
     }
@@ -140,9 +148,6 @@ public final class StripDrawing extends Canvas {
     }
 
     private void key(Event event) {
-        if (!editable) {
-            return;
-        }
         switch (event.keyCode) {
             case SWT.ARROW_DOWN, SWT.ARROW_RIGHT -> step(1);
             case SWT.ARROW_UP, SWT.ARROW_LEFT -> step(-1);
@@ -175,7 +180,7 @@ public final class StripDrawing extends Canvas {
         setFocus();
         for (LineRole role : format.lines()) {
             Rectangle row = StripPainter.row(this, theme, role);
-            if (editable && row.contains(event.x, event.y)) {
+            if (row.contains(event.x, event.y)) {
                 boolean pointed = here && role == line();
                 line(role);
                 // the first click only points; the next ones answer

@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.function.IntConsumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
-import org.eclipse.swt.accessibility.AccessibleControlAdapter;
-import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
@@ -41,12 +39,7 @@ public final class TabBar extends Canvas {
         addListener(SWT.FocusIn, event -> redraw());
         addListener(SWT.FocusOut, event -> redraw());
         Names.give(this, () -> WidgetWords.get("tabs.name", tabs.get(now), now + 1, tabs.size()));
-        getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
-            @Override
-            public void getRole(AccessibleControlEvent event) {
-                event.detail = ACC.ROLE_TABFOLDER;
-            }
-        });
+        Names.role(this, ACC.ROLE_TABFOLDER);
     }
 
     /** Shows another one as chosen; nobody hears of it. */

@@ -38,6 +38,8 @@ final class TableBar {
         beyond = controls.quiet(row, "");
         selected = controls.quiet(row, "");
         menuButton = controls.button(row, WidgetWords.get("table.menu"), () -> {});
+        Names.keys(menuButton, WidgetWords.get("keys.menu"));
+        menuButton.setToolTipText(WidgetWords.get("keys.menu"));
         Runnable ask = this::ask;
         filter.addListener(SWT.Modify, event -> {
             if (!quiet) {

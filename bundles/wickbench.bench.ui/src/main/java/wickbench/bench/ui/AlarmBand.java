@@ -3,6 +3,7 @@ package wickbench.bench.ui;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -46,7 +47,7 @@ final class AlarmBand extends Canvas {
         setLayoutData(place);
         setVisible(false);
         addListener(SWT.Paint, event -> paint(event.gc));
-        Names.give(this, () -> words);
+        Names.role(Names.give(this, () -> words), ACC.ROLE_ALERT);
     }
 
     /** Flashes from now on. */
@@ -117,7 +118,7 @@ final class AlarmBand extends Canvas {
         gc.setAntialias(SWT.ON);
         gc.setBackground(theme.color(full ? tone.wash() : theme.palette().surface()));
         gc.fillRectangle(area);
-        gc.setBackground(theme.color(tone.mark()));
+        gc.setBackground(theme.color(tone.ink()));
         gc.fillRectangle(0, 0, theme.px(10), area.height);
         gc.fillRectangle(0, area.height - theme.px(3), area.width, theme.px(3));
         gc.setForeground(theme.color(tone.ink()));
@@ -125,7 +126,7 @@ final class AlarmBand extends Canvas {
         Point size = gc.textExtent(words);
         int x = theme.px(26);
         Rectangle box = new Rectangle(x, (area.height - theme.px(SIDE)) / 2, theme.px(SIDE), theme.px(SIDE));
-        Pen.draw(gc, meaning == Meaning.ALARM ? AlarmBand::triangle : AlarmBand::cross, box, theme.color(tone.mark()));
+        Pen.draw(gc, meaning == Meaning.ALARM ? AlarmBand::triangle : AlarmBand::cross, box, theme.color(tone.ink()));
         gc.setForeground(theme.color(tone.ink()));
         gc.setFont(theme.font(Type.LARGE));
         gc.drawText(words, x + theme.px(SIDE + 14), (area.height - size.y) / 2, true);

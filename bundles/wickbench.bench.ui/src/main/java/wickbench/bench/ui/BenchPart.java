@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.GridLayout;
@@ -12,6 +13,7 @@ import org.eclipse.swt.widgets.Control;
 import wickbench.api.method.Methods.IssuedMethod;
 import wickbench.api.person.Person;
 import wickbench.bench.run.Run;
+import wickbench.shell.KeyHint;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.EmptyState;
@@ -115,6 +117,13 @@ final class BenchPart implements PagePart {
         if (layout.topControl == flow.control()) {
             flow.focus();
         }
+    }
+
+    @Override
+    public List<KeyHint> keys() {
+        return Stream.of("number", "heard", "back")
+                .map(key -> new KeyHint(FlowWords.get("keys." + key + ".key"), FlowWords.get("keys." + key)))
+                .toList();
     }
 
     @Override

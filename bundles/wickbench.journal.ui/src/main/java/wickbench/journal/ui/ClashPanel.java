@@ -51,7 +51,7 @@ final class ClashPanel {
                                     choice.at().map(times::format).orElse("")));
             Button button = context.theme()
                     .controls()
-                    .button(
+                    .buttonOfMany(
                             context.theme().controls().row(panel.content()),
                             JournalUiWords.get("clashes.act", choice.ref()),
                             () -> settle(clash, choice, known, done));

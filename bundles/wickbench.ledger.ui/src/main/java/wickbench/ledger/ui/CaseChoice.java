@@ -62,7 +62,7 @@ record CaseChoice(Composite card, Theme theme, ActDoors.Known known) {
     }
 
     private void button(Composite row, Case of, Move move, Runnable act) {
-        Button button = theme.controls().button(row, LedgerUiWords.get("move." + move.code()) + "\u2026", act);
+        Button button = theme.controls().button(row, LedgerUiWords.get("do." + move.code()), act);
         button.setLayoutData(null);
         if (permission(move) instanceof Denied denied) {
             button.setEnabled(false);

@@ -82,7 +82,7 @@ final class PlanForm {
                         .map(point -> point.place() + " \u00b7 " + point.method())
                         .collect(Collectors.joining("\n"));
         theme.controls().text(row, Type.BODY, LedgerUiWords.get("plan.of", plan.line(), plan.reason()) + "\n" + asked);
-        theme.controls().button(row, LedgerUiWords.get("plan.change", plan.line()), () -> offer(plan));
+        theme.controls().buttonOfMany(row, LedgerUiWords.get("plan.change", plan.line()), () -> offer(plan));
     }
 
     private void offer(ReleasePlan plan) {

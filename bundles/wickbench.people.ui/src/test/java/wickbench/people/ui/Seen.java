@@ -17,7 +17,7 @@ record Seen(Composite box) {
 
     Button button(String verb) {
         return all(Button.class).stream()
-                .filter(button -> button.getText().equals(verb))
+                .filter(button -> button.getText().replace("&", "").equals(verb))
                 .findFirst()
                 .orElseThrow();
     }

@@ -185,6 +185,13 @@ final class FloorCanvas extends Canvas {
         looks.forEach(look -> painter.point(look, false));
         look().ifPresent(look -> painter.point(look, true));
         placing.ifPresent(point -> cross(gc, box));
+        if (isFocusControl()) {
+            Rectangle room = getClientArea();
+            gc.setForeground(theme.color(theme.palette().accent()));
+            gc.setLineWidth(theme.px(2));
+            gc.drawRectangle(room.x + 1, room.y + 1, room.width - 3, room.height - 3);
+            gc.setLineWidth(1);
+        }
     }
 
     private void cross(GC gc, Rectangle box) {

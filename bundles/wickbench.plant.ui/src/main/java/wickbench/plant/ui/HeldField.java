@@ -105,7 +105,7 @@ final class HeldField {
         PlantRoom.clear(rows);
         held.forEach(each -> {
             controls.label(rows, Type.BODY, ChangeWords.held(each));
-            controls.button(rows, PlantUiWords.get("held.off"), () -> {
+            controls.buttonOfMany(rows, PlantUiWords.get("held.off"), () -> {
                 held.remove(each);
                 show();
             });

@@ -37,12 +37,12 @@ record RulesCard(PageContext context, BiConsumer<String, Optional<Rule>> chosen)
                 .filter(rule -> rule.line().equals(line.id()))
                 .forEach(rule -> {
                     controls.text(grid, Type.BODY, words(rule));
-                    controls.button(
+                    controls.buttonOfMany(
                             grid,
                             PlantUiWords.get("rule.change.open"),
                             () -> chosen.accept(line.id(), Optional.of(rule)));
                 });
-        controls.button(
+        controls.buttonOfMany(
                 card, PlantUiWords.get("rule.new.open", line.id()), () -> chosen.accept(line.id(), Optional.empty()));
     }
 

@@ -44,7 +44,7 @@ record FridgeCard(Composite parent, Theme theme, SiteTimes times) {
             Fit.wide(new Note(card, theme, Meaning.CAUTION, StockUiWords.get("imported.held")));
             done.quarantined()
                     .forEach(id -> theme.controls()
-                            .button(card, StockUiWords.get("imported.lot", id), () -> lot.accept(id.value()))
+                            .buttonOfMany(card, StockUiWords.get("imported.lot", id), () -> lot.accept(id.value()))
                             .setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false)));
         }
     }

@@ -153,7 +153,7 @@ final class OutlookRoom implements Room {
                     new Mark("", Shape.DIAMOND, Meaning.CAUTION),
                     StockUiWords.get("outlook.waste", waste.lot(), waste.expiry(), waste.strips())));
             theme.controls()
-                    .button(card, StockUiWords.get("imported.lot", waste.lot()), () -> lot.accept(waste.lot()))
+                    .buttonOfMany(card, StockUiWords.get("imported.lot", waste.lot()), () -> lot.accept(waste.lot()))
                     .setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
         });
     }

@@ -2,10 +2,13 @@ package wickbench.training.ui;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
+import wickbench.shell.KeyHint;
 import wickbench.shell.PageContext;
 import wickbench.shell.PagePart;
 import wickbench.widgets.Fit;
@@ -86,6 +89,14 @@ final class TrainingPart implements PagePart {
     @Override
     public void newsCame() {
         view().refresh();
+    }
+
+    @Override
+    public List<KeyHint> keys() {
+        return Stream.of("start", "back")
+                .map(key ->
+                        new KeyHint(TrainingUiWords.get("keys." + key + ".key"), TrainingUiWords.get("keys." + key)))
+                .toList();
     }
 
     @Override

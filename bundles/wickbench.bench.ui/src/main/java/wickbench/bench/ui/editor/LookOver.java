@@ -30,7 +30,7 @@ record LookOver(Composite parent, Theme theme, EditorHost host, Consumer<String>
                     theme,
                     new Mark("", Shape.TRIANGLE, Meaning.ALARM),
                     EditorWords.get("look.line", section.words(path), text)));
-            theme.controls().button(row, EditorWords.get("look.go", section.words()), () -> go.accept(path));
+            theme.controls().buttonOfMany(row, EditorWords.get("look.go", section.words()), () -> go.accept(path));
         });
     }
 }

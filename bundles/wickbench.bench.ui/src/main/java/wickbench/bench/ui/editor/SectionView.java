@@ -98,11 +98,12 @@ final class SectionView {
         Composite card = Fit.wide(theme.controls().card(list, 1));
         Composite head = Fit.wide(theme.controls().box(card, 4));
         Fit.wide(theme.controls().label(head, Type.STRONG, EditorWords.get("row." + of.path(), number + 1)));
-        Button up = theme.controls().button(head, EditorWords.get("row.up"), () -> swap(of, number, number - 1));
+        Button up = theme.controls().buttonOfMany(head, EditorWords.get("row.up"), () -> swap(of, number, number - 1));
         up.setEnabled(number > 0);
-        Button down = theme.controls().button(head, EditorWords.get("row.down"), () -> swap(of, number, number + 1));
+        Button down =
+                theme.controls().buttonOfMany(head, EditorWords.get("row.down"), () -> swap(of, number, number + 1));
         down.setEnabled(number + 1 < draft.text().rows(of.path()));
-        theme.controls().button(head, EditorWords.get("row.remove"), () -> {
+        theme.controls().buttonOfMany(head, EditorWords.get("row.remove"), () -> {
             draft.put(draft.text().without(of.path(), number));
             draft.again("");
         });
