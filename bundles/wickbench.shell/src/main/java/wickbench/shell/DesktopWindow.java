@@ -117,7 +117,7 @@ public final class DesktopWindow implements Desktop {
         Looks looks = layout.recall(Window.LOOKS).map(Looks::of).orElse(Looks.FIRST);
         Window window = new Window(shell, supplies, looks, layout::reset);
         display.setRuntimeExceptionHandler(window::broken);
-        Keys.listen(display, new WindowKeys(window));
+        Keys.listen(shell, new WindowKeys(window));
         new IdleLock(window, supplies).watch(shell);
         WindowBounds.follow(shell, layout);
         Follow.news(shell, news, window::newsCame);
@@ -126,7 +126,7 @@ public final class DesktopWindow implements Desktop {
         shell.addDisposeListener(event -> front = Optional.empty());
         shell.open();
         // a page can put the focus only into a window that is there
-        window.start(page.or(() -> lastPage(layout)));
+        window.start(page.or(() -> lastPage(layout)).or(() -> Optional.of(StartPage.PLACE)));
         window.say(ShellWords.get("status.home", home.folder()));
         notices.forEach(window::say);
         EventLoop.until(display, () -> shell.isDisposed() || window.isUsable());
