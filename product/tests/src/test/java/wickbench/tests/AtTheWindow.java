@@ -3,15 +3,20 @@ package wickbench.tests;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Dictionary;
 import java.util.Hashtable;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.osgi.framework.BundleContext;
 import org.osgi.framework.InvalidSyntaxException;
 import org.osgi.framework.ServiceReference;
 import org.osgi.framework.ServiceRegistration;
 import wickbench.testing.Hand;
+import wickbench.testing.Walked;
 
 /** The window of a started program, opened by its front door on this thread, with a person at it on another. */
 record AtTheWindow(DemoHome home) {
@@ -23,20 +28,34 @@ record AtTheWindow(DemoHome home) {
     /** Opens the window for somebody, lets them do something, and closes it. */
     void sits(String who, Consumer<Hand> person) throws Exception {
         try (WindowLoader loader = new WindowLoader(home.program().set().bundle("wickbench.ledger.ui"))) {
-            Hand hand =
-                    (Hand) loader.loadClass(HAND).getConstructor(Thread.class).newInstance(Thread.currentThread());
-            Dictionary<String, Object> first = new Hashtable<>();
-            first.put("service.ranking", 1);
-            ServiceRegistration<?> files = framework().registerService(FILES, hand, first);
-            try {
-                sits(who, hand, person);
-            } finally {
-                files.unregister();
-            }
+            sits(who, loader, person);
         }
     }
 
-    private void sits(String who, Hand hand, Consumer<Hand> person) throws Exception {
+    /** Opens the window for somebody in a language, lets a walker of {@code wickbench.testing.ui} go through it, and closes it. */
+    Walked walks(String who, String language, String walker) throws Exception {
+        AtomicReference<Walked> walked = new AtomicReference<>();
+        try (WindowLoader loader = new WindowLoader(home.program().set().bundle("wickbench.ledger.ui"))) {
+            Supplier<?> walk = (Supplier<?>)
+                    loader.loadClass(walker).getConstructor(Thread.class).newInstance(Thread.currentThread());
+            sits(who, loader, hand -> walked.set((Walked) walk.get()), "--language", language);
+        }
+        return walked.get();
+    }
+
+    private void sits(String who, WindowLoader loader, Consumer<Hand> person, String... options) throws Exception {
+        Hand hand = (Hand) loader.loadClass(HAND).getConstructor(Thread.class).newInstance(Thread.currentThread());
+        Dictionary<String, Object> first = new Hashtable<>();
+        first.put("service.ranking", 1);
+        ServiceRegistration<?> files = framework().registerService(FILES, hand, first);
+        try {
+            sits(who, hand, person, options);
+        } finally {
+            files.unregister();
+        }
+    }
+
+    private void sits(String who, Hand hand, Consumer<Hand> person, String... options) throws Exception {
         int before = windows();
         CompletableFuture<Void> done = CompletableFuture.runAsync(() -> {
             awaitAnother(before);
@@ -46,7 +65,9 @@ record AtTheWindow(DemoHome home) {
                 hand.leave();
             }
         });
-        Answer left = home.program().call("--home", home.folder().toString(), "--as", who);
+        List<String> line = new ArrayList<>(List.of("--home", home.folder().toString(), "--as", who));
+        line.addAll(List.of(options));
+        Answer left = home.program().call(line.toArray(String[]::new));
         done.get();
         assertThat(left.code()).as(left.err()).isZero();
     }
