@@ -14,6 +14,7 @@ import wickbench.widgets.Focus;
 import wickbench.widgets.Heading;
 import wickbench.widgets.Mark;
 import wickbench.widgets.Meaning;
+import wickbench.widgets.Names;
 import wickbench.widgets.Note;
 import wickbench.widgets.Scroller;
 import wickbench.widgets.Shape;
@@ -28,6 +29,8 @@ final class StartPart implements PagePart {
     private final Scroller scroller;
     private Optional<List<FirstStep>> shown = Optional.empty();
     private Optional<Button> next = Optional.empty();
+    /** Came to the front before there was a button to put the focus on. */
+    private boolean awaited;
 
     StartPart(Composite parent, PageContext context, Supplier<List<FirstStep>> steps) {
         this.context = context;
@@ -49,7 +52,7 @@ final class StartPart implements PagePart {
                 all.stream().filter(step -> context.has(step.page())).toList();
         if (!Optional.of(here).equals(shown)) {
             shown = Optional.of(here);
-            boolean held = Focus.within(scroller.content());
+            boolean wanted = awaited || Focus.within(scroller.content());
             for (Control old : scroller.content().getChildren()) {
                 old.dispose();
             }
@@ -57,7 +60,7 @@ final class StartPart implements PagePart {
             fill(here);
             scroller.content().layout(true, true);
             scroller.measure();
-            if (held) {
+            if (wanted) {
                 focus();
             }
         }
@@ -81,19 +84,19 @@ final class StartPart implements PagePart {
         Composite card = Fit.wide(controls.card(scroller.content(), 3));
         ((GridLayout) card.getLayout()).horizontalSpacing =
                 context.theme().metrics().grid(2);
-        Fit.width(
-                new Badge(card, context.theme(), Type.SMALL, mark(step, isNext)),
-                context.theme().px(BADGE));
+        Composite state = Fit.width(controls.box(card, 1), context.theme().px(BADGE));
+        new Badge(state, context.theme(), Type.SMALL, mark(step, isNext));
         Composite words = Fit.wide(controls.box(card, 1));
-        controls.text(words, Type.STRONG, ShellWords.get("first.step", number, step.title()));
+        String title = ShellWords.get("first.step", number, step.title());
+        controls.text(words, Type.STRONG, title);
         controls.text(words, Type.BODY, step.text())
                 .setForeground(context.theme().color(context.theme().palette().quiet()));
         String verb = ShellWords.get("first.go", marked(number));
         Runnable act = () -> go(step);
+        Button button = isNext ? controls.mainButton(card, verb, act) : controls.button(card, verb, act);
+        Names.give(button, () -> title);
         if (isNext) {
-            next = Optional.of(controls.mainButton(card, verb, act));
-        } else {
-            controls.button(card, verb, act);
+            next = Optional.of(button);
         }
     }
 
@@ -127,7 +130,8 @@ final class StartPart implements PagePart {
     }
 
     private void focus() {
-        next.filter(button -> !button.isDisposed()).ifPresent(Control::setFocus);
+        awaited = shown.isEmpty();
+        next.ifPresent(Control::setFocus);
     }
 
     @Override

@@ -47,10 +47,15 @@ public final class TabStack<T extends Enum<T> & Coded> {
     /** Brings a room to the front; one that was there before reads anew. */
     public Room open(T tab) {
         bar.show(tab.ordinal());
+        boolean held = Focus.within(body);
         boolean old = rooms.containsKey(tab);
         Room room = rooms.computeIfAbsent(tab, made -> make.apply(made, body));
         stack.topControl = room.control();
         body.layout(true, true);
+        if (held) {
+            // what is hidden keeps no focus, and without any, keys go nowhere
+            bar.setFocus();
+        }
         if (old) {
             room.reload();
         }

@@ -29,6 +29,9 @@ final class TabRound {
     /** Goes round, and returns what is wrong. */
     List<String> go(List<Control> controls) {
         Optional<Control> at = focus();
+        if (at.isEmpty()) {
+            wrong.add("focus is nowhere");
+        }
         for (int i = 0; i < 2 * controls.size() + 4 && at.map(stops::add).orElse(true); i++) {
             Optional<Control> stop = at;
             Optional<Pixels> with = posted.on(() -> stop.flatMap(Pixels::of));

@@ -83,7 +83,10 @@ public class WordsWalk implements Supplier<Walked> {
         boolean there = posted.on(() -> {
             Event digit = new Event();
             digit.character = (char) ('1' + tab);
-            bar().ifPresent(bar -> bar.notifyListeners(SWT.KeyDown, digit));
+            bar().ifPresent(bar -> {
+                bar.setFocus();
+                bar.notifyListeners(SWT.KeyDown, digit);
+            });
             return bar().filter(bar -> bar.shown() == tab).isPresent();
         });
         settle();
