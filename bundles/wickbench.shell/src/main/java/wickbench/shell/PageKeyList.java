@@ -3,6 +3,7 @@ package wickbench.shell;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -34,7 +35,7 @@ record PageKeyList(Composite page, List<KeyHint> more) {
         Matcher function = FUNCTION.matcher(words);
         List<String> keys = new ArrayList<>();
         if (letter.find()) {
-            keys.add(ShellWords.get("keys.alt", letter.group(1).toUpperCase()));
+            keys.add(ShellWords.get("keys.alt", letter.group(1).toUpperCase(Locale.ROOT)));
         }
         if (function.find()) {
             keys.add(function.group(1));

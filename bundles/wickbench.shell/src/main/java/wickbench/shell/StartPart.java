@@ -131,7 +131,7 @@ final class StartPart implements PagePart {
 
     private void focus() {
         awaited = shown.isEmpty();
-        next.ifPresent(Control::setFocus);
+        next.ifPresentOrElse(Control::setFocus, scroller.content()::setFocus);
     }
 
     @Override
