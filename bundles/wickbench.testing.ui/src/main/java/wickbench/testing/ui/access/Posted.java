@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Shell;
 
 /** The display of another thread: work done on it, and keys that go through it. */
@@ -37,8 +38,9 @@ record Posted(Thread window) {
     void key(char letter, int code, int with) {
         Display display = Display.findDisplay(window);
         boolean[] heard = new boolean[1];
+        Listener listener = event -> heard[0] = true;
         display.syncExec(() -> {
-            display.addFilter(SWT.KeyUp, event -> heard[0] = true);
+            display.addFilter(SWT.KeyUp, listener);
             if (with != 0) {
                 display.post(key(SWT.KeyDown, (char) 0, with));
             }
@@ -52,6 +54,7 @@ record Posted(Thread window) {
         while (!on(() -> heard[0]) && System.nanoTime() < end) {
             rest(LOOK_AGAIN_MILLIS);
         }
+        run(() -> display.removeFilter(SWT.KeyUp, listener));
     }
 
     static void rest(int millis) {
