@@ -21,9 +21,9 @@ import org.junit.jupiter.api.io.TempDir;
 class FirstBundleTest {
     private static final Path ROOT = Path.of("../..").toAbsolutePath().normalize();
     private static final Path GUIDE = ROOT.resolve("docs/contribute-a-bundle.md");
-    private static final Path EXAMPLE = ROOT.resolve("examples/wickbench.tally");
+    private static final Path EXAMPLE = ROOT.resolve("product/examples/wickbench.tally");
     private static final Pattern QUOTED =
-            Pattern.compile("`(examples/[^`]+)`\n\n```[a-z]+\n(.*?)\n```", Pattern.DOTALL);
+            Pattern.compile("`(product/examples/[^`]+)`\n\n```[a-z]+\n(.*?)\n```", Pattern.DOTALL);
     private static final String TYPED = "wickbench ";
 
     private final Locale before = Locale.getDefault();
@@ -108,7 +108,7 @@ class FirstBundleTest {
     /** What stands in the guide for whoever makes a bundle of their own. */
     @Test
     void a_copy_of_the_example_bears_its_own_name_throughout() throws Exception {
-        for (Path file : files(ROOT.resolve("examples"))
+        for (Path file : files(ROOT.resolve("product/examples"))
                 .filter(file -> !file.toString().contains("/target/"))
                 .toList()) {
             Path copy = temporary.resolve(ROOT.relativize(file).toString());
@@ -116,16 +116,16 @@ class FirstBundleTest {
             Files.copy(file, copy);
         }
         Files.copy(ROOT.resolve("pom.xml"), temporary.resolve("pom.xml"));
-        Process copying = new ProcessBuilder("sh", "examples/copy", "notes")
+        Process copying = new ProcessBuilder("sh", "product/examples/copy", "notes")
                 .directory(temporary.toFile())
                 .inheritIO()
                 .start();
         assertThat(copying.waitFor()).isZero();
-        assertThat(temporary.resolve("pom.xml")).content().contains("<module>examples/wickbench.notes</module>");
-        List<Path> copied = files(temporary.resolve("examples/wickbench.notes")).toList();
+        assertThat(temporary.resolve("pom.xml")).content().contains("<module>product/examples/wickbench.notes</module>");
+        List<Path> copied = files(temporary.resolve("product/examples/wickbench.notes")).toList();
         assertThat(copied)
                 .hasSameSizeAs(
-                        files(temporary.resolve("examples/wickbench.tally")).toList());
+                        files(temporary.resolve("product/examples/wickbench.tally")).toList());
         assertThat(copied).allSatisfy(file -> {
             assertThat(temporary.relativize(file).toString()).doesNotContainIgnoringCase("tally");
             assertThat(file).content().doesNotContainIgnoringCase("tally").doesNotContain("Tall&");
@@ -164,7 +164,7 @@ class FirstBundleTest {
                         "product/target/maker.key",
                         temporary.resolve("maker.key").toString())
                 .replace("product/target/", temporary.resolve("target") + "/")
-                .replace("examples/", ROOT.resolve("examples") + "/")
+                .replace("product/examples/", ROOT.resolve("product/examples") + "/")
                 .split(" +");
     }
 
