@@ -24,8 +24,10 @@ class NoWordIsCutOffTest {
     private static final Pattern PICTURE = Pattern.compile("^name=\\S+ picture (.+)$", Pattern.MULTILINE);
     private static final int AT_LEAST_PAGES = 24;
 
-    /** A table of figures that is wider than the side where its answer stands; one scrolls to its last column. */
-    private static final List<String> SCROLLED = List.of("[figures, --select, trend] cortado: Límite superior");
+    /** Tables of figures that are wider than the side where their answer stands; one scrolls to the last column. */
+    private static final List<String> SCROLLED = List.of(
+            "[figures, --select, detection] cortado: Límite superior",
+            "[figures, --select, trend] cortado: Límite superior");
 
     /** Begins each line that tells of words cut off. */
     private static final String CUT = "cortado: ";

@@ -22,11 +22,14 @@ final class TabRound {
     private static final int LOOK_MILLIS = 100;
 
     private final Posted posted;
+    private final Set<Control> looked;
     private final Set<Control> stops = new LinkedHashSet<>();
     private final List<String> wrong = new ArrayList<>();
 
-    TabRound(Posted posted) {
+    /** @param looked what was looked at on another round, to which this one adds */
+    TabRound(Posted posted, Set<Control> looked) {
         this.posted = posted;
+        this.looked = looked;
     }
 
     /** Goes round, and returns what is wrong. */
@@ -37,7 +40,7 @@ final class TabRound {
         }
         for (int i = 0; i < 2 * controls.size() + 4 && at.map(stops::add).orElse(true); i++) {
             Optional<Control> stop = at;
-            Optional<Pixels> with = posted.on(() -> stop.flatMap(Pixels::of));
+            Optional<Pixels> with = posted.on(() -> stop.filter(looked::add).flatMap(Pixels::of));
             posted.key(SWT.TAB, SWT.TAB, ctrl(stop));
             at = focus();
             if (at.equals(stop)) {

@@ -30,8 +30,8 @@ public class WordsWalk implements Supplier<Walked> {
     private static final String BROKEN = "Ctrl+F6";
 
     private static final String MORE = "\u2026";
-    private static final int QUIET_MILLIS = 300;
-    private static final int LOOK_MILLIS = 60;
+    private static final int QUIET_MILLIS = 150;
+    private static final int LOOK_MILLIS = 50;
     private static final int PATIENCE = 120;
 
     final Posted posted;
