@@ -130,15 +130,17 @@ class GuessingTest {
 
     @Test
     void noSecretAndNoNameStandsInTheJournalOrTheIndex() throws IOException {
+        // A short number also stands in a digest now and then: twelve digits in a row do not.
+        String pin = "902108153347";
         house.signIn().open(ADA, typed(ADAS));
-        house.credentials().pin(ADA, typed("90210"), ADA);
+        house.credentials().pin(ADA, typed(pin), ADA);
         house.credentials().badge(ADA, "BADGE-0815", ADA);
         house.close();
         for (String part : List.of("journal", "index")) {
             try (Stream<Path> files = Files.walk(folder.resolve(part))) {
                 for (Path file : files.filter(Files::isRegularFile).toList()) {
                     String bytes = Files.readString(file, java.nio.charset.StandardCharsets.ISO_8859_1);
-                    assertThat(bytes).as("%s", file).doesNotContain("argon2", "Ada Brook", "herons", "90210", "0815");
+                    assertThat(bytes).as("%s", file).doesNotContain("argon2", "Ada Brook", "herons", pin, "BADGE");
                 }
             }
         }
