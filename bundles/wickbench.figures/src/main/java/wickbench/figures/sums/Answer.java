@@ -24,6 +24,8 @@ public record Answer(Json.Obj figures, List<Remark> remarks, Optional<Supplier<C
     /** People read six digits; machines get them all. */
     private static final MathContext FOR_PEOPLE = new MathContext(6);
 
+    private static final MathContext IN_SENTENCES = new MathContext(3);
+
     private static final double SMALLEST = 1e-300;
 
     public Answer {
@@ -114,11 +116,16 @@ public record Answer(Json.Obj figures, List<Remark> remarks, Optional<Supplier<C
         return Decimals.of(new BigDecimal(value).round(FOR_PEOPLE).stripTrailingZeros());
     }
 
+    /** Writes what was estimated from a few tests as a sentence tells it: more than three digits would claim too much. */
+    static String estimate(double value) {
+        return Decimals.of(new BigDecimal(value).round(IN_SENTENCES).stripTrailingZeros());
+    }
+
     /** Writes a share of 1 as people read it, in per cent with three digits. */
     static String percent(double share) {
         return Decimals.of(new BigDecimal(share)
                         .movePointRight(2)
-                        .round(new MathContext(3))
+                        .round(IN_SENTENCES)
                         .stripTrailingZeros())
                 + " %";
     }

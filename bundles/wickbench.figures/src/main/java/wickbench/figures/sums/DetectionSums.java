@@ -115,10 +115,10 @@ final class DetectionSums {
                 .with("levels", levels(study, curve, level))
                 .inWords(
                         "detection.result",
-                        Answer.forPeople(curve.lod50().estimate()),
-                        Answer.forPeople(curve.lod95().estimate()),
-                        Answer.forPeople(curve.lod95().lower()),
-                        Answer.forPeople(curve.lod95().upper()))
+                        Answer.estimate(curve.lod50().estimate()),
+                        Answer.estimate(curve.lod95().estimate()),
+                        Answer.estimate(curve.lod95().lower()),
+                        Answer.estimate(curve.lod95().upper()))
                 .by("detection." + curve.link().code())
                 .by("detection.limits")
                 .by("detection.deviance")

@@ -113,7 +113,7 @@ final class SeeingSums {
                 .with("minusLogLikelihood", curve.minusLogLikelihood())
                 .inWords(
                         "psychometric.result",
-                        Answer.forPeople(curve.mean()),
+                        Answer.estimate(curve.mean()),
                         Answer.percent(curve.guess()),
                         Answer.percent(curve.lapse()))
                 .by("psychometric.formula")
