@@ -306,7 +306,7 @@ class PackTest {
     void everything_is_packed_for_an_archive() throws Exception {
         long all = quality.entries();
         HeardTerminal heard = run("pack", "--everything", "--out", pack.toString());
-        assertThat(heard.lines()).anyMatch(line -> line.contains(": " + all + " entries, 1 attachments."));
+        assertThat(heard.lines()).anyMatch(line -> line.contains("; entries: " + all + ", attachments: 1."));
         Said said = verified();
         assertThat(said.code()).as(said.text()).isZero();
     }
