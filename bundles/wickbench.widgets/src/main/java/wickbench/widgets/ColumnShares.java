@@ -8,8 +8,8 @@ import java.util.function.ToIntFunction;
  * Shares out the room of a table among its columns, from left to right.
  *
  * <p>Where there is room for all, each gets what it wants. Where that is too much, each gives of what it can spare. Where even that
- * does not help, only the first few are in sight, whole: the last of these takes what is left, so that the next begins out of sight
- * and not half in it.
+ * does not help, only the first few are in sight, whole: what is left goes to what these want, and then to the last of them, so that
+ * the next begins out of sight and not half in it.
  */
 final class ColumnShares {
     private ColumnShares() {}
@@ -38,18 +38,20 @@ final class ColumnShares {
     }
 
     private static List<Integer> inSight(List<ColumnWish> columns, int room) {
-        List<Integer> widths = new ArrayList<>();
+        int seen = 0;
         int used = 0;
-        for (ColumnWish column : columns) {
-            boolean first = widths.isEmpty();
-            if (!first && used < room && used + column.least() > room) {
-                int last = widths.size() - 1;
-                widths.set(last, widths.get(last) + room - used);
-                used = room;
-            }
-            widths.add(column.least());
-            used += column.least();
+        while (seen == 0 || seen < columns.size() && used + columns.get(seen).least() <= room) {
+            used += columns.get(seen).least();
+            seen++;
         }
+        int left = Math.max(0, room - used);
+        List<Integer> widths = new ArrayList<>();
+        for (ColumnWish column : columns) {
+            int more = widths.size() < seen ? Math.min(left, column.wanted() - column.least()) : 0;
+            widths.add(column.least() + more);
+            left -= more;
+        }
+        widths.set(seen - 1, widths.get(seen - 1) + left);
         return widths;
     }
 

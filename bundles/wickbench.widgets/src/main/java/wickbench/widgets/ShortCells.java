@@ -8,7 +8,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 
-/** Paints the cells of columns that hold sentences: what does not fit ends behind a whole word, with three dots. */
+/** Paints the cells of columns that hold sentences: what does not fit ends with three dots. */
 final class ShortCells {
     private static final String KEY = ShortCells.class.getName();
 
@@ -53,7 +53,8 @@ final class ShortCells {
             int room = cell.x + cell.width - words.x - theme.px(2);
             event.gc.setForeground(item.getForeground(event.index));
             String text = ShortWords.fitting(event.gc, item.getText(event.index), room);
-            int y = cell.y + (cell.height - event.gc.textExtent(text).y) / 2;
+            // rounded up as GTK rounds the others, so that the words of a row stand on one line
+            int y = cell.y + (cell.height - event.gc.textExtent(text).y + 1) / 2;
             event.gc.drawText(text, words.x, y, true);
         }
     }

@@ -27,7 +27,8 @@ class ColumnSharesTest {
 
     @Test
     void with_too_little_the_next_begins_out_of_sight() {
-        assertThat(ColumnShares.of(THREE, 300)).containsExactly(60, 240, 100);
+        assertThat(ColumnShares.of(THREE, 330)).containsExactly(100, 230, 100);
+        assertThat(ColumnShares.of(THREE, 270)).containsExactly(90, 180, 100);
         assertThat(ColumnShares.of(THREE, 240)).containsExactly(60, 180, 100);
         assertThat(ColumnShares.of(THREE, 50)).containsExactly(60, 180, 100);
     }
