@@ -33,6 +33,8 @@ final class OpenPage implements PageContext {
     private Optional<PagePart> part = Optional.empty();
     private Optional<String> failure = Optional.empty();
     private boolean ready;
+    /** The control that had the focus because the page had no better place for it yet. */
+    private Optional<Control> byDefault = Optional.empty();
 
     /** What a page's window offers it. */
     record Means(Supplies supplies, JobBoard board, Surroundings around) {}
@@ -133,6 +135,19 @@ final class OpenPage implements PageContext {
         }
         if (at == null) {
             box.setFocus();
+            byDefault = ready ? Optional.empty() : Optional.ofNullable(display.getFocusControl());
+        }
+    }
+
+    /** Leads the focus on to what came late, unless somebody has moved it since. */
+    private void leadFocusOn() {
+        boolean untouched = byDefault
+                .filter(control -> !control.isDisposed())
+                .filter(Control::isFocusControl)
+                .isPresent();
+        byDefault = Optional.empty();
+        if (untouched) {
+            part.ifPresent(PagePart::focus);
         }
     }
 
@@ -166,6 +181,7 @@ final class OpenPage implements PageContext {
     @Override
     public void ready() {
         ready = true;
+        leadFocusOn();
     }
 
     @Override

@@ -17,7 +17,16 @@ public interface PagePart {
     default void show(String argument) {}
 
     /** Hears that the page came to the front, first time included; puts the focus where work goes on. */
-    default void shown() {}
+    default void shown() {
+        focus();
+    }
+
+    /**
+     * Puts the focus where work goes on; leaves it where it is while there is no such place yet.
+     *
+     * <p>Called again once a page that had to load is ready, if nobody has moved the focus meanwhile.
+     */
+    default void focus() {}
 
     /**
      * Hears, while the page is in front, that something was recorded here or came in of another station; loads anew what it shows,

@@ -29,8 +29,6 @@ final class StartPart implements PagePart {
     private final Scroller scroller;
     private Optional<List<FirstStep>> shown = Optional.empty();
     private Optional<Button> next = Optional.empty();
-    /** Came to the front before there was a button to put the focus on. */
-    private boolean awaited;
 
     StartPart(Composite parent, PageContext context, Supplier<List<FirstStep>> steps) {
         this.context = context;
@@ -52,7 +50,7 @@ final class StartPart implements PagePart {
                 all.stream().filter(step -> context.has(step.page())).toList();
         if (!Optional.of(here).equals(shown)) {
             shown = Optional.of(here);
-            boolean wanted = awaited || Focus.within(scroller.content());
+            boolean wanted = Focus.within(scroller.content());
             for (Control old : scroller.content().getChildren()) {
                 old.dispose();
             }
@@ -129,8 +127,8 @@ final class StartPart implements PagePart {
         focus();
     }
 
-    private void focus() {
-        awaited = shown.isEmpty();
+    @Override
+    public void focus() {
         next.ifPresentOrElse(Control::setFocus, scroller.content()::setFocus);
     }
 

@@ -152,6 +152,24 @@ class WindowTest {
     }
 
     @Test
+    void leadsTheFocusToWhatComesLateUnlessSomebodyHasMovedIt() {
+        LatePage left = new LatePage();
+        try (OpenDesk desk = new OpenDesk(places(left, new PlainPage("&Ledger")))) {
+            assertThat(left.first().isFocusControl()).isTrue();
+            left.load();
+            desk.await(() -> desk.front().settled());
+            assertThat(left.field().isFocusControl()).isTrue();
+        }
+        LatePage moved = new LatePage();
+        try (OpenDesk desk = new OpenDesk(places(moved, new PlainPage("&Ledger")))) {
+            moved.second().setFocus();
+            moved.load();
+            desk.await(() -> desk.front().settled());
+            assertThat(moved.second().isFocusControl()).isTrue();
+        }
+    }
+
+    @Test
     void alwaysShowsTheCaution() {
         try (OpenDesk desk = new OpenDesk(places(new PlainPage("&Bench"), new PlainPage("&Ledger")))) {
             assertThat(words(desk)).anyMatch(text -> text.contains("never “free of”") && text.contains("govern"));
@@ -262,7 +280,7 @@ class WindowTest {
         }
     }
 
-    private static Places places(PlainPage bench, PlainPage ledger) {
+    private static Places places(Page bench, Page ledger) {
         Places places = new Places();
         Offer.add(places, "ledger", 20, ledger);
         Offer.add(places, "bench", 10, bench);

@@ -113,7 +113,7 @@ final class BenchPart implements PagePart {
     }
 
     @Override
-    public void shown() {
+    public void focus() {
         if (layout.topControl == flow.control()) {
             flow.focus();
         }

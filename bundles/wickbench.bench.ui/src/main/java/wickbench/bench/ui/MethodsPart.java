@@ -202,14 +202,14 @@ final class MethodsPart implements PagePart {
                 boolean here = Focus.within(body);
                 take(now);
                 if (here) {
-                    shown();
+                    focus();
                 }
             }
         });
     }
 
     @Override
-    public void shown() {
+    public void focus() {
         list.table().ifPresent(TableKit::focus);
         editing.editor().ifPresent(MethodEditor::focus);
     }

@@ -62,7 +62,7 @@ final class FiguresPart implements PagePart {
     }
 
     @Override
-    public void shown() {
+    public void focus() {
         tree.focus();
     }
 

@@ -109,7 +109,7 @@ final class JournalPart implements PagePart {
     }
 
     @Override
-    public void shown() {
+    public void focus() {
         here.content().setFocus();
     }
 

@@ -163,9 +163,14 @@ final class LedgerPart implements PagePart {
         open.ifPresentOrElse(
                 now -> {
                     now.table().reload();
-                    now.table().focus();
+                    focus();
                 },
                 this::load);
+    }
+
+    @Override
+    public void focus() {
+        open.ifPresent(now -> now.table().focus());
     }
 
     /** Keeps what is chosen in front. */

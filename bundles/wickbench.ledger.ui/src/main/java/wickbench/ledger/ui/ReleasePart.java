@@ -146,7 +146,7 @@ final class ReleasePart implements PagePart {
     }
 
     @Override
-    public void shown() {
+    public void focus() {
         table.ifPresent(TableKit::focus);
     }
 

@@ -197,7 +197,7 @@ final class PartsPart implements PagePart {
     }
 
     @Override
-    public void shown() {
+    public void focus() {
         table.ifPresentOrElse(TableKit::focus, verify::setFocus);
     }
 

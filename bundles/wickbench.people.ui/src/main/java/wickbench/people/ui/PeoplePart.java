@@ -72,7 +72,7 @@ final class PeoplePart implements PagePart {
                 forgotten = false;
                 take(now);
                 if (here) {
-                    shown();
+                    focus();
                 }
             }
         });
@@ -208,7 +208,7 @@ final class PeoplePart implements PagePart {
     }
 
     @Override
-    public void shown() {
+    public void focus() {
         table.ifPresent(TableKit::focus);
     }
 

@@ -45,6 +45,11 @@ final class PlantPart implements PagePart {
     @Override
     public void shown() {
         front().reload();
+        focus();
+    }
+
+    @Override
+    public void focus() {
         front().focus();
     }
 

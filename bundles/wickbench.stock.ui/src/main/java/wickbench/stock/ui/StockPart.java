@@ -46,6 +46,11 @@ final class StockPart implements PagePart {
     @Override
     public void shown() {
         front().reload();
+        focus();
+    }
+
+    @Override
+    public void focus() {
         front().focus();
     }
 

@@ -82,7 +82,7 @@ final class TrainingPart implements PagePart {
     }
 
     @Override
-    public void shown() {
+    public void focus() {
         view().focus();
     }
 

@@ -52,7 +52,7 @@ public final class TallyPage implements Page {
         table.onLoaded(context::ready);
         return new PagePart() {
             @Override
-            public void shown() {
+            public void focus() {
                 table.focus();
             }
 

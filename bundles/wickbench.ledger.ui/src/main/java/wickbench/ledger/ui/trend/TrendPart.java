@@ -130,7 +130,7 @@ final class TrendPart implements PagePart {
     }
 
     @Override
-    public void shown() {
+    public void focus() {
         bar.first().setFocus();
     }
 
