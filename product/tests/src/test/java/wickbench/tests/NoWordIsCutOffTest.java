@@ -54,7 +54,7 @@ class NoWordIsCutOffTest {
         assertThat(cut).isSubsetOf(SCROLLED);
     }
 
-    private Answer look(DemoHome home, List<String> page) throws IOException, InterruptedException {
+    private Answer look(DemoHome home, List<String> page) throws Exception {
         List<String> line = new ArrayList<>(List.of(
                 "--home",
                 home.folder().toString(),
@@ -68,8 +68,7 @@ class NoWordIsCutOffTest {
         line.addAll(page);
         line.addAll(List.of("--size", "1280x800", "--theme", "dark", "--zoom", "150", "--out"));
         line.add(temporary.resolve("page.png").toString());
-        // a program of its own: only one framework of this one may load windows
-        return new Program(temporary).call(line.toArray(String[]::new));
+        return home.program().call(line.toArray(String[]::new));
     }
 
     private static List<List<String>> pages() throws IOException {
