@@ -5,11 +5,12 @@ import org.eclipse.swt.graphics.GC;
 /** Words shortened to the room there is: they end behind a whole word where that leaves little unused, with three dots. */
 public final class ShortWords {
     private static final String MORE = "\u2026";
+    private static final double MOST = 0.65;
 
     private ShortWords() {}
 
     /**
-     * Returns as much as there is room for: whole words if these fill half of it, else also the beginning of the next one.
+     * Returns as much as there is room for: whole words if these fill most of it, else also the beginning of the next one.
      *
      * @param gc with the font in which they are painted
      * @param room in pixels
@@ -30,7 +31,7 @@ public final class ShortWords {
         }
         int space = text.lastIndexOf(' ', low);
         String whole = space > 0 ? cut(text, space) : "";
-        return width(gc, whole) * 2 >= room ? whole : cut(text, low);
+        return width(gc, whole) >= MOST * room ? whole : cut(text, low);
     }
 
     /** Behind a whole word the dots stand apart from it. */

@@ -105,7 +105,6 @@ final class PartsPart implements PagePart {
         new HealthPanel(below.content(), context).fill(now.health(), this::load);
         page.layout(true, true);
         below.measure();
-        context.ready();
     }
 
     private void selectAgain(TableKit<PartSet> kit) {
@@ -116,6 +115,7 @@ final class PartsPart implements PagePart {
                     .or(() -> kit.rows().stream().findFirst())
                     .ifPresent(kit::select);
         }
+        context.ready();
     }
 
     private void choose(PartSet set) {
