@@ -36,7 +36,6 @@ final class PartsPart implements PagePart {
     private final Composite said;
     private final Composite top;
     private final Scroller below;
-    private final Button verify;
     private final Button file;
     private Optional<Known> known = Optional.empty();
     private Optional<TableKit<PartSet>> table = Optional.empty();
@@ -52,7 +51,7 @@ final class PartsPart implements PagePart {
         Heading heading =
                 new Heading(page, context.theme(), PartsUiWords.get("page.heading"), PartsUiWords.get("page.line"));
         ((GridLayout) heading.actions().getLayout()).numColumns = 2;
-        verify = context.theme().controls().button(heading.actions(), PartsUiWords.get("verify.act"), acts::verify);
+        context.theme().controls().button(heading.actions(), PartsUiWords.get("verify.act"), acts::verify);
         file = context.theme()
                 .controls()
                 .button(
@@ -198,7 +197,7 @@ final class PartsPart implements PagePart {
 
     @Override
     public void focus() {
-        table.ifPresentOrElse(TableKit::focus, verify::setFocus);
+        table.ifPresent(TableKit::focus);
     }
 
     /** Chooses the set of this name. */
