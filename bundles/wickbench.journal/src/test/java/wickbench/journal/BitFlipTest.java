@@ -9,12 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Verification;
 import wickbench.api.progress.Progress;
 
 /** Every bit of a closed journal flipped, one at a time: each is found, and the entry named. */
+@Tag("long")
 class BitFlipTest {
     private static final int NOTES = 2;
 

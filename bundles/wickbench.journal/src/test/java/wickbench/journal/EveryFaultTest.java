@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -24,6 +25,7 @@ import wickbench.api.progress.Progress;
  * The first, second, … n-th request of every sort fails once, until none is left to fail: what was acknowledged stays, what was
  * refused is not there, the refusal says why, and the program goes on or says that it must be started again.
  */
+@Tag("long")
 class EveryFaultTest {
     private static final int FIRST = 20_000;
 

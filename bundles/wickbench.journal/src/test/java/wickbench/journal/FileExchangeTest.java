@@ -12,6 +12,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.home.HomeFolder;
@@ -104,6 +105,7 @@ class FileExchangeTest {
     }
 
     @Test
+    @Tag("long")
     void what_hangs_at_the_end_is_told_to_stop_and_the_home_is_let_go() throws InterruptedException {
         CountDownLatch asked = new CountDownLatch(1);
         CountDownLatch never = new CountDownLatch(1);

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +20,7 @@ import wickbench.testing.SmallDisk;
  * A real file system refuses for want of space: the append is refused in plain words, nothing of it is there, and once there is
  * space the same program records on.
  */
+@Tag("long")
 class FullDiskTest {
     /** The journal's files begin on a fresh page each, so these sizes end in the middle of different ones. */
     @TempDir

@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Entry;
@@ -19,6 +20,7 @@ import wickbench.api.progress.Progress;
 import wickbench.testing.Meets;
 
 /** A recording program is killed 200 times, at any moment of its life: nothing that it acknowledged is lost. */
+@Tag("long")
 class KillsTest {
     private static final int HOMES = 2;
     private static final int KILLS = 100;

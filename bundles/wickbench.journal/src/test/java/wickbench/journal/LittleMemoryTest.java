@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.BufferedReader;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A real want of memory: the append fails whole and says why, the next one is kept, and the journal holds. */
+@Tag("long")
 class LittleMemoryTest {
     @TempDir
     Path folder;

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
@@ -84,6 +85,7 @@ class OwnTailTest {
     }
 
     @Test
+    @Tag("long")
     void a_part_of_the_tail_is_waited_for_and_nothing_is_recorded_meanwhile() throws IOException {
         byte[] whole = Files.readAllBytes(share("entries-000000.jsonl"));
         String text = new String(whole, StandardCharsets.UTF_8);
@@ -115,6 +117,7 @@ class OwnTailTest {
     }
 
     @Test
+    @Tag("long")
     void what_is_changed_in_the_share_is_not_taken() throws IOException {
         Files.writeString(
                 share("entries-000000.jsonl"),
@@ -125,6 +128,7 @@ class OwnTailTest {
     }
 
     @Test
+    @Tag("long")
     void while_the_old_machine_still_runs_nothing_is_recorded() throws Exception {
         new WriterMark(new UUID(7, 7), 1).write(new RealDisk(), site.share().resolve("bench"));
         Machine anew = site.machine("anew");

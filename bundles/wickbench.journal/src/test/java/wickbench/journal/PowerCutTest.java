@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.function.Consumer;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
@@ -23,6 +24,7 @@ import wickbench.testing.Meets;
  * The power cut after every single step that the journal takes on a disk: what was acknowledged is there, perhaps with whole
  * entries that were on their way, and nothing is called tampering.
  */
+@Tag("long")
 class PowerCutTest {
     /** What chance may leave of what was not forced, besides all of it and nothing. */
     private static final int CHANCES = 8;

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
@@ -15,6 +16,7 @@ import wickbench.api.progress.Progress;
 import wickbench.testing.SmallDisk;
 
 /** A folder that really may not be written: it is named, read and verified, and nothing is recorded. */
+@Tag("long")
 class ReadOnlyFolderTest {
     @TempDir
     Path folder;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Checkpoint;
@@ -208,11 +209,13 @@ class StationsTest {
     }
 
     @Test
+    @Tag("long")
     void what_comes_in_while_all_is_checked_is_no_finding() throws Exception {
         Machine bench = site.station("bench");
         Machine stock = site.station("stock");
         site.settle();
-        // so many and no more: a check takes longer the more there is, and would never catch up with a recorder without end
+        // so many and no more: a check takes longer the more there is, and would never catch up with a recorder without
+        // end
         Thread busy = new Thread(() -> {
             for (int number = 0; number < 300; number++) {
                 bench.note(number);

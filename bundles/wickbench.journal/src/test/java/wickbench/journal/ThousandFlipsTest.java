@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Verification.Broken;
@@ -26,6 +27,7 @@ import wickbench.testing.Meets;
  * same code with the line before and the lines behind only, in memory. That this is what the whole verify of the files finds is
  * held for one flip of so many, and for all flips of the last lines, which only the checkpoint vouches for.
  */
+@Tag("long")
 class ThousandFlipsTest {
     private static final int ENTRIES = 1_000;
     /** Lines behind the flipped one until what was changed is settled. */

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.StationId;
@@ -15,6 +16,7 @@ import wickbench.api.journal.Verification;
 import wickbench.api.progress.Progress;
 
 /** Three real programs record at once and see one another's entries through a folder. */
+@Tag("long")
 class ThreeProgramsTest {
     private static final int NOTES = 150;
     private static final List<String> STATIONS = List.of("bench", "stock", "quality");

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,10 +31,20 @@ class TileExportTest {
         return journal.proofs().exportTiles(Recorded.STATION, to, Progress.NONE);
     }
 
-    /** Sizes around a full tile of the lowest and of the next level. */
+    /** Sizes around full tiles of the lowest level. */
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 254, 255, 256, 300, 511, 66_000})
+    @ValueSource(ints = {0, 1, 254, 255, 256, 300, 511})
     void a_stranger_reads_every_size(int notes) throws Exception {
+        aStrangerReads(notes);
+    }
+
+    @Test
+    @Tag("long")
+    void a_stranger_reads_full_tiles_of_the_next_level_too() throws Exception {
+        aStrangerReads(66_000);
+    }
+
+    private void aStrangerReads(int notes) throws Exception {
         Path tiles = folder.resolve("tiles");
         try (JournalFolder journal = Recorded.open(folder.resolve("home"))) {
             journal.append(Recorded.notes(0, Math.max(1, notes)));

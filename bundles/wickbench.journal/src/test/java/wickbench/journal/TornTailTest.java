@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
@@ -28,6 +29,7 @@ class TornTailTest {
     Path folder;
 
     @Test
+    @Tag("long")
     void a_cut_at_every_byte_of_what_no_checkpoint_covers_keeps_all_whole_entries() throws IOException {
         Path killed = folder.resolve("killed");
         Recorded.killed(killed, NOTES);
@@ -66,6 +68,7 @@ class TornTailTest {
     }
 
     @Test
+    @Tag("long")
     void a_cut_at_every_byte_below_a_checkpoint_is_tampering() throws IOException {
         Path closed = folder.resolve("closed");
         Recorded.closed(closed, NOTES);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ import wickbench.testing.Recipe;
 import wickbench.testing.Recipe.Said;
 
 /** The page for auditors, run as it is printed: its scripts are taken out of it, saved and executed in its order. */
+@Tag("long")
 class RecipeTest {
     private static final int ENTRIES = 700;
 
