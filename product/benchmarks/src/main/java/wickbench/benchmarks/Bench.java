@@ -7,9 +7,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * Prints the table: {@code [--long] [--only WORD] [--minutes N] FOLDER}, the folder being on the disk that is to be measured.
@@ -55,15 +53,7 @@ public final class Bench {
         try {
             return stadium.run(contest, own);
         } finally {
-            delete(own);
-        }
-    }
-
-    private static void delete(Path folder) throws java.io.IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(file);
-            }
+            Folders.delete(own);
         }
     }
 }

@@ -2,11 +2,8 @@ package wickbench.benchmarks;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.Stream;
 import wickbench.api.progress.Progress;
 import wickbench.ledger.services.LedgerView;
 
@@ -43,14 +40,10 @@ final class FilledLedger {
     }
 
     private static void delete(Path folder) {
-        if (Files.exists(folder)) {
-            try (Stream<Path> files = Files.walk(folder)) {
-                for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(file);
-                }
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+        try {
+            Folders.delete(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

@@ -1,26 +1,30 @@
 package wickbench.benchmarks;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
-import wickbench.api.home.HomeFolder;
-import wickbench.api.journal.Verification;
-import wickbench.api.progress.Progress;
-import wickbench.journal.JournalFolder;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import wickbench.benchmarks.KilledHome.Count;
 
-/** A recorder killed again and again, at any moment of its life: how much of what it acknowledged is there afterwards. */
+/**
+ * Recorders killed again and again, at any moment of their lives: how much of what they acknowledged is there afterwards.
+ *
+ * <p>As many at once as there are cores, each in homes of its own.
+ */
 final class Kills implements Contest {
     private static final double ALL = 1;
     /** Kills in one home; then a new one is founded, so that verifying each time stays short. */
     private static final int A_HOME = 100;
-
-    private static final int LATEST_MS = 120;
 
     private final int kills;
     private final Duration patience;
@@ -56,7 +60,9 @@ final class Kills implements Contest {
 
     @Override
     public Field field(Path folder) throws Exception {
-        return new Field(new Ours(Files.createDirectories(folder)), List.of(new Baseline(new All(), ALL)));
+        return new Field(
+                new Ours(Recorders.ready(Files.createDirectories(folder)), folder),
+                List.of(new Baseline(new All(), ALL)));
     }
 
     private record All() implements Contestant {
@@ -72,65 +78,58 @@ final class Kills implements Contest {
     }
 
     private final class Ours implements Contestant {
+        private final Recorders recorders;
         private final Path folder;
 
-        Ours(Path folder) {
+        Ours(Recorders recorders, Path folder) {
+            this.recorders = recorders;
             this.folder = folder;
         }
 
         @Override
         public String name() {
-            return "a recorder killed at any moment";
+            return "recorders killed at any moment";
         }
 
         @Override
         public double lap() throws Exception {
+            int lanes = Runtime.getRuntime().availableProcessors();
             SplittableRandom chance = new SplittableRandom(kills);
-            long acknowledged = 0;
-            long lost = 0;
-            long before = 0;
             long end = System.nanoTime() + patience.toNanos();
-            done = 0;
-            for (int kill = 0; kill < kills && System.nanoTime() < end; kill++) {
-                Path home = folder.resolve("home-" + kill / A_HOME);
-                before = kill % A_HOME == 0 ? 0 : before;
-                long said = killed(home, chance);
-                long kept = kept(home);
-                acknowledged += Math.max(0, said - before);
-                lost += Math.max(0, Math.max(said, before) - kept);
-                before = kept;
-                done++;
+            AtomicInteger begun = new AtomicInteger();
+            List<Callable<Count>> all = new ArrayList<>();
+            for (int lane = 0; lane < lanes; lane++) {
+                Path own = Files.createDirectories(folder.resolve("lane-" + lane));
+                SplittableRandom part = chance.split();
+                all.add(() -> lane(own, part, () -> System.nanoTime() < end && begun.getAndIncrement() < kills));
             }
-            return acknowledged == 0 ? 0 : 1 - (double) lost / acknowledged;
+            ExecutorService runners = Executors.newFixedThreadPool(lanes);
+            Count sum = Count.NOTHING;
+            try {
+                for (Future<Count> each : runners.invokeAll(all)) {
+                    sum = sum.plus(each.get());
+                }
+            } finally {
+                runners.shutdown();
+            }
+            done = sum.kills();
+            return sum.acknowledged() == 0 ? 0 : 1 - (double) sum.lost() / sum.acknowledged();
         }
 
-        /** Kills a recorder and returns the last size that it acknowledged. */
-        private long killed(Path home, SplittableRandom chance) throws IOException, InterruptedException {
-            Process recorder = Recorder.start(home);
-            try (BufferedReader said = recorder.inputReader(StandardCharsets.UTF_8)) {
-                for (int lines = chance.nextInt(4); lines > 0; lines--) {
-                    said.readLine();
+        /** Kills in one home after the other, as often as there is another to be killed. */
+        private Count lane(Path own, SplittableRandom chance, BooleanSupplier another)
+                throws IOException, InterruptedException {
+            Count sum = Count.NOTHING;
+            boolean more = true;
+            for (int number = 0; more; number++) {
+                KilledHome home = new KilledHome(recorders, own.resolve("home-" + number));
+                for (int kill = 0; more && kill < A_HOME; kill++) {
+                    more = another.getAsBoolean();
+                    sum = more ? sum.plus(home.kill(chance)) : sum;
                 }
-                Thread.sleep(chance.nextInt(LATEST_MS));
-                // through its handle, which leaves what it said to be read
-                recorder.toHandle().destroyForcibly();
-                List<String> all = said.lines().toList();
-                recorder.waitFor();
-                return all.stream()
-                        .filter(line -> line.matches("[0-9]+"))
-                        .mapToLong(Long::parseLong)
-                        .reduce(0, Math::max);
+                home.end();
             }
-        }
-
-        private long kept(Path home) {
-            try (JournalFolder journal = JournalFolder.open(new HomeFolder(home), entries -> {})) {
-                Verification verified = journal.verify(Progress.NONE);
-                if (!verified.holds()) {
-                    throw new IllegalStateException("does not hold after a kill: " + verified.findings());
-                }
-                return verified.entries();
-            }
+            return sum;
         }
     }
 }
