@@ -42,7 +42,7 @@ final class Session implements Rows, AutoCloseable {
         try {
             return bound(sql, values).executeUpdate();
         } catch (SQLException e) {
-            throw SqlFailure.of(sql, e);
+            throw SqlFailure.ofChange(sql, e);
         }
     }
 

@@ -9,6 +9,9 @@ final class SqlFailure extends RuntimeException {
     /** FILE_CORRUPTED, FILE_VERSION_ERROR and DATABASE_IS_CLOSED, which H2 does to itself when its store is broken. */
     private static final Set<Integer> DAMAGED = Set.of(90030, 90048, 90098);
 
+    /** LOCK_TIMEOUT. */
+    private static final int HELD = 50200;
+
     private static final String STORE = "org.h2.mvstore.";
 
     private SqlFailure(String message, SQLException cause) {
@@ -18,6 +21,16 @@ final class SqlFailure extends RuntimeException {
     /** Tells apart what the caller did wrong from what the file can no longer do. */
     static RuntimeException of(String doing, SQLException e) {
         return damaged(e) ? new Damaged(e) : new SqlFailure(firstLine(e) + " [" + doing + "]", e);
+    }
+
+    /**
+     * Does the same for a change of rows.
+     *
+     * <p>One thread alone changes rows, so one that somebody else holds is held by a transaction of a program that was killed: H2 left it
+     * in the file, and nobody will ever end it.
+     */
+    static RuntimeException ofChange(String sql, SQLException e) {
+        return e.getErrorCode() == HELD ? new Damaged(e) : of(sql, e);
     }
 
     static String firstLine(Throwable e) {

@@ -10,8 +10,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Arrays;
 import java.util.List;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +24,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wickbench.api.check.Refusal;
+import wickbench.api.journal.Draft;
+import wickbench.api.journal.EntryRef;
+import wickbench.api.journal.StationId;
+import wickbench.api.json.Json;
+import wickbench.api.person.PersonId;
 import wickbench.api.progress.Progress;
 
 /** Files that are not what was left. */
@@ -116,6 +126,34 @@ class BrokenFileTest {
                 .singleElement()
                 .asString()
                 .startsWith("The index file could not be read (")
+                .endsWith("it was made again from the journal.");
+    }
+
+    /** As H2 may leave it when the program is killed while it commits: a row whose transaction nobody will ever end. */
+    @Test
+    void aRowThatADeadProgramHoldsIsNoReasonToStop() throws IOException, SQLException {
+        home.closeIndex();
+        Draft next = new Draft(new UUID(1, 7), new PersonId("rivera"), Said.KIND, 1, Json.object().with("word", "seen"));
+        String file = home.file().toString();
+        try (Connection dead = DriverManager.getConnection("jdbc:h2:" + file.substring(0, file.indexOf(".mv.db")));
+                Statement statement = dead.createStatement()) {
+            dead.setAutoCommit(false);
+            statement.execute("insert into \"" + EntryIds.NAME + "\".entry (id, station, seq) values ('" + next.id()
+                    + "', 'station-1', 3001)");
+            statement.execute("prepare commit never_ended");
+            statement.execute("shutdown immediately");
+        } catch (SQLException closed) {
+            assertThat(closed.getMessage()).contains("closed");
+        }
+        // check sums are kept by a program that ends in good order
+        Files.delete(home.sums());
+        home.reopen();
+        home.journal().append(List.of(next));
+        assertThat(home.index().find(next.id())).contains(new EntryRef(new StationId("station-1"), 3001));
+        assertThat(TALLIES.times(home.index(), "seen")).isEqualTo(3001);
+        assertThat(home.index().notices())
+                .singleElement()
+                .asString()
                 .endsWith("it was made again from the journal.");
     }
 
