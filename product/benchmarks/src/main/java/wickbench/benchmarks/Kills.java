@@ -101,7 +101,15 @@ final class Kills implements Contest {
             for (int lane = 0; lane < lanes; lane++) {
                 Path own = Files.createDirectories(folder.resolve("lane-" + lane));
                 SplittableRandom part = chance.split();
-                all.add(() -> lane(own, part, () -> System.nanoTime() < end && begun.getAndIncrement() < kills));
+                all.add(() -> {
+                    try {
+                        return lane(own, part, () -> System.nanoTime() < end && begun.getAndIncrement() < kills);
+                    } catch (Exception e) {
+                        // what does not hold ends the measurement, for all
+                        begun.set(kills);
+                        throw e;
+                    }
+                });
             }
             ExecutorService runners = Executors.newFixedThreadPool(lanes);
             Count sum = Count.NOTHING;
