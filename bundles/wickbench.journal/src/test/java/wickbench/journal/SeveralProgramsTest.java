@@ -7,13 +7,11 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
 
 /** Programs that want the home another one holds. */
-@Tag("long")
 class SeveralProgramsTest {
     @TempDir
     Path folder;
