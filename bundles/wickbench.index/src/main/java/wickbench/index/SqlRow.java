@@ -6,7 +6,6 @@ import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -82,7 +81,7 @@ final class SqlRow implements Row {
 
     @Override
     public Optional<Instant> optionalInstant(String column) {
-        return get(column, OffsetDateTime.class).map(OffsetDateTime::toInstant);
+        return get(column, Instant.class);
     }
 
     @Override

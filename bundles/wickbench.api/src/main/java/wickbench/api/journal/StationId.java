@@ -1,6 +1,6 @@
 package wickbench.api.journal;
 
-import java.util.regex.Pattern;
+import wickbench.api.words.Spelling;
 
 /**
  * The name of a station: one machine that keeps a journal.
@@ -8,10 +8,10 @@ import java.util.regex.Pattern;
  * @param value 1 to 32 lower-case letters, digits or hyphens, beginning with a letter
  */
 public record StationId(String value) implements Comparable<StationId> {
-    private static final Pattern FORM = Pattern.compile("[a-z][a-z0-9-]{0,31}");
+    private static final int LONGEST = 32;
 
     public StationId {
-        if (!FORM.matcher(value).matches()) {
+        if (!Spelling.isId(value, LONGEST, "-") || Spelling.isDigit(value.charAt(0))) {
             throw new IllegalArgumentException(
                     "expected a station name of lower-case letters, digits and hyphens, found '" + value + "'");
         }

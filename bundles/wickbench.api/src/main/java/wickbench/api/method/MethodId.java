@@ -1,6 +1,6 @@
 package wickbench.api.method;
 
-import java.util.regex.Pattern;
+import wickbench.api.words.Spelling;
 
 /**
  * The site's short name of a method, the same through all its versions.
@@ -8,10 +8,10 @@ import java.util.regex.Pattern;
  * @param value 1 to 40 lower-case letters, digits, dots, hyphens or underscores, beginning with a letter or digit
  */
 public record MethodId(String value) implements Comparable<MethodId> {
-    private static final Pattern FORM = Pattern.compile("[a-z0-9][a-z0-9._-]{0,39}");
+    private static final int LONGEST = 40;
 
     public MethodId {
-        if (!FORM.matcher(value).matches()) {
+        if (!Spelling.isId(value, LONGEST, "._-")) {
             throw new IllegalArgumentException(
                     "expected a method id of lower-case letters, digits, dots, hyphens and underscores, found '" + value
                             + "'");

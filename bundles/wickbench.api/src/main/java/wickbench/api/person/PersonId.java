@@ -1,6 +1,6 @@
 package wickbench.api.person;
 
-import java.util.regex.Pattern;
+import wickbench.api.words.Spelling;
 
 /**
  * How entries name a person: a short id that says nothing about them.
@@ -8,10 +8,10 @@ import java.util.regex.Pattern;
  * @param value 1 to 32 lower-case letters, digits, dots, hyphens or underscores, beginning with a letter or digit
  */
 public record PersonId(String value) implements Comparable<PersonId> {
-    private static final Pattern FORM = Pattern.compile("[a-z0-9][a-z0-9._-]{0,31}");
+    private static final int LONGEST = 32;
 
     public PersonId {
-        if (!FORM.matcher(value).matches()) {
+        if (!Spelling.isId(value, LONGEST, "._-")) {
             throw new IllegalArgumentException(
                     "expected a person id of lower-case letters, digits, dots, hyphens and underscores, found '" + value
                             + "'");

@@ -22,16 +22,31 @@ public interface Coded {
      */
     static <E extends Enum<E> & Coded> E of(Class<E> type, String code) {
         E[] choices = type.getEnumConstants();
-        // nearly every code spells its constant's name, so that no other code need be made
-        String name = code.toUpperCase(Locale.ROOT).replace('-', '_');
+        for (E choice : choices) {
+            // nearly every code spells its constant's name, so that no other code need be made
+            if (spells(code, choice.name()) && choice.code().equals(code)) {
+                return choice;
+            }
+        }
         return Arrays.stream(choices)
-                .filter(choice -> choice.name().equals(name) && choice.code().equals(code))
+                .filter(choice -> choice.code().equals(code))
                 .findFirst()
-                .or(() -> Arrays.stream(choices)
-                        .filter(choice -> choice.code().equals(code))
-                        .findFirst())
                 .orElseThrow(() ->
                         new IllegalArgumentException("expected one of " + codes(type) + ", found '" + code + "'"));
+    }
+
+    /** Tells whether a code is a constant's name in lower case with hyphens. */
+    private static boolean spells(String code, String name) {
+        if (code.length() != name.length()) {
+            return false;
+        }
+        for (int i = 0; i < code.length(); i++) {
+            char c = code.charAt(i);
+            if ((c == '-' ? '_' : Character.toUpperCase(c)) != name.charAt(i)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static <E extends Enum<E> & Coded> String codes(Class<E> type) {
