@@ -14,7 +14,8 @@ final class SealLine implements Runnable {
     private final byte[] bytes;
     private final Optional<OpenKey> key;
     private final StationId station;
-    private Optional<Read> read = Optional.empty();
+    private volatile boolean begun;
+    private volatile Optional<Read> read = Optional.empty();
 
     /**
      * What a line says.
@@ -46,9 +47,15 @@ final class SealLine implements Runnable {
     }
 
     synchronized Read read() {
+        begun = true;
         Read known = read.orElseGet(this::fresh);
         read = Optional.of(known);
         return known;
+    }
+
+    /** Tells whether somebody is reading it just now, so that whoever wants it would wait. */
+    boolean inHand() {
+        return begun && read.isEmpty();
     }
 
     private Read fresh() {

@@ -4,9 +4,10 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Queue;
 import java.util.concurrent.ForkJoinPool;
 import wickbench.proof.OpenKey;
 
@@ -20,7 +21,7 @@ final class SealLines implements Closeable {
     private final StationFolder folder;
     private final Optional<OpenKey> key;
     private final List<Lines> file;
-    private final Queue<SealLine> ahead = new ArrayDeque<>();
+    private final Deque<SealLine> ahead = new ArrayDeque<>();
     private long bytesAhead;
     private long numbered;
 
@@ -43,8 +44,19 @@ final class SealLines implements Closeable {
             ForkJoinPool.commonPool().execute(line);
         }
         Optional<SealLine> next = Optional.ofNullable(ahead.poll());
-        next.ifPresent(line -> bytesAhead -= line.length());
+        next.ifPresent(line -> {
+            bytesAhead -= line.length();
+            helpUntilRead(line);
+        });
         return next;
+    }
+
+    /** Checks what is farthest ahead, rather than wait for a line that another core has in hand. */
+    private void helpUntilRead(SealLine wanted) {
+        Iterator<SealLine> farthest = ahead.descendingIterator();
+        while (wanted.inHand() && farthest.hasNext()) {
+            farthest.next().read();
+        }
     }
 
     /** Returns how many bytes stand behind the last line. */
