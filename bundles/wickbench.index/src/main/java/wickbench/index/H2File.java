@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
@@ -28,6 +29,10 @@ final class H2File implements AutoCloseable {
 
     /** How long H2 keeps what it has overwritten, for the disk to have taken what came instead; its own default. */
     private static final int RETAINED_MS = 45_000;
+    /** After how long H2 writes what changed, in its own time; its own default. */
+    private static final int WRITTEN_MS = 500;
+    /** The same while much changes, or once 19 MB wait: pages that change again and again are written less often. */
+    private static final int WRITTEN_WHILE_FILLING_MS = 5_000;
 
     private static final long SMALLEST_CACHE_KB = 16 * 1024;
     private static final long LARGEST_CACHE_KB = 256 * 1024;
@@ -92,9 +97,11 @@ final class H2File implements AutoCloseable {
         try (Session session = session("house", true)) {
             Files.write(folder.resolve(FILLING), new byte[0]);
             session.run("set retention_time 0");
+            session.run("set write_delay " + WRITTEN_WHILE_FILLING_MS);
             try {
                 work.run();
             } finally {
+                session.run("set write_delay " + WRITTEN_MS);
                 session.run("set retention_time " + RETAINED_MS);
             }
             session.run("checkpoint sync");
@@ -129,6 +136,17 @@ final class H2File implements AutoCloseable {
     public void close() {
         try {
             anchor.close();
+        } catch (SQLException e) {
+            throw new Damaged(e);
+        } finally {
+            FilePath.unregister(checked);
+        }
+    }
+
+    /** Closes a file that is thrown away next: nothing of it is kept, nor put in order for another time. */
+    void abandon() {
+        try (Statement statement = anchor.createStatement()) {
+            statement.execute("shutdown immediately");
         } catch (SQLException e) {
             throw new Damaged(e);
         } finally {

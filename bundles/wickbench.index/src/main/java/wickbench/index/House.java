@@ -104,8 +104,8 @@ final class House implements AutoCloseable {
     /** Closes as well as a broken file lets itself be closed; it is thrown away next, so its complaints tell nothing new. */
     void abandon() {
         List<Runnable> parts = new ArrayList<>();
+        parts.add(file::abandon);
         tables.values().forEach(view -> parts.add(view::close));
-        parts.add(file::close);
         for (Runnable part : parts) {
             try {
                 part.run();
