@@ -3,6 +3,7 @@ package wickbench.index;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Journal;
 import wickbench.api.journal.StationId;
@@ -19,10 +20,8 @@ final class CatchUp {
     private final List<StationId> stations;
     private final List<ViewTables> views;
     private final Progress progress;
-    private final List<Entry> batch = new ArrayList<>();
     private long done;
     private long total;
-    private boolean wanted = true;
 
     CatchUp(Journal journal, List<StationId> stations, List<ViewTables> views, Progress progress) {
         this.journal = journal;
@@ -39,9 +38,10 @@ final class CatchUp {
                 .toList();
         total = stretches.stream().mapToLong(each -> each.to() - each.from()).sum();
         if (total >= MUCH) {
-            much.accept(() -> stretches.forEach(this::read));
+            // reading takes about as long as taking in
+            much.accept(() -> Ahead.run("wickbench-index-ahead", put -> read(stretches, put), this::deliver));
         } else {
-            stretches.forEach(this::read);
+            read(stretches, this::deliver);
         }
     }
 
@@ -58,21 +58,31 @@ final class CatchUp {
         return new Stretch(station, from, size);
     }
 
-    private void read(Stretch stretch) {
-        if (!wanted) {
-            return;
+    private void read(List<Stretch> stretches, Predicate<List<Entry>> taker) {
+        for (Stretch stretch : stretches) {
+            if (!read(stretch, taker)) {
+                return;
+            }
         }
+    }
+
+    /** Hands over the entries of a stretch, a batch at a time; false when the taker has enough. */
+    private boolean read(Stretch stretch, Predicate<List<Entry>> taker) {
+        List<Entry> batch = new ArrayList<>();
+        boolean[] wanted = {true};
         journal.read(stretch.station(), stretch.from(), entry -> {
             batch.add(entry);
             boolean last = entry.ref().seq() == stretch.to() - 1;
             if (last || batch.size() == BATCH) {
-                deliver();
+                wanted[0] = taker.test(List.copyOf(batch));
+                batch.clear();
             }
-            return wanted && !last;
+            return wanted[0] && !last;
         });
+        return wanted[0];
     }
 
-    private void deliver() {
+    private boolean deliver(List<Entry> batch) {
         for (ViewTables view : views) {
             long taken = view.taken(batch.get(0).ref().station());
             List<Entry> fresh =
@@ -83,7 +93,6 @@ final class CatchUp {
             }
         }
         done += batch.size();
-        batch.clear();
-        wanted = progress.at(done, total);
+        return progress.at(done, total);
     }
 }
