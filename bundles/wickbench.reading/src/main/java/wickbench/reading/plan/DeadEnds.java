@@ -5,6 +5,7 @@ import java.util.Arrays;
 /** Tells where strips that are started cannot all be read in time any more, whatever comes next. */
 final class DeadEnds {
     private final Kinds kinds;
+    private final InTime inTime;
     private final Releases looks;
     /** How long after the start of one strip the look at another may begin at the soonest. */
     private final int[][] readable;
@@ -12,21 +13,18 @@ final class DeadEnds {
     DeadEnds(Kinds kinds) {
         int strips = Arrays.stream(kinds.strips).sum();
         this.kinds = kinds;
+        inTime = new InTime(kinds);
         looks = new Releases(strips);
         readable = new int[strips][strips];
     }
 
-    boolean is(Partial plan) {
-        return tooLate(plan) || inEachOthersWay(plan);
-    }
-
-    private boolean tooLate(Partial plan) {
-        for (int i = 0; i < plan.open.length; i++) {
-            if (plan.zone.free(i + 1) > kinds.latest[plan.open[i]]) {
-                return true;
-            }
-        }
-        return false;
+    /**
+     * Tells whether it is one; if not, leaves only times of it that may be gone on from.
+     *
+     * @param longer by how much one strip may wait longer than it must
+     */
+    boolean is(Partial plan, long longer) {
+        return !inTime.narrow(plan, longer) || inEachOthersWay(plan);
     }
 
     private boolean inEachOthersWay(Partial plan) {
@@ -52,12 +50,12 @@ final class DeadEnds {
         for (int i = 0; i < plan.open.length; i++) {
             int other = plan.open[i];
             boolean first = i < strip && other == kind
-                    || i != strip && readable[i][strip] + kinds.look[kind] > kinds.latest[other];
+                    || i != strip && readable[i][strip] + kinds.look[kind] > inTime.latest(i);
             if (first) {
                 looks.add(readable[strip][i], kinds.look[other]);
                 others++;
             }
         }
-        return others > 0 && looks.served(plan.zone.free(strip + 1), 0) > kinds.latest[kind];
+        return others > 0 && looks.served(plan.zone.free(strip + 1), 0) > inTime.latest(strip);
     }
 }

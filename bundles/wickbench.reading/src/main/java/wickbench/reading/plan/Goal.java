@@ -17,6 +17,9 @@ interface Goal {
     /** Tells whether a plan that goes on from here may be better than the best. */
     boolean hopes(Partial plan);
 
+    /** Returns by how much one strip may wait longer than a plan counts, in a better plan. */
+    long longer(Partial plan);
+
     /** Returns when a plan ends at the latest that is better. */
     long latestEnd();
 

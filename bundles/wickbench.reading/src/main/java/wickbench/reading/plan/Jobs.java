@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 
 /**
  * The strips as numbers, in milliseconds, put into classes of equal strips.
@@ -31,6 +33,8 @@ final class Jobs {
     final int[] running;
 
     final long freeFrom;
+    /** All times are multiples of this, and so are the least total and the least waits. */
+    final long unit;
 
     private Jobs(long[] hands, long[] develop, long[] look, long[] slack, long[] started, long freeFrom) {
         this.count = hands.length;
@@ -40,6 +44,10 @@ final class Jobs {
         this.slack = slack;
         this.started = started;
         this.freeFrom = freeFrom;
+        unit = Stream.of(hands, develop, look, slack, started)
+                .flatMapToLong(LongStream::of)
+                .filter(time -> time != NOT_STARTED)
+                .reduce(freeFrom, Jobs::divisor);
         classes = classes();
         running = new int[classes.length];
         for (int c = 0; c < classes.length; c++) {
@@ -102,6 +110,11 @@ final class Jobs {
     /** Returns the time from the end of hands-on work to the end of the earliest look. */
     long tail(int job) {
         return develop[job] + look[job];
+    }
+
+    /** Returns the greatest that divides both. */
+    static long divisor(long one, long other) {
+        return other == 0 ? Math.abs(one) : divisor(other, one % other);
     }
 
     private record Kind(long hands, long develop, long look, long slack) {}

@@ -62,7 +62,7 @@ final class Layers {
         }
         for (int strip = 0; strip < plan.open.length; strip++) {
             if (!passesOver(plan, strip)) {
-                keep(plan, plan.read(kinds, strip));
+                keep(plan, plan.read(kinds, strip, goal.longer(plan)));
             }
         }
     }
@@ -87,7 +87,12 @@ final class Layers {
             return;
         }
         plan.addWaits(kinds, before.allWaits);
-        if (goal.hopes(plan) && !deadEnds.is(plan)) {
+        if (!goal.hopes(plan)) {
+            return;
+        }
+        effort += plan.zone.size();
+        if (!deadEnds.is(plan, goal.longer(plan))) {
+            plan.addWaits(kinds, before.allWaits);
             effort += COMPARED * next.add(plan);
         }
     }

@@ -44,8 +44,13 @@ final class LeastTotal implements Goal {
     }
 
     @Override
+    public long longer(Partial plan) {
+        return Integer.MAX_VALUE;
+    }
+
+    @Override
     public long latestEnd() {
-        return have - 1;
+        return have - jobs.unit;
     }
 
     @Override

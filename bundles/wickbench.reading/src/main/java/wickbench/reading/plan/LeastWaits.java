@@ -7,6 +7,7 @@ final class LeastWaits implements Goal {
     private final Jobs jobs;
     private final long[] slack;
     private final long total;
+    private final long unit;
     private long have;
     private Optional<Found> best = Optional.empty();
 
@@ -19,6 +20,7 @@ final class LeastWaits implements Goal {
         this.jobs = jobs;
         this.slack = slack;
         this.total = total;
+        unit = Jobs.divisor(jobs.unit, jobs.slack[0] - slack[0]);
         this.have = have;
     }
 
@@ -50,6 +52,11 @@ final class LeastWaits implements Goal {
             have = waits;
             best = Optional.of(found);
         }
+    }
+
+    @Override
+    public long longer(Partial plan) {
+        return (have - 1) / unit * unit - plan.allWaits;
     }
 
     @Override

@@ -61,19 +61,23 @@ final class Partial {
                 waits);
     }
 
-    /** Lets an open strip be read next; null when it cannot be in time. */
-    Partial read(Kinds kinds, int strip) {
+    /**
+     * Lets an open strip be read next; null when it cannot be in time.
+     *
+     * @param longer by how much a strip may wait longer than it must
+     */
+    Partial read(Kinds kinds, int strip, long longer) {
         int kind = open[strip];
         int develop = kinds.develop[kind];
         int look = kinds.look[kind];
-        Zone next = zone.read(strip + 1, develop, kinds.latest[kind], look);
+        Zone next = zone.read(strip + 1, develop, latest(kinds, strip, longer), look);
         if (next == null) {
             return null;
         }
         int[] fewer = new int[open.length - 1];
         System.arraycopy(open, 0, fewer, 0, strip);
         System.arraycopy(open, strip + 1, fewer, strip, fewer.length - strip);
-        int soonest = zone.readable(strip + 1, strip + 1, develop);
+        int soonest = soonest(kinds, strip);
         Zone least = leastWaits == null ? null : leastWaits.read(strip + 1, develop, soonest, look);
         return new Partial(
                 new Step(last, -1 - kind), dipped, plusOne(read, kind), fewer, next, least, waits + soonest - develop);
@@ -83,6 +87,16 @@ final class Partial {
         int[] more = counts.clone();
         more[kind]++;
         return more;
+    }
+
+    /** Returns how long after its start the look at an open strip may begin at the soonest. */
+    int soonest(Kinds kinds, int strip) {
+        return Math.max(zone.free(strip + 1), kinds.develop[open[strip]]);
+    }
+
+    /** Returns how long after its start it must begin, when it may wait so much longer than it must. */
+    int latest(Kinds kinds, int strip, long longer) {
+        return (int) Math.min(kinds.latest[open[strip]], soonest(kinds, strip) + longer);
     }
 
     /** Returns when the operator is free at the soonest. */
@@ -100,7 +114,7 @@ final class Partial {
     void addWaits(Kinds kinds, long before) {
         allWaits = waits;
         for (int i = 0; i < open.length; i++) {
-            allWaits += Math.max(0, zone.free(i + 1) - kinds.develop[open[i]]);
+            allWaits += soonest(kinds, i) - kinds.develop[open[i]];
         }
         allWaits = Math.max(before, allWaits);
     }

@@ -128,6 +128,38 @@ final class Zone {
         return new Zone(open, next);
     }
 
+    /** Leaves only the times in which a strip is started at least so long after another; tells whether there are any. */
+    boolean apart(int from, int to, int distance) {
+        int width = open + 2;
+        for (int i = 0; i <= open; i++) {
+            int reached = least[i * width + from];
+            if (reached != NONE && !push(i, to, reached + distance)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Leaves only those in which the operator is free at most so long after a strip's start; tells whether there are any. */
+    boolean freeWithin(int strip, int latest) {
+        return apart(open + 1, strip, -latest);
+    }
+
+    /** Lets a strip be started so long after {@code from} at least, and what follows its start; tells whether that can be. */
+    private boolean push(int from, int to, int distance) {
+        int row = from * (open + 2);
+        if (distance <= least[row + to]) {
+            return true;
+        }
+        for (int j = 0; j <= open + 1; j++) {
+            int further = least[to * (open + 2) + j];
+            if (further != NONE) {
+                least[row + j] = Math.max(least[row + j], distance + further);
+            }
+        }
+        return least[row + from] <= 0;
+    }
+
     /** Tells whether it allows all that another zone of as many strips allows. */
     boolean holds(Zone other) {
         int[] others = other.least;

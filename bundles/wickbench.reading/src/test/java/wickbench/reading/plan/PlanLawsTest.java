@@ -51,6 +51,20 @@ class PlanLawsTest {
         }
     }
 
+    /** Times that have a common part, as those of kits do: some of the rules count in multiples of it. */
+    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+    void no_plan_of_coarse_times_is_better(@ForAll("coarse") PlanRequest request) {
+        EveryPlan.Best best = EveryPlan.of(request);
+
+        RunPlan plan = RunPlanner.plan(request);
+
+        assertThat(PlanCheck.faults(request, plan)).isEmpty();
+        assertThat(plan.refined()).isTrue();
+        assertThat(plan.total()).isEqualTo(seconds(best.total()));
+        assertThat(plan.lateness()).isEqualTo(seconds(best.worth().lateness()));
+        assertThat(plan.leastSlack()).isEqualTo(seconds(best.worth().slack()));
+    }
+
     @Property(tries = 1500, edgeCases = EdgeCasesMode.NONE)
     void every_plan_can_be_done(@ForAll("runs") PlanRequest request) {
         RunPlan plan = RunPlanner.quickly(request);
@@ -102,6 +116,22 @@ class PlanLawsTest {
         Arbitrary<List<PlanStrip>> kinds = strips.list().ofMinSize(1).ofMaxSize(3);
         return Combinators.combine(kinds, ints(0, 2).list().ofSize(4), ints(1, 4), Arbitraries.of(WindowRule.values()))
                 .as((some, which, count, rule) -> Strips.request(numbered(some, which, count), rule));
+    }
+
+    @Provide
+    Arbitrary<PlanRequest> coarse() {
+        return Combinators.combine(few(), ints(2, 4))
+                .as((run, times) -> Strips.request(
+                        run.toStart().stream()
+                                .limit(3)
+                                .map(strip -> new PlanStrip(
+                                        strip.name(),
+                                        strip.handsOn().multipliedBy(times),
+                                        strip.develop().multipliedBy(times),
+                                        strip.window().multipliedBy(times),
+                                        strip.look().multipliedBy(times)))
+                                .toList(),
+                        run.rule()));
     }
 
     @Provide
