@@ -58,6 +58,21 @@ final class EntryLine {
                         : Checked.bad(Complaint.of(source, "not in canonical form")));
     }
 
+    /**
+     * Reads a line that {@link #write} has just made and refuses it unless it says what was to be written.
+     *
+     * <p>As much as {@link #readStrictly} asks, for entries that are equal are written equally, and less work.
+     *
+     * @param written but for its leaf hash, which was not known before
+     */
+    static Checked<Entry> readBack(Entry written, Leaf line) {
+        String source = written.ref().toString();
+        return read(source, line.line(), line.hash())
+                .then(entry -> entry.equals(written.withLeaf(line.hash()))
+                        ? Checked.good(entry)
+                        : Checked.bad(Complaint.of(source, "does not read as it was to be written")));
+    }
+
     private static Checked<Entry> entry(String source, Json.Obj object, Hash leaf) {
         Fields fields = Fields.of(source, object);
         Optional<EntryRef> ref = ref(fields);

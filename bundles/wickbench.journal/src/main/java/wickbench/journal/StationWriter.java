@@ -71,8 +71,7 @@ final class StationWriter implements Closeable {
             Leaf line = line(open);
             lines.add(line);
             // what the journal cannot read back must never get into it
-            entries.add(EntryLine.readStrictly(ref.toString(), line.line(), line.hash())
-                    .orRefuse());
+            entries.add(EntryLine.readBack(open, line).orRefuse());
             prev = line.hash();
         }
         return entries;

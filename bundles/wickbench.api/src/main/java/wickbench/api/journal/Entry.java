@@ -35,4 +35,9 @@ public record Entry(
     public boolean is(String kind, int v) {
         return this.kind.equals(kind) && this.v == v;
     }
+
+    /** Returns this entry with the leaf hash of its line, once that is written. */
+    public Entry withLeaf(Hash leaf) {
+        return new Entry(ref, id, prev, at, offset, by, kind, v, body, leaf);
+    }
 }
