@@ -9,8 +9,9 @@ import java.util.function.Function;
  * A search from the first piece of work on and from the last one back, in ever wider layers, until one of them proves something.
  *
  * <p>A plan read from its end is a plan too, with looks and hands-on work exchanged. Which way is the easier proof is not known
- * beforehand: both go on while layers are narrow, and then the one that proves more. Effort is counted in numbers reckoned, not
- * in time, so the same request gives the same plan on every machine.
+ * beforehand: both go on while layers are narrow, and then the one that proves more. Wide layers are also searched from below, for
+ * what is hardly more than the bound: that leaves little room, so that few beginnings are worth going on from. Effort is counted in
+ * numbers reckoned, not in time, so the same request gives the same plan on every machine.
  */
 final class BothWays {
     private static final int NARROWEST = 30;
@@ -19,17 +20,22 @@ final class BothWays {
 
     private static final int LEAST = 4;
     private static final int WIDER = 5;
-    /** From this width on only the better way goes on. */
-    private static final int ONE_WAY = 3000;
+    /** From this width on only the better way goes on, and is also searched from below. */
+    private static final int ONE_WAY = 10_000;
     /** Wider layers take too much memory: a beginning of a run of 20 strips takes about a kilobyte. */
-    private static final int WIDEST = 60_000;
+    private static final int WIDEST = 93_750;
+    /** In as many steps the search from below would reach the best, if no unit of time were coarser. */
+    private static final int STEPS = 64;
 
     private final List<Way> ways = new ArrayList<>();
     private final int freeFrom;
+    private final long unit;
     private Optional<Found> best = Optional.empty();
     private long have;
     private long bound;
     private long effort;
+    /** How much effort searches of the last width have taken at most for each beginning of it. */
+    private double perWidth;
     private final int narrowest;
 
     /**
@@ -38,6 +44,7 @@ final class BothWays {
      */
     BothWays(Jobs jobs, Function<Jobs, Goal> goals, long floor) {
         freeFrom = (int) jobs.freeFrom;
+        unit = jobs.unit;
         bound = floor;
         ways.add(new Way(jobs, goals, false));
         have = ways.get(0).goal.have();
@@ -63,36 +70,57 @@ final class BothWays {
 
     /** Searches until something is proven, or the effort does not suffice for wider layers. */
     BothWays search(long most) {
-        long last = 0;
         int width = narrowest;
-        while (!proven() && width <= WIDEST && effort + WIDER * last <= most) {
-            last = 0;
+        while (!proven() && affords(width, most)) {
+            perWidth = 0;
             for (Way way : ways) {
-                last += proven() ? 0 : search(way, width);
+                seek(way, width, have);
             }
-            effort += last;
-            if (width >= ONE_WAY && ways.size() > 1) {
-                ways.remove(ways.get(0).leftOut < ways.get(1).leftOut ? 0 : 1);
+            if (width >= ONE_WAY) {
+                keepBetterWay();
+                climb(width, most);
             }
-            width = wider(width);
+            width *= WIDER;
         }
         return this;
     }
 
-    private static int wider(int width) {
-        return width == WIDEST ? WIDEST + 1 : Math.min(WIDEST, WIDER * width);
+    private boolean affords(int width, long most) {
+        return width <= WIDEST && effort + ways.size() * width * perWidth <= most;
     }
 
-    private long search(Way way, int width) {
+    private void keepBetterWay() {
+        if (ways.size() > 1) {
+            ways.remove(ways.get(0).leftOut < ways.get(1).leftOut ? 0 : 1);
+        }
+    }
+
+    /** Looks for the least that is not ruled out, and a little more, and so on, as far as layers of this width can tell. */
+    private void climb(int width, long most) {
+        boolean further = true;
+        while (further && have - bound > unit && affords(width, most)) {
+            long open = have - bound;
+            seek(ways.get(0), width, bound + unit * Math.max(1, open / STEPS / unit));
+            further = have - bound < open;
+        }
+    }
+
+    /** Looks for what has less than a limit. */
+    private void seek(Way way, int width, long limit) {
+        if (proven()) {
+            return;
+        }
         long before = way.layers.effort();
-        way.goal.lower(have);
-        way.leftOut = way.layers.search(width);
-        if (way.goal.have() < have) {
+        way.goal.seek(limit);
+        way.leftOut = Math.min(limit, way.layers.search(width));
+        if (way.goal.best().isPresent()) {
             have = way.goal.have();
             best = way.goal.best().map(found -> way.back ? found.backwards(freeFrom) : found);
         }
         bound = Math.max(bound, Math.min(have, way.leftOut));
-        return way.layers.effort() - before;
+        long spent = way.layers.effort() - before;
+        perWidth = Math.max(perWidth, (double) spent / width);
+        effort += spent;
     }
 
     boolean proven() {

@@ -26,12 +26,12 @@ interface Goal {
     /** Takes a whole order of work, if it is better. */
     void keep(Order order);
 
-    /** Returns what the best has; only less is better. */
+    /** Returns what the best has, or what was to be gone below; only less is better. */
     long have();
 
-    /** Lets only what has less than this be better: another search has found it. */
-    void lower(long have);
+    /** Begins anew: only what has less than this is looked for. */
+    void seek(long below);
 
-    /** Returns the best that this search has found itself. */
+    /** Returns the best that was found since. */
     Optional<Found> best();
 }

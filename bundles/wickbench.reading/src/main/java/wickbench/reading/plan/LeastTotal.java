@@ -59,8 +59,9 @@ final class LeastTotal implements Goal {
     }
 
     @Override
-    public void lower(long total) {
-        have = Math.min(have, total);
+    public void seek(long below) {
+        have = below;
+        best = Optional.empty();
     }
 
     @Override

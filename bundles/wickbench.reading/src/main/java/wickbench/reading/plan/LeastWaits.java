@@ -70,8 +70,9 @@ final class LeastWaits implements Goal {
     }
 
     @Override
-    public void lower(long waits) {
-        have = Math.min(have, waits);
+    public void seek(long below) {
+        have = below;
+        best = Optional.empty();
     }
 
     @Override

@@ -5,7 +5,7 @@ import java.util.Arrays;
 /** The three aims one after the other: the shortest total, the least waits among those, the most slack among those. */
 final class Refining {
     /** Numbers reckoned before a search for the shortest total is given up. */
-    private static final long FOR_TOTAL = 1_500_000_000;
+    private static final long FOR_TOTAL = 2_500_000_000L;
 
     /** The same for runs so long that hardly one is proven. */
     private static final long FOR_LONG = 150_000_000;

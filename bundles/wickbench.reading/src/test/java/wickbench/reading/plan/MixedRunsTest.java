@@ -5,6 +5,7 @@ import static wickbench.reading.plan.Strips.seconds;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -39,6 +40,18 @@ class MixedRunsTest {
         RunPlan back = RunPlanner.shortest(backwards(request));
         assertThat(back.optimal()).isTrue();
         assertThat(back.total()).isEqualTo(plan.total());
+    }
+
+    /** From the best that is known on, a plan a sixth longer was the shortest that was found. */
+    @Test
+    void a_plan_without_an_idle_second_is_found_from_below() {
+        PlanRequest request = Strips.request(strips("3x180+300 4x300+120 5x420+90 6x600+60", 30, 30), WindowRule.END);
+
+        RunPlan plan = RunPlanner.shortest(request);
+
+        assertThat(PlanCheck.faults(request, plan)).isEmpty();
+        assertThat(plan.total()).isEqualTo(seconds(18 * (30 + 30)));
+        assertThat(plan.optimal()).isTrue();
     }
 
     private static List<PlanStrip> strips(String mix, int hands, int look) {
