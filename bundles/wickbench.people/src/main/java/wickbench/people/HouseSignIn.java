@@ -35,7 +35,8 @@ public final class HouseSignIn implements SignIn {
         this(home, journal, index, roster, HashCost.USUAL);
     }
 
-    HouseSignIn(Home home, Journal journal, Index index, Roster roster, HashCost cost) {
+    /** @param cost of each new hash */
+    public HouseSignIn(Home home, Journal journal, Index index, Roster roster, HashCost cost) {
         this.home = home;
         this.roster = roster;
         attempts = new Attempts(home, journal, index, cost);

@@ -21,7 +21,8 @@ public final class SecretFiles {
         this(home, roster, HashCost.USUAL);
     }
 
-    SecretFiles(Home home, Roster roster, HashCost cost) {
+    /** @param cost of each new hash */
+    public SecretFiles(Home home, Roster roster, HashCost cost) {
         this.home = home;
         this.roster = roster;
         this.cost = cost;

@@ -200,7 +200,7 @@ class EscalationTest {
     void aFileOfOnesOwnMakingIsNone() {
         PersonFile forged = PersonFile.named("Ada Brook")
                 .withPassphrase(
-                        Argon2id.hash(typed("known to bo as well"), TestHouse.CHEAP, new java.security.SecureRandom()));
+                        Argon2id.hash(typed("known to bo as well"), HashCost.LEAST, new java.security.SecureRandom()));
         String hash = house.roster().files().keep(ADA, forged).hex();
         sql("update \"people\".person set file = '" + hash + "' where id = 'p-01'");
         assertThatThrownBy(() -> house.signIn().open(ADA, typed("known to bo as well")))

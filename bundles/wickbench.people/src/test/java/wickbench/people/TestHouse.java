@@ -36,8 +36,6 @@ final class TestHouse implements AutoCloseable {
     static final PersonId CY = new PersonId("p-03");
 
     /** Hundreds of secrets are shown in these tests; what the usual cost is, and that homes get it, has tests of its own. */
-    static final HashCost CHEAP = new HashCost(64, 1, 1);
-
     static final String ADAS = "seven grey herons wade";
     static final String BOS = "quiet lamps by the river";
     static final String ONCE = "come in and choose yours";
@@ -71,11 +69,11 @@ final class TestHouse implements AutoCloseable {
                 journal,
                 () -> List.of(new PeopleView(), new ProfileView(), new RecoveryView(), new BenchView()));
         roster = new Roster(simulated, journal, index);
-        signIn = new HouseSignIn(simulated, journal, index, roster, CHEAP);
+        signIn = new HouseSignIn(simulated, journal, index, roster, HashCost.LEAST);
         ProfileInForce held = new ProfileInForce(simulated, index);
         authority = new HouseAuthority(simulated, roster, signIn, held);
         Keeping keeping = new Keeping(simulated, journal, roster, held);
-        SecretFiles files = new SecretFiles(simulated, roster, CHEAP);
+        SecretFiles files = new SecretFiles(simulated, roster, HashCost.LEAST);
         credentials = new HouseCredentials(simulated, journal, roster, signIn, authority, keeping, files);
         watch = new HouseWatch(simulated, index, roster, held);
         recovery = new HouseRecovery(simulated, journal, index, roster, signIn, authority, keeping, files);

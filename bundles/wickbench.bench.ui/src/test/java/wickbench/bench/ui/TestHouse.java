@@ -47,6 +47,7 @@ import wickbench.bench.verify.EvidenceView;
 import wickbench.bench.verify.PaperDesk;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseSignIn;
 import wickbench.people.Keeping;
@@ -125,7 +126,7 @@ final class TestHouse implements AutoCloseable {
                 runs,
                 new OwedDesk(journal, index, (act, draft, passphrase) -> draft),
                 new AdviceDesk(home, shelf, neighbours, at -> profile, index),
-                new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster), at -> profile, site()),
+                new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster, HashCost.LEAST), at -> profile, site()),
                 stock,
                 new AttachmentService(home, journal, index),
                 planned,
@@ -189,7 +190,7 @@ final class TestHouse implements AutoCloseable {
     /** The ports of the page of the methods, where nobody needs to sign in. */
     MethodDoors methods() {
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         EvidenceDesk evidence = new EvidenceDesk(home, journal, index, authority, shelf, Optional.empty());
         return new MethodDoors(

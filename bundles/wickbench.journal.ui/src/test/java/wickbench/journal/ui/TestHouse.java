@@ -13,6 +13,7 @@ import wickbench.api.person.PersonId;
 import wickbench.index.H2Index;
 import wickbench.journal.HomeBackups;
 import wickbench.journal.JournalFolder;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseSignIn;
 import wickbench.people.Keeping;
@@ -36,7 +37,7 @@ final class TestHouse implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> views);
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         people = new PeopleService(
                 home, journal, roster, authority, new Keeping(home, journal, roster, at -> Optional.empty()));

@@ -44,6 +44,7 @@ import wickbench.ledger.services.CorrectDesk;
 import wickbench.ledger.services.LedgerResults;
 import wickbench.ledger.services.LedgerView;
 import wickbench.ledger.services.PapersDesk;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseCredentials;
 import wickbench.people.HouseSignIn;
@@ -93,7 +94,7 @@ final class ReleaseHouse implements AutoCloseable {
                         new LedgerView(),
                         new ActsView()));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
@@ -131,7 +132,7 @@ final class ReleaseHouse implements AutoCloseable {
                         RUI,
                         Optional.empty());
         HouseCredentials credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster));
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
         credentials.set(LEA, Optional.empty(), typed(LEAS));
         signIn.open(LEA, typed(LEAS));
         credentials.reset(RUI, typed(ONCE), new Signing(LEA, typed(LEAS)), Optional.empty());

@@ -42,6 +42,7 @@ import wickbench.ledger.services.CorrectDesk;
 import wickbench.ledger.services.LedgerResults;
 import wickbench.ledger.services.LedgerView;
 import wickbench.ledger.services.PapersDesk;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseSignIn;
 import wickbench.people.Keeping;
@@ -94,7 +95,7 @@ final class TestHouse implements AutoCloseable {
         Authority everyoneMay = (act, draft, passphrase) -> draft;
         Optional<OwedWork> owed = Optional.of(new OwedDesk(journal, index, everyoneMay));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         CaseDesk cases = new CaseDesk(journal, index, everyoneMay, results, journal.others(), owed);
         ReleaseDesk releases =
                 new ReleaseDesk(home, journal, index, everyoneMay, results, site, journal.others(), owed);

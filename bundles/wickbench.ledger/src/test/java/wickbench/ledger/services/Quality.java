@@ -47,6 +47,7 @@ import wickbench.ledger.acts.Reviewing;
 import wickbench.ledger.acts.Subject;
 import wickbench.ledger.desk.ActsView;
 import wickbench.ledger.services.Strips.Plain;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseSignIn;
 import wickbench.people.Keeping;
@@ -88,7 +89,7 @@ final class Quality implements AutoCloseable {
                 new RecoveryView(),
                 new AttachmentView());
         Roster roster = new Roster(site.home, site.journal, site.index);
-        HouseSignIn signIn = new HouseSignIn(site.home, site.journal, site.index, roster);
+        HouseSignIn signIn = new HouseSignIn(site.home, site.journal, site.index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(site.home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(site.home, site.journal, roster, at -> Optional.empty());
         people = new PeopleService(site.home, site.journal, roster, authority, keeping);

@@ -30,6 +30,7 @@ import wickbench.parts.PartsDesk;
 import wickbench.parts.archive.MakerKey;
 import wickbench.parts.archive.SetPacking;
 import wickbench.parts.kept.KeptSets;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseSignIn;
 import wickbench.people.Keeping;
@@ -64,7 +65,7 @@ final class PartsHouse implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(home.folder().resolve("index"), journal, () -> List.of(new PeopleView()));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         PeopleService people = new PeopleService(
                 home, journal, roster, authority, new Keeping(home, journal, roster, at -> Optional.empty()));

@@ -5,6 +5,7 @@ import java.util.List;
 import wickbench.api.home.HomeFolder;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseCredentials;
 import wickbench.people.HouseRecovery;
@@ -27,10 +28,10 @@ final class TestHouse implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new PeopleView(), new RecoveryView()));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> java.util.Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> java.util.Optional.empty());
-        SecretFiles files = new SecretFiles(home, roster);
+        SecretFiles files = new SecretFiles(home, roster, HashCost.LEAST);
         doors = new PeopleDoors(
                 new PeopleService(home, journal, roster, authority, keeping),
                 signIn,

@@ -47,6 +47,7 @@ import wickbench.bench.owed.OwedDesk;
 import wickbench.bench.owed.OwedView;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseCredentials;
 import wickbench.people.HouseSignIn;
@@ -87,12 +88,12 @@ final class PlantHouse implements AutoCloseable {
                 () -> List.of(
                         new PlantView(), new PeopleView(), new BenchView(), new OwedView(), new AttachmentView()));
         Roster roster = new Roster(home, journal, index);
-        signIn = new HouseSignIn(home, journal, index, roster);
+        signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         wickbench.people.Keeping keeping = new wickbench.people.Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
         HouseCredentials credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster));
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
         people.enrol(LEAD, "Wenke Thalbach", Set.of(Role.ADMINISTRATOR, Role.REVIEWER), LEAD);
         credentials.set(LEAD, Optional.empty(), typed());
         signIn.open(LEAD, typed());

@@ -21,6 +21,7 @@ import wickbench.api.profile.Site;
 import wickbench.api.profile.SiteFacts;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseCredentials;
 import wickbench.people.HouseSignIn;
@@ -71,12 +72,12 @@ final class StockHouse implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new StockView(), new PeopleView()));
         Roster roster = new Roster(home, journal, index);
-        signIn = new HouseSignIn(home, journal, index, roster);
+        signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         wickbench.people.Keeping keeping = new wickbench.people.Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
         HouseCredentials credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster));
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
         people.enrol(KEEPER, "Marit Kolbenau", Set.of(Role.ADMINISTRATOR, Role.STOCK_KEEPER), KEEPER);
         credentials.set(KEEPER, Optional.empty(), typed(KEEPERS));
         signIn.open(KEEPER, typed(KEEPERS));

@@ -23,6 +23,7 @@ import wickbench.bench.BenchView;
 import wickbench.bench.MethodShelf;
 import wickbench.index.H2Index;
 import wickbench.journal.JournalFolder;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseCredentials;
 import wickbench.people.HouseSignIn;
@@ -74,12 +75,12 @@ final class TestHouse implements AutoCloseable {
                         new BenchView(),
                         new AttachmentView()));
         Roster roster = new Roster(home, journal, index);
-        signIn = new HouseSignIn(home, journal, index, roster);
+        signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> Optional.empty());
         people = new PeopleService(home, journal, roster, authority, keeping);
         credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster));
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
         methods = new MethodShelf(journal, index, authority);
         IndexedBook book = new IndexedBook(home, index, () -> Site.of(Optional.empty(), journal.founding()));
         JournalPen pen = new JournalPen(home, journal, authority);

@@ -29,6 +29,7 @@ import wickbench.journal.JournalFolder;
 import wickbench.ledger.desk.ActsView;
 import wickbench.ledger.services.LedgerView;
 import wickbench.ledger.services.TrendDesk;
+import wickbench.people.HashCost;
 import wickbench.people.HouseAuthority;
 import wickbench.people.HouseCredentials;
 import wickbench.people.HouseSignIn;
@@ -62,7 +63,7 @@ final class TrendHouse implements AutoCloseable {
                 journal,
                 () -> List.of(new BenchView(), new PeopleView(), new LedgerView(), new ActsView()));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster);
+        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
@@ -84,7 +85,7 @@ final class TrendHouse implements AutoCloseable {
                         .read("weeks.csv", new ByteArrayInputStream(sheet))
                         .orRefuse(),
                 RUI);
-        new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster))
+        new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST))
                 .set(RUI, Optional.empty(), Passphrase.of(RUIS.toCharArray()));
         doors = new TrendDoors(
                 new TrendDesk(home, journal, index, authority, site),
