@@ -133,7 +133,12 @@ class BrokenFileTest {
     @Test
     void aRowThatADeadProgramHoldsIsNoReasonToStop() throws IOException, SQLException {
         home.closeIndex();
-        Draft next = new Draft(new UUID(1, 7), new PersonId("rivera"), Said.KIND, 1, Json.object().with("word", "seen"));
+        Draft next = new Draft(
+                new UUID(1, 7),
+                new PersonId("rivera"),
+                Said.KIND,
+                1,
+                Json.object().with("word", "seen"));
         String file = home.file().toString();
         try (Connection dead = DriverManager.getConnection("jdbc:h2:" + file.substring(0, file.indexOf(".mv.db")));
                 Statement statement = dead.createStatement()) {
@@ -151,10 +156,7 @@ class BrokenFileTest {
         home.journal().append(List.of(next));
         assertThat(home.index().find(next.id())).contains(new EntryRef(new StationId("station-1"), 3001));
         assertThat(TALLIES.times(home.index(), "seen")).isEqualTo(3001);
-        assertThat(home.index().notices())
-                .singleElement()
-                .asString()
-                .endsWith("it was made again from the journal.");
+        assertThat(home.index().notices()).singleElement().asString().endsWith("it was made again from the journal.");
     }
 
     @Test

@@ -67,7 +67,8 @@ class LetGoTest {
             assertThat(journal.verify(Progress.NONE).holds()).isTrue();
             assertThat(open(folder)).isEqualTo(named("checkpoints.jsonl", "entries-000001.jsonl", "lock"));
             journal.proofs().prove(new EntryRef(Recorded.STATION, 7), OptionalLong.empty());
-            assertThat(open(folder)).hasSizeGreaterThanOrEqualTo(named("level-00").size());
+            assertThat(open(folder))
+                    .hasSizeGreaterThanOrEqualTo(named("level-00").size());
         }
         assertThat(open(folder)).isEmpty();
     }

@@ -37,6 +37,7 @@ final class TestHouse implements AutoCloseable {
 
     /** Hundreds of secrets are shown in these tests; what the usual cost is, and that homes get it, has tests of its own. */
     static final String ADAS = "seven grey herons wade";
+
     static final String BOS = "quiet lamps by the river";
     static final String ONCE = "come in and choose yours";
 

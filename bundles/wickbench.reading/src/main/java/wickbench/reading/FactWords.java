@@ -68,6 +68,7 @@ final class FactWords {
 
     /** Whole facts stand under their own words, with hyphens: {@code fact.not-checked}. */
     private static String key(String fact) {
-        return "fact." + fact.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        return "fact."
+                + fact.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
     }
 }

@@ -55,8 +55,8 @@ final class MethodsHouse implements AutoCloseable {
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
-        HouseCredentials credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
+        HouseCredentials credentials = new HouseCredentials(
+                home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
         people.enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR, Role.REVIEWER), ADA);
         credentials.set(ADA, Optional.empty(), typed(ADAS));
         signIn.open(ADA, typed(ADAS));

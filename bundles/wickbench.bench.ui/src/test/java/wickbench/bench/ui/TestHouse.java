@@ -126,7 +126,8 @@ final class TestHouse implements AutoCloseable {
                 runs,
                 new OwedDesk(journal, index, (act, draft, passphrase) -> draft),
                 new AdviceDesk(home, shelf, neighbours, at -> profile, index),
-                new BenchDoors.Persons(people, new HouseSignIn(home, journal, index, roster, HashCost.LEAST), at -> profile, site()),
+                new BenchDoors.Persons(
+                        people, new HouseSignIn(home, journal, index, roster, HashCost.LEAST), at -> profile, site()),
                 stock,
                 new AttachmentService(home, journal, index),
                 planned,

@@ -20,19 +20,19 @@ import wickbench.api.backup.Backup;
 import wickbench.api.backup.BackupPlan;
 import wickbench.api.backup.Backups;
 import wickbench.api.home.HomeFolder;
+import wickbench.api.journal.Comparison;
 import wickbench.api.journal.Draft;
 import wickbench.api.journal.Entry;
 import wickbench.api.journal.Founding;
 import wickbench.api.journal.Hash;
 import wickbench.api.journal.Journal;
+import wickbench.api.journal.Proofs;
 import wickbench.api.journal.SharedFiles;
 import wickbench.api.journal.StationId;
 import wickbench.api.journal.Stations;
 import wickbench.api.json.Json;
 import wickbench.api.person.PersonId;
 import wickbench.api.progress.Progress;
-import wickbench.api.journal.Comparison;
-import wickbench.api.journal.Proofs;
 
 /** All services of the bundle speak for the one journal of the program. */
 class ServicesTest {
@@ -80,7 +80,8 @@ class ServicesTest {
         List<Entry> read = new ArrayList<>();
         journal.read(BENCH, 1, read::add);
         assertThat(read).containsExactly(note);
-        assertThat(journal.checkpoint()).hasValueSatisfying(made -> assertThat(made.size()).isEqualTo(2));
+        assertThat(journal.checkpoint())
+                .hasValueSatisfying(made -> assertThat(made.size()).isEqualTo(2));
         assertThat(journal.checkpoint(BENCH)).isEqualTo(journal.checkpoint());
         assertThat(journal.keyFingerprint(BENCH)).isEqualTo(journal.status().keyFingerprint());
         assertThat(journal.keyFingerprint(BENCH)).isPresent();
@@ -152,7 +153,9 @@ class ServicesTest {
         assertThat(backups.state().plan()).contains(plan);
         assertThat(backups.backUpByPlan(Progress.NONE).folder()).hasParent(folder.resolve("planned"));
         Path anew = folder.resolve("anew");
-        assertThat(backups.restore(made.folder(), anew, Optional.empty(), Progress.NONE).verification().entries())
+        assertThat(backups.restore(made.folder(), anew, Optional.empty(), Progress.NONE)
+                        .verification()
+                        .entries())
                 .isEqualTo(2);
         assertThat(anew.resolve("journal/bench")).isDirectory();
     }

@@ -36,6 +36,7 @@ final class BothWays {
     private long effort;
     /** How much effort searches of the last width have taken at most for each beginning of it. */
     private double perWidth;
+
     private final int narrowest;
 
     /**

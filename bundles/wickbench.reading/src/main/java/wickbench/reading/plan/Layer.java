@@ -34,8 +34,8 @@ final class Layer {
     /** What was done, whatever the order and the times. */
     private record Done(int hash, int[] dipped, int[] read, int[] open) {
         static Done of(Partial plan) {
-            int hash = 31 * (31 * Arrays.hashCode(plan.dipped) + Arrays.hashCode(plan.read))
-                    + Arrays.hashCode(plan.open);
+            int hash =
+                    31 * (31 * Arrays.hashCode(plan.dipped) + Arrays.hashCode(plan.read)) + Arrays.hashCode(plan.open);
             return new Done(hash, plan.dipped, plan.read, plan.open);
         }
 
@@ -77,8 +77,8 @@ final class Layer {
         List<Partial> kept = kept();
         plans = new LinkedHashMap<>();
         size = kept.size();
-        kept.forEach(plan -> plans.computeIfAbsent(Done.of(plan), done -> new ArrayList<>(2))
-                .add(plan));
+        kept.forEach(plan ->
+                plans.computeIfAbsent(Done.of(plan), done -> new ArrayList<>(2)).add(plan));
     }
 
     /** Returns what those that were left out because there were too many have at least. */
@@ -113,9 +113,10 @@ final class Layer {
                 }
             }
         }
-        byOpen.values().forEach(some -> some.stream()
-                .filter(plan -> plan != null)
-                .forEach(plan -> leftOut = Math.min(leftOut, goal.least(plan))));
+        byOpen.values()
+                .forEach(some -> some.stream()
+                        .filter(plan -> plan != null)
+                        .forEach(plan -> leftOut = Math.min(leftOut, goal.least(plan))));
         return kept;
     }
 }

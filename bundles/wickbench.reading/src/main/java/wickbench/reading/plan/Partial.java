@@ -37,13 +37,7 @@ final class Partial {
     static Partial nothing(Kinds kinds, boolean countsWaits) {
         Zone zone = Zone.of(kinds.runningStarts, kinds.freeFrom);
         return new Partial(
-                null,
-                kinds.running,
-                new int[kinds.count],
-                kinds.runningKinds,
-                zone,
-                countsWaits ? zone : null,
-                0);
+                null, kinds.running, new int[kinds.count], kinds.runningKinds, zone, countsWaits ? zone : null, 0);
     }
 
     /** Lets a strip of a kind be started next. */
@@ -52,13 +46,7 @@ final class Partial {
         more[open.length] = kind;
         Zone least = leastWaits == null ? null : leastWaits.started(kinds.hands[kind]);
         return new Partial(
-                new Step(last, kind),
-                plusOne(dipped, kind),
-                read,
-                more,
-                zone.started(kinds.hands[kind]),
-                least,
-                waits);
+                new Step(last, kind), plusOne(dipped, kind), read, more, zone.started(kinds.hands[kind]), least, waits);
     }
 
     /**

@@ -52,7 +52,8 @@ final class Saving {
             }
             layer = next;
             most = next.values().stream()
-                    .min(Comparator.comparingLong(Saved::end).thenComparing(saved -> saved.done().toString()))
+                    .min(Comparator.comparingLong(Saved::end)
+                            .thenComparing(saved -> saved.done().toString()))
                     .orElse(most);
         }
         List<StartedStrip> kept = new ArrayList<>();
@@ -84,7 +85,8 @@ final class Saving {
     private void intoRow(StartedStrip strip) {
         for (List<StartedStrip> row : rows) {
             StartedStrip before = row.get(row.size() - 1);
-            if (opens(before) <= opens(strip) && before.strip().look().equals(strip.strip().look())) {
+            if (opens(before) <= opens(strip)
+                    && before.strip().look().equals(strip.strip().look())) {
                 row.add(strip);
                 return;
             }

@@ -21,7 +21,8 @@ final class EveryLook {
             if (begin.compareTo(opens.plus(rule.slack(strip.strip()))) <= 0) {
                 List<StartedStrip> others = new ArrayList<>(left);
                 others.remove(strip);
-                most = Math.max(most, 1 + most(others, rule, begin.plus(strip.strip().look())));
+                most = Math.max(
+                        most, 1 + most(others, rule, begin.plus(strip.strip().look())));
             }
         }
         return most;
