@@ -35,12 +35,16 @@ public final class HouseSignIn implements SignIn {
         this(home, journal, index, roster, HashCost.USUAL);
     }
 
-    /** @param cost of each new hash */
-    public HouseSignIn(Home home, Journal journal, Index index, Roster roster, HashCost cost) {
+    HouseSignIn(Home home, Journal journal, Index index, Roster roster, HashCost cost) {
         this.home = home;
         this.roster = roster;
         attempts = new Attempts(home, journal, index, cost);
         desk = new Sittings(() -> home.clock().instant());
+    }
+
+    /** Makes one whose new hashes have another cost; the runtime makes those of {@link HashCost#USUAL}. */
+    public static HouseSignIn at(HashCost cost, Home home, Journal journal, Index index, Roster roster) {
+        return new HouseSignIn(home, journal, index, roster, cost);
     }
 
     @Override

@@ -21,11 +21,15 @@ public final class SecretFiles {
         this(home, roster, HashCost.USUAL);
     }
 
-    /** @param cost of each new hash */
-    public SecretFiles(Home home, Roster roster, HashCost cost) {
+    SecretFiles(Home home, Roster roster, HashCost cost) {
         this.home = home;
         this.roster = roster;
         this.cost = cost;
+    }
+
+    /** Makes one whose new hashes have another cost; the runtime makes those of {@link HashCost#USUAL}. */
+    public static SecretFiles at(HashCost cost, Home home, Roster roster) {
+        return new SecretFiles(home, roster, cost);
     }
 
     /** Keeps a new passphrase, unless it is weak. */

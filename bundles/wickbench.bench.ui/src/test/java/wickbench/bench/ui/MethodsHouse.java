@@ -51,12 +51,12 @@ final class MethodsHouse implements AutoCloseable {
                 journal,
                 () -> List.of(new BenchView(), new EvidenceView(), new KeptView(), new PeopleView()));
         Roster roster = new Roster(home, journal, index);
-        signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
         HouseCredentials credentials = new HouseCredentials(
-                home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
+                home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster));
         people.enrol(ADA, "Ada Brook", Set.of(Role.ADMINISTRATOR, Role.REVIEWER), ADA);
         credentials.set(ADA, Optional.empty(), typed(ADAS));
         signIn.open(ADA, typed(ADAS));

@@ -127,7 +127,7 @@ final class TestHouse implements AutoCloseable {
                 new OwedDesk(journal, index, (act, draft, passphrase) -> draft),
                 new AdviceDesk(home, shelf, neighbours, at -> profile, index),
                 new BenchDoors.Persons(
-                        people, new HouseSignIn(home, journal, index, roster, HashCost.LEAST), at -> profile, site()),
+                        people, HouseSignIn.at(HashCost.LEAST, home, journal, index, roster), at -> profile, site()),
                 stock,
                 new AttachmentService(home, journal, index),
                 planned,
@@ -191,7 +191,7 @@ final class TestHouse implements AutoCloseable {
     /** The ports of the page of the methods, where nobody needs to sign in. */
     MethodDoors methods() {
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        HouseSignIn signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         EvidenceDesk evidence = new EvidenceDesk(home, journal, index, authority, shelf, Optional.empty());
         return new MethodDoors(

@@ -37,7 +37,7 @@ final class TestHouse implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> views);
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        HouseSignIn signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         people = new PeopleService(
                 home, journal, roster, authority, new Keeping(home, journal, roster, at -> Optional.empty()));

@@ -94,7 +94,7 @@ final class ReleaseHouse implements AutoCloseable {
                         new LedgerView(),
                         new ActsView()));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        HouseSignIn signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
@@ -132,7 +132,7 @@ final class ReleaseHouse implements AutoCloseable {
                         RUI,
                         Optional.empty());
         HouseCredentials credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster));
         credentials.set(LEA, Optional.empty(), typed(LEAS));
         signIn.open(LEA, typed(LEAS));
         credentials.reset(RUI, typed(ONCE), new Signing(LEA, typed(LEAS)), Optional.empty());

@@ -95,7 +95,7 @@ final class TestHouse implements AutoCloseable {
         Authority everyoneMay = (act, draft, passphrase) -> draft;
         Optional<OwedWork> owed = Optional.of(new OwedDesk(journal, index, everyoneMay));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        HouseSignIn signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         CaseDesk cases = new CaseDesk(journal, index, everyoneMay, results, journal.others(), owed);
         ReleaseDesk releases =
                 new ReleaseDesk(home, journal, index, everyoneMay, results, site, journal.others(), owed);

@@ -89,7 +89,7 @@ final class Quality implements AutoCloseable {
                 new RecoveryView(),
                 new AttachmentView());
         Roster roster = new Roster(site.home, site.journal, site.index);
-        HouseSignIn signIn = new HouseSignIn(site.home, site.journal, site.index, roster, HashCost.LEAST);
+        HouseSignIn signIn = HouseSignIn.at(HashCost.LEAST, site.home, site.journal, site.index, roster);
         HouseAuthority authority = new HouseAuthority(site.home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(site.home, site.journal, roster, at -> Optional.empty());
         people = new PeopleService(site.home, site.journal, roster, authority, keeping);

@@ -65,7 +65,7 @@ final class PartsHouse implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(home.folder().resolve("index"), journal, () -> List.of(new PeopleView()));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        HouseSignIn signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         PeopleService people = new PeopleService(
                 home, journal, roster, authority, new Keeping(home, journal, roster, at -> Optional.empty()));

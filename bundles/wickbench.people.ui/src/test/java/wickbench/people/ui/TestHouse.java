@@ -28,10 +28,10 @@ final class TestHouse implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new PeopleView(), new RecoveryView()));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        HouseSignIn signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> java.util.Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> java.util.Optional.empty());
-        SecretFiles files = new SecretFiles(home, roster, HashCost.LEAST);
+        SecretFiles files = SecretFiles.at(HashCost.LEAST, home, roster);
         doors = new PeopleDoors(
                 new PeopleService(home, journal, roster, authority, keeping),
                 signIn,

@@ -88,12 +88,12 @@ final class PlantHouse implements AutoCloseable {
                 () -> List.of(
                         new PlantView(), new PeopleView(), new BenchView(), new OwedView(), new AttachmentView()));
         Roster roster = new Roster(home, journal, index);
-        signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         wickbench.people.Keeping keeping = new wickbench.people.Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
         HouseCredentials credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster));
         people.enrol(LEAD, "Wenke Thalbach", Set.of(Role.ADMINISTRATOR, Role.REVIEWER), LEAD);
         credentials.set(LEAD, Optional.empty(), typed());
         signIn.open(LEAD, typed());

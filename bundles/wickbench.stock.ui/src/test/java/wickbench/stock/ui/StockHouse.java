@@ -72,12 +72,12 @@ final class StockHouse implements AutoCloseable {
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(folder.resolve("index"), journal, () -> List.of(new StockView(), new PeopleView()));
         Roster roster = new Roster(home, journal, index);
-        signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         wickbench.people.Keeping keeping = new wickbench.people.Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
         HouseCredentials credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster));
         people.enrol(KEEPER, "Marit Kolbenau", Set.of(Role.ADMINISTRATOR, Role.STOCK_KEEPER), KEEPER);
         credentials.set(KEEPER, Optional.empty(), typed(KEEPERS));
         signIn.open(KEEPER, typed(KEEPERS));

@@ -75,12 +75,12 @@ final class TestHouse implements AutoCloseable {
                         new BenchView(),
                         new AttachmentView()));
         Roster roster = new Roster(home, journal, index);
-        signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> Optional.empty());
         people = new PeopleService(home, journal, roster, authority, keeping);
         credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST));
+                new HouseCredentials(home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster));
         methods = new MethodShelf(journal, index, authority);
         IndexedBook book = new IndexedBook(home, index, () -> Site.of(Optional.empty(), journal.founding()));
         JournalPen pen = new JournalPen(home, journal, authority);

@@ -63,7 +63,7 @@ final class TrendHouse implements AutoCloseable {
                 journal,
                 () -> List.of(new BenchView(), new PeopleView(), new LedgerView(), new ActsView()));
         Roster roster = new Roster(home, journal, index);
-        HouseSignIn signIn = new HouseSignIn(home, journal, index, roster, HashCost.LEAST);
+        HouseSignIn signIn = HouseSignIn.at(HashCost.LEAST, home, journal, index, roster);
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         Keeping keeping = new Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
@@ -85,7 +85,7 @@ final class TrendHouse implements AutoCloseable {
                         .read("weeks.csv", new ByteArrayInputStream(sheet))
                         .orRefuse(),
                 RUI);
-        new HouseCredentials(home, journal, roster, signIn, authority, keeping, new SecretFiles(home, roster, HashCost.LEAST))
+        new HouseCredentials(home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster))
                 .set(RUI, Optional.empty(), Passphrase.of(RUIS.toCharArray()));
         doors = new TrendDoors(
                 new TrendDesk(home, journal, index, authority, site),
