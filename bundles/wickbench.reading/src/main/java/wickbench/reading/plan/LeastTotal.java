@@ -50,7 +50,8 @@ final class LeastTotal implements Goal {
 
     @Override
     public long latestEnd() {
-        return have - jobs.unit;
+        // what is to be gone below need be no multiple of the unit, while every total is one
+        return (have - 1) / jobs.unit * jobs.unit;
     }
 
     @Override
