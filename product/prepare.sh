@@ -59,5 +59,8 @@ maven() {
   mkdir -p product/target
   log=product/target/build.log
   { mvn -B -ntp -Dstyle.color=never "$@" 2>&1 && printf "\n[BUILT]\n"; } | tee "$log" | sed -un 's/^\[INFO\] Building \(.* \[[0-9]*\/[0-9]*\]\)$/   \1/p' >&2
-  grep -q '^\[BUILT\]$' "$log" || { grep '^\[ERROR\]' "$log" | head -n 20 >&2; return 1; }
+  grep -q '^\[BUILT\]$' "$log" || { complaints; return 1; }
 }
+
+# complaints: the first that the last build made
+complaints() { grep '^\[ERROR\]' product/target/build.log | head -n 40 >&2; }
