@@ -2,10 +2,12 @@ package wickbench.reading.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 
 /**
  * Beginnings of plans with equally many pieces of work, none of which is as good as another wherever that goes on.
@@ -18,6 +20,9 @@ final class Layer {
 
     /** How many times as many as are kept lie in it while it is filled. */
     private static final int OVERFULL = 2;
+
+    /** Chance is the same every time, so that equal requests give equal plans. */
+    private static final long SEED = 1;
 
     private final Goal goal;
     private final int width;
@@ -90,7 +95,8 @@ final class Layer {
      * Returns as many as may be kept.
      *
      * <p>Those that promise most are often too dense to be finished. So in a narrow layer, and where waits are counted, they make
-     * but half, and the other half are the most promising ones with no strip open, with one, with two, and so on.
+     * but half, and the other half are the most promising ones with no strip open, with one, with two, and so on. Among those that
+     * promise as much chance decides: those that were made one after the other are alike, and may all have the same dead end.
      */
     List<Partial> kept() {
         List<Partial> all = new ArrayList<>(size);
@@ -98,6 +104,7 @@ final class Layer {
         if (all.size() <= width) {
             return all;
         }
+        Collections.shuffle(all, new Random(SEED));
         all.sort(Comparator.<Partial>comparingLong(goal::least).thenComparingInt(Partial::free));
         int promising = width < WIDE || goal.countsWaits() ? width / 2 : width;
         List<Partial> kept = new ArrayList<>(all.subList(0, promising));
