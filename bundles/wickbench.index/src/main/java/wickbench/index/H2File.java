@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
@@ -29,10 +30,12 @@ final class H2File implements AutoCloseable {
 
     /** How long H2 keeps what it has overwritten, for the disk to have taken what came instead; its own default. */
     private static final int RETAINED_MS = 45_000;
-    /** After how long H2 writes what changed, in its own time; its own default. */
-    private static final int WRITTEN_MS = 500;
+    /** After how long H2 writes what changed, in its own time: never. */
+    private static final int NEVER_MS = Integer.MAX_VALUE;
     /** The same while much changes, or once 19 MB wait: pages that change again and again are written less often. */
-    private static final int WRITTEN_WHILE_FILLING_MS = 5_000;
+    private static final int WHILE_FILLING_MS = 5_000;
+    /** As often what changed is written at most; what a program that is killed had not written comes from the journal again. */
+    private static final Duration WRITTEN = Duration.ofMillis(500);
 
     private static final long SMALLEST_CACHE_KB = 16 * 1024;
     private static final long LARGEST_CACHE_KB = 256 * 1024;
@@ -44,14 +47,20 @@ final class H2File implements AutoCloseable {
     private final Connection anchor;
 
     private final Path folder;
+    /** Whoever wrote it did not come to close it. */
+    private final boolean leftOpen;
+
+    private long written = System.nanoTime();
 
     private H2File(Path folder) throws SQLException {
         this.folder = folder;
+        leftOpen = Files.exists(folder.resolve(NAME + ".mv.db")) && !Files.exists(folder.resolve(NAME + ".mv.db.sums"));
         // async: a thread interrupted while it reads must not close the file under all others
         source.setURL("jdbc:h2:" + checked.getScheme() + ":async:" + folder.resolve(NAME)
                 + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=" + cacheKb());
         try {
             anchor = source.getConnection();
+            write("set write_delay " + NEVER_MS);
         } catch (SQLException e) {
             FilePath.unregister(checked);
             throw e;
@@ -97,17 +106,41 @@ final class H2File implements AutoCloseable {
         try (Session session = session("house", true)) {
             Files.write(folder.resolve(FILLING), new byte[0]);
             session.run("set retention_time 0");
-            session.run("set write_delay " + WRITTEN_WHILE_FILLING_MS);
+            session.run("set write_delay " + WHILE_FILLING_MS);
             try {
                 work.run();
             } finally {
-                session.run("set write_delay " + WRITTEN_MS);
+                session.run("set write_delay " + NEVER_MS);
                 session.run("set retention_time " + RETAINED_MS);
             }
             session.run("checkpoint sync");
             Files.delete(folder.resolve(FILLING));
         } catch (IOException e) {
             throw unwritten(folder, e);
+        }
+    }
+
+    /**
+     * Writes what was changed until now, unless that was done a moment ago; to be asked between transactions, by whoever changes.
+     *
+     * <p>Left to itself, H2 writes one table after the other while rows go on being changed. Of a program that is killed then, the file
+     * may hold a row of a transaction without what would take it back.
+     */
+    void keep() {
+        if (System.nanoTime() - written < WRITTEN.toNanos()) {
+            return;
+        }
+        try {
+            write("checkpoint");
+            written = System.nanoTime();
+        } catch (SQLException e) {
+            throw SqlFailure.of("checkpoint", e);
+        }
+    }
+
+    private void write(String sql) throws SQLException {
+        try (Statement statement = anchor.createStatement()) {
+            statement.execute(sql);
         }
     }
 
@@ -124,7 +157,7 @@ final class H2File implements AutoCloseable {
             // a reader's transaction sees the tables as of its first question
             connection.setTransactionIsolation(
                     mayWrite ? Connection.TRANSACTION_READ_COMMITTED : Connection.TRANSACTION_SERIALIZABLE);
-            Session session = new Session(connection, mayWrite);
+            Session session = new Session(connection, mayWrite, leftOpen);
             session.run("set schema " + schema);
             return session;
         } catch (SQLException e) {
@@ -145,8 +178,8 @@ final class H2File implements AutoCloseable {
 
     /** Closes a file that is thrown away next: nothing of it is kept, nor put in order for another time. */
     void abandon() {
-        try (Statement statement = anchor.createStatement()) {
-            statement.execute("shutdown immediately");
+        try {
+            write("shutdown immediately");
         } catch (SQLException e) {
             throw new Damaged(e);
         } finally {

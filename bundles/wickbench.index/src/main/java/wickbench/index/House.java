@@ -68,6 +68,7 @@ final class House implements AutoCloseable {
                 .filter(view -> view.failure().isEmpty())
                 .toList();
         new CatchUp(journal, stations, sound, progress).run(file::fill);
+        file.keep();
     }
 
     ViewTables tables(String view) {

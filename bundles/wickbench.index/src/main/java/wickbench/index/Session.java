@@ -26,12 +26,15 @@ final class Session implements Rows, AutoCloseable {
 
     private final Connection connection;
     private final boolean mayWrite;
+    private final boolean leftOpen;
     private final Map<String, PreparedStatement> prepared = new LinkedHashMap<>(KEPT, 0.75f, true);
     private final Map<String, Map<String, Integer>> columns = new HashMap<>();
 
-    Session(Connection connection, boolean mayWrite) {
+    /** @param leftOpen whether the file may hold what a program that was killed had not finished */
+    Session(Connection connection, boolean mayWrite, boolean leftOpen) {
         this.connection = connection;
         this.mayWrite = mayWrite;
+        this.leftOpen = leftOpen;
     }
 
     @Override
@@ -42,7 +45,7 @@ final class Session implements Rows, AutoCloseable {
         try {
             return bound(sql, values).executeUpdate();
         } catch (SQLException e) {
-            throw SqlFailure.ofChange(sql, e);
+            throw SqlFailure.ofChange(sql, e, leftOpen);
         }
     }
 

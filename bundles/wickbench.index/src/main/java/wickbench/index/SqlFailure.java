@@ -11,6 +11,8 @@ final class SqlFailure extends RuntimeException {
 
     /** LOCK_TIMEOUT. */
     private static final int HELD = 50200;
+    /** DUPLICATE_KEY. */
+    private static final int TWICE = 23505;
 
     private static final String STORE = "org.h2.mvstore.";
 
@@ -27,10 +29,13 @@ final class SqlFailure extends RuntimeException {
      * Does the same for a change of rows.
      *
      * <p>One thread alone changes rows, so one that somebody else holds is held by a transaction of a program that was killed: H2 left it
-     * in the file, and nobody will ever end it.
+     * in the file, and nobody will ever end it. Such a row may also look like one of whoever comes next; then it is there twice.
+     *
+     * @param leftOpen whether the file was written by a program that did not come to close it
      */
-    static RuntimeException ofChange(String sql, SQLException e) {
-        return e.getErrorCode() == HELD ? new Damaged(e) : of(sql, e);
+    static RuntimeException ofChange(String sql, SQLException e, boolean leftOpen) {
+        int code = e.getErrorCode();
+        return code == HELD || leftOpen && code == TWICE ? new Damaged(e) : of(sql, e);
     }
 
     static String firstLine(Throwable e) {
