@@ -7,8 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,10 +94,68 @@ class PublisherTest {
         same();
     }
 
+    /** Returns how many bytes were written into each file of the shared folder, which was forced before the newest checkpoint was placed. */
+    private Map<String, Long> written(Host.Shown shown) throws IOException {
+        TracedDisk disk = TracedDisk.over(root);
+        Map<Integer, String> names = new HashMap<>();
+        disk.numbers().forEach((path, number) -> names.put(number, path.getFileName().toString()));
+        new Publisher(disk, from, to).publish(shown);
+        disk.numbers().forEach((path, number) -> names.put(number, path.getFileName().toString()));
+        Map<String, Long> written = new TreeMap<>();
+        Set<Integer> unforced = new HashSet<>();
+        boolean folderForced = false;
+        for (Change change : disk.trace()) {
+            if (change instanceof Change.Wrote wrote) {
+                written.merge(names.get(wrote.file()), (long) wrote.bytes().length, Long::sum);
+                unforced.add(wrote.file());
+            } else if (change instanceof Change.Forced forced) {
+                unforced.remove(forced.file());
+            } else if (change instanceof Change.FolderForced forced && forced.path().equals(to.folder())) {
+                folderForced = true;
+            } else if (change instanceof Change.Renamed renamed && renamed.to().equals(to.note())) {
+                assertThat(folderForced).isTrue();
+                assertThat(unforced).isEmpty();
+            }
+        }
+        assertThat(folderForced).isTrue();
+        return written;
+    }
+
+    private static long grown(Path now, long before) throws IOException {
+        return Files.size(now) - before;
+    }
+
+    @Test
+    void what_is_there_already_is_not_written_again() throws IOException {
+        record(StationFolder.SEGMENT);
+        publisher.publish(shown());
+        long list = Files.size(from.checkpoints());
+        long second = Files.size(from.segment(1));
+        record(2);
+        assertThat(written(shown()))
+                .containsEntry("entries-000001.jsonl", grown(from.segment(1), second))
+                .containsEntry("checkpoints.jsonl", grown(from.checkpoints(), list))
+                .doesNotContainKey("entries-000000.jsonl");
+        same();
+    }
+
+    @Test
+    void half_of_a_file_from_an_interrupted_copy_is_gone_on_with_and_other_bytes_are_not() throws IOException {
+        byte[] all = Files.readAllBytes(from.segment(0));
+        byte[] half = Arrays.copyOf(all, all.length / 2);
+        Files.write(to.segment(0), half);
+        assertThat(written(shown())).containsEntry("entries-000000.jsonl", (long) all.length - half.length);
+        same();
+        half[half.length - 1] ^= 1;
+        Files.write(to.segment(0), half);
+        assertThat(written(shown())).containsEntry("entries-000000.jsonl", (long) all.length);
+        same();
+    }
+
     @Test
     void what_an_interrupted_copy_left_is_gone_on_with() throws IOException {
         byte[] all = Files.readAllBytes(from.segment(0));
-        Files.write(to.segment(0), java.util.Arrays.copyOf(all, all.length / 2));
+        Files.write(to.segment(0), Arrays.copyOf(all, all.length / 2));
         publisher.publish(shown());
         same();
     }
