@@ -98,9 +98,11 @@ class PublisherTest {
     private Map<String, Long> written(Host.Shown shown) throws IOException {
         TracedDisk disk = TracedDisk.over(root);
         Map<Integer, String> names = new HashMap<>();
-        disk.numbers().forEach((path, number) -> names.put(number, path.getFileName().toString()));
+        disk.numbers()
+                .forEach((path, number) -> names.put(number, path.getFileName().toString()));
         new Publisher(disk, from, to).publish(shown);
-        disk.numbers().forEach((path, number) -> names.put(number, path.getFileName().toString()));
+        disk.numbers()
+                .forEach((path, number) -> names.put(number, path.getFileName().toString()));
         Map<String, Long> written = new TreeMap<>();
         Set<Integer> unforced = new HashSet<>();
         boolean folderForced = false;
@@ -110,7 +112,8 @@ class PublisherTest {
                 unforced.add(wrote.file());
             } else if (change instanceof Change.Forced forced) {
                 unforced.remove(forced.file());
-            } else if (change instanceof Change.FolderForced forced && forced.path().equals(to.folder())) {
+            } else if (change instanceof Change.FolderForced forced
+                    && forced.path().equals(to.folder())) {
                 folderForced = true;
             } else if (change instanceof Change.Renamed renamed && renamed.to().equals(to.note())) {
                 assertThat(folderForced).isTrue();

@@ -38,7 +38,8 @@ class TailFormTest {
         for (int at = 1; at < line.length(); at++) {
             char touched = line.charAt(at);
             for (char other : new char[] {(char) (touched ^ 1), '/', ':', '}', 'x'}) {
-                boolean isDigitOfVersion = Character.isDigit(other) && at >= line.length() - 3 && at < line.length() - 1;
+                boolean isDigitOfVersion =
+                        Character.isDigit(other) && at >= line.length() - 3 && at < line.length() - 1;
                 String changed = line.substring(0, at) + other + line.substring(at + 1);
                 assertThat(fits(changed, 1234)).as(changed).isEqualTo(other == touched || isDigitOfVersion);
             }
@@ -49,7 +50,9 @@ class TailFormTest {
     void what_is_too_short_does_not_fit_whatever_stands_before_it() {
         byte[] all = tail(7, "12").getBytes(StandardCharsets.UTF_8);
         for (int from = 1; from <= all.length; from++) {
-            assertThat(form.fits(all, from, all.length - from, PREV, 7)).as("" + from).isFalse();
+            assertThat(form.fits(all, from, all.length - from, PREV, 7))
+                    .as("" + from)
+                    .isFalse();
         }
         for (String line : new String[] {"", "}", "7}", "77}", ",\"v\":}"}) {
             assertThat(fits(line, 7)).as(line).isFalse();

@@ -188,8 +188,7 @@ class TamperTest {
         write(checkpoints, lines);
         assertThat(verified().findings())
                 .singleElement()
-                .isEqualTo(new Verification.Broken(
-                        "checkpoints.jsonl:1", "checkpoint.signature", first().text()));
+                .isEqualTo(new Verification.Broken("checkpoints.jsonl:1", "checkpoint.signature", first().text()));
         assertThat(verified().checkpoints()).isEqualTo(2);
         lines.set(0, "{}");
         write(checkpoints, lines);
