@@ -73,11 +73,15 @@ class CopiesTest {
 
     @Test
     void what_came_in_without_its_checkpoint_is_cut_off() throws IOException {
+        byte[] entries = Files.readAllBytes(copy.segment(0));
+        byte[] checkpoints = Files.readAllBytes(copy.checkpoints());
         Files.writeString(copy.segment(0), "{\"at\":\"half a li", StandardOpenOption.APPEND);
         Files.writeString(copy.segment(1), "a segment begun");
         Files.writeString(copy.checkpoints(), "{\"frontier\":[", StandardOpenOption.APPEND);
         assertThat(opened()).containsExactly("stock " + size);
         assertThat(copy.segment(1)).doesNotExist();
+        assertThat(copy.segment(0)).hasBinaryContent(entries);
+        assertThat(copy.checkpoints()).hasBinaryContent(checkpoints);
     }
 
     @Test
