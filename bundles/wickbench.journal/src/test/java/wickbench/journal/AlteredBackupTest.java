@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -87,6 +88,17 @@ class AlteredBackupTest {
             assertThatThrownBy(() -> copied.restore(Optional.empty())).isInstanceOf(Refusal.class);
             Files.writeString(list, text);
         }
+        // also where what it leads to is there, as the list says it is
+        Files.writeString(copied.backup().resolve("outside.json"), "{}");
+        String sum = Hash.ofContent("{}".getBytes(StandardCharsets.UTF_8)).hex();
+        String text = Files.readString(list);
+        Files.writeString(
+                list,
+                text.replace(
+                        "\"files\":[",
+                        "\"files\":[{\"bytes\":2,\"path\":\"../outside.json\",\"sha256\":\"" + sum + "\"},"));
+        assertThatThrownBy(() -> copied.restore(Optional.empty()))
+                .hasMessageContaining("1 of its files are missing or altered, first ../outside.json");
         assertThat(new ArrayList<>(List.of(folder.toFile().list()))).containsExactlyInAnyOrder("home", "backup");
     }
 

@@ -46,7 +46,8 @@ class ChainCheckTest {
                 .run().findings().stream()
                         .filter(broken -> broken.code().startsWith("entry."))
                         .map(broken -> broken.code() + " "
-                                + broken.where().substring(Recorded.STATION.value().length() + 1))
+                                + broken.where()
+                                        .substring(Recorded.STATION.value().length() + 1))
                         .toList();
     }
 

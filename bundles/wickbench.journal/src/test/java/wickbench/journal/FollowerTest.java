@@ -170,6 +170,14 @@ class FollowerTest {
     }
 
     @Test
+    void a_history_that_somebody_without_the_key_signed_is_no_fork_but_damage() throws IOException {
+        Forged.history(new ShareFolder(site.share()).of(STOCK));
+        assertThat(said()).anyMatch(notice -> notice.contains("does not fit what that station signed"));
+        assertThat(bench.entries("bench", "station.forked")).isEmpty();
+        assertThat(bench.entries("stock", "note.written")).hasSize(1);
+    }
+
+    @Test
     void a_clone_whose_files_took_the_place_of_the_others_is_a_fork_and_kept_as_evidence() throws IOException {
         site.copyDisk(stock, "clone");
         stock.reopenClosed();

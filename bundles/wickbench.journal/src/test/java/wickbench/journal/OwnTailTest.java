@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -153,6 +154,22 @@ class OwnTailTest {
                 share("checkpoints.jsonl"), String.join("\n", here) + "\n{}\n" + lines.get(lines.size() - 1) + "\n");
         Machine anew = site.machine("anew");
         assertThat(anew.exchange().notices()).anyMatch(notice -> notice.contains("they are taken back first"));
+        assertThat(anew.size("bench")).isLessThan(all.size());
+    }
+
+    @Test
+    void what_somebody_else_signed_is_not_taken() throws IOException {
+        StationFolder there = new ShareFolder(site.share()).of(all.get(0).ref().station());
+        List<String> here = Files.readAllLines(root.resolve("anew/journal/bench/checkpoints.jsonl"));
+        List<String> lines = new ArrayList<>(here);
+        List<String> shown = Files.readAllLines(there.checkpoints());
+        for (String line : shown.subList(here.size(), shown.size())) {
+            lines.add(Forged.seal(Seal.parse(line).orElseThrow(), there).line());
+        }
+        Files.writeString(there.checkpoints(), String.join("\n", lines) + "\n");
+        Machine anew = site.machine("anew");
+        assertThat(anew.exchange().notices()).anyMatch(notice -> notice.contains("they are taken back first"));
+        assertThat(anew.entries("bench")).isEqualTo(all.subList(0, (int) anew.size("bench")));
         assertThat(anew.size("bench")).isLessThan(all.size());
     }
 
