@@ -2,13 +2,16 @@ package wickbench.bench.ui;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import wickbench.api.method.Method;
 import wickbench.bench.run.Moment;
 import wickbench.bench.run.RunState;
+import wickbench.bench.run.RunStrip;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Fit;
@@ -20,7 +23,9 @@ import wickbench.widgets.Type;
 /** The run under way: what to do now, every strip's state, the steps of the next one; its number starts a strip and opens it for reading. */
 final class ClockStage implements RunStage {
     private final PageContext context;
-    private final RunActs acts;
+    private final RunHand hand;
+    private final RunTimetable timetable;
+    private final Function<RunStrip, Optional<Method>> methods;
     private final Composite box;
     private final Label now;
     private final NumberField number;
@@ -30,9 +35,19 @@ final class ClockStage implements RunStage {
     private final StripActs pressed;
     private Optional<Integer> next = Optional.empty();
 
-    ClockStage(Composite parent, PageContext context, RunActs acts, Bell bell) {
+    /** @param methods finds the method of a strip, while it is in force */
+    ClockStage(
+            Composite parent,
+            PageContext context,
+            RunHand hand,
+            RunTimetable timetable,
+            Function<RunStrip, Optional<Method>> methods,
+            RunActs acts,
+            Bell bell) {
         this.context = context;
-        this.acts = acts;
+        this.hand = hand;
+        this.timetable = timetable;
+        this.methods = methods;
         Theme theme = context.theme();
         Controls controls = theme.controls();
         box = controls.box(parent, 1);
@@ -49,8 +64,8 @@ final class ClockStage implements RunStage {
         table = new RunTable(Fit.grow(controls.card(columns, 1)), theme);
         Fit.grow(table.control());
         guide = new Guide(columns, theme, bell);
-        pressed = new StripActs(acts, number, () -> next, guide::first, this::say);
-        buttons(Fit.wide(controls.box(box, 8)), theme);
+        pressed = new StripActs(hand, timetable, acts, number, () -> next, guide::first, this::say);
+        buttons(Fit.wide(controls.box(box, 8)), theme, acts);
         new PageKeys(
                 box,
                 Map.of(
@@ -64,7 +79,7 @@ final class ClockStage implements RunStage {
                         SWT.F12, () -> acts.go(Stage.NEXT)));
     }
 
-    private void buttons(Composite bar, Theme theme) {
+    private void buttons(Composite bar, Theme theme, RunActs acts) {
         Controls controls = theme.controls();
         ((GridLayout) bar.getLayout()).makeColumnsEqualWidth = true;
         button(bar, theme, "clock.shake", pressed::shake);
@@ -111,11 +126,11 @@ final class ClockStage implements RunStage {
 
     @Override
     public void tick(Moment at) {
-        acts.state().ifPresent(run -> show(run, at));
+        hand.state().ifPresent(run -> show(run, at));
     }
 
     private void show(RunState run, Moment at) {
-        NextAct act = NextAct.of(run, acts.plan(), at);
+        NextAct act = NextAct.of(run, timetable.plan(), at);
         next = act.toStart();
         Theme theme = context.theme();
         if (!now.getText().equals(act.words())) {
@@ -126,7 +141,8 @@ final class ClockStage implements RunStage {
                             : theme.tone(act.meaning()).ink()));
         }
         table.show(run, at, next);
-        guide.show(next.flatMap(run::strip), next.flatMap(run::strip).flatMap(strip -> acts.method(strip.strip())), at);
+        guide.show(
+                next.flatMap(run::strip), next.flatMap(run::strip).flatMap(strip -> methods.apply(strip.strip())), at);
     }
 
     private void confirmed(int typed) {

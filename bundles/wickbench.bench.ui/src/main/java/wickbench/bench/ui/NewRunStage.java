@@ -32,6 +32,8 @@ final class NewRunStage implements RunStage, StripFiller.Hearer {
 
     private final PageContext context;
     private final BenchDoors doors;
+    private final RunHand hand;
+    private final RunTimetable timetable;
     private final RunActs acts;
     private final Composite box;
     private final Scroller scroll;
@@ -55,9 +57,17 @@ final class NewRunStage implements RunStage, StripFiller.Hearer {
     private boolean forRun;
     private String note = "";
 
-    NewRunStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
+    NewRunStage(
+            Composite parent,
+            PageContext context,
+            BenchDoors doors,
+            RunHand hand,
+            RunTimetable timetable,
+            RunActs acts) {
         this.context = context;
         this.doors = doors;
+        this.hand = hand;
+        this.timetable = timetable;
         this.acts = acts;
         Theme theme = context.theme();
         Controls controls = theme.controls();
@@ -72,7 +82,7 @@ final class NewRunStage implements RunStage, StripFiller.Hearer {
         beside.setLayoutData(side);
         StripList list = new StripList(beside, theme);
         Fit.grow(list.control());
-        pace = new PaceFields(scroll.content(), context, acts::pace);
+        pace = new PaceFields(scroll.content(), context, timetable::planning);
         owed = new OwedList(beside, context, doors, NAMED, this::owedLooked);
         controls.button(beside, FlowWords.get("owed.all"), () -> acts.go(Stage.NEXT));
         words = Fit.wide(controls.text(box, Type.BODY, ""));
@@ -246,11 +256,11 @@ final class NewRunStage implements RunStage, StripFiller.Hearer {
         RunStrip strip = RunStrip.of(
                 strips.next(), method.orElseThrow(), check.reading().orElseThrow(), check.clean(), offers.drawn());
         if (forRun) {
-            acts.happened(
+            hand.happened(
                     new RunEvent.Added(strip),
                     run -> {
                         clear();
-                        acts.replan(java.time.Duration.ZERO);
+                        timetable.replan(java.time.Duration.ZERO);
                         acts.go(Stage.CLOCK);
                     },
                     words::setText);

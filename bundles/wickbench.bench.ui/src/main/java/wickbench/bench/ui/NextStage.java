@@ -3,6 +3,7 @@ package wickbench.bench.ui;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
@@ -26,6 +27,7 @@ final class NextStage implements RunStage {
     private static final int OWED = 165;
 
     private final PageContext context;
+    private final RunHand hand;
     private final RunActs acts;
     private final Composite box;
     private final Scroller scroll;
@@ -39,22 +41,31 @@ final class NextStage implements RunStage {
     private final Button finish;
     private Optional<RunState> shown = Optional.empty();
 
-    NextStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
+    /** @param clock by which the site tells its times, once it is known */
+    NextStage(
+            Composite parent,
+            PageContext context,
+            BenchDoors doors,
+            RunHand hand,
+            RunTimetable timetable,
+            Supplier<Optional<SiteClock>> clock,
+            RunActs acts) {
         this.context = context;
+        this.hand = hand;
         this.acts = acts;
         Theme theme = context.theme();
         Controls controls = theme.controls();
         box = controls.box(parent, 1);
         scroll = new Scroller(box, theme);
         Fit.grow(scroll.control());
-        strips = new RunResults(scroll.content(), theme, acts, this::say);
+        strips = new RunResults(scroll.content(), theme, hand, timetable, acts, this::say);
         Composite card = Fit.grow(controls.card(box, 1));
         // in a low window the strips scroll, and several rows of what is owed stay in sight
         ((GridData) card.getLayoutData()).minimumHeight = theme.px(OWED);
         owed = new OwedTable(card, theme, this::enable);
         OwedForm form = new OwedForm(card, context, this::left);
         look = new OwedLook(context, doors, this::owedLooked, owed::say);
-        decisions = new OwedActs(context, doors, form, this::by, this::say, look::look);
+        decisions = new OwedActs(context, doors, form, clock, this::by, this::say, look::look);
         words = Fit.wide(controls.text(box, Type.STRONG, ""));
         Composite bar = Fit.right(controls.box(box, 6));
         Wide.button(controls.button(bar, FlowWords.get("next.back"), this::back), theme);
@@ -85,8 +96,8 @@ final class NextStage implements RunStage {
     @Override
     public void shown() {
         shown = Optional.empty();
-        tick(acts.now());
-        if (acts.state().isEmpty()) {
+        tick(hand.now());
+        if (hand.state().isEmpty()) {
             show(List.of());
             look.look();
             say(FlowWords.get("next.no-run"));
@@ -94,33 +105,28 @@ final class NextStage implements RunStage {
         owed.control().setFocus();
     }
 
-    /** Takes the clock by which the site tells its times. */
-    void start(SiteClock site) {
-        decisions.clock(site);
-    }
-
     @Override
     public void tick(Moment now) {
         boolean over = over(now);
         finish.setEnabled(over);
-        take.setEnabled((over || acts.state().isEmpty()) && look.byStrip());
-        if (!acts.state().equals(shown)) {
-            shown = acts.state();
-            acts.judged(this::show, this::say);
+        take.setEnabled((over || hand.state().isEmpty()) && look.byStrip());
+        if (!hand.state().equals(shown)) {
+            shown = hand.state();
+            hand.judged(this::show, this::say);
             look.look();
             say(FlowWords.get(over ? "next.over" : "next.open"));
         }
     }
 
     private boolean over(Moment now) {
-        return acts.state().filter(run -> run.over(now)).isPresent();
+        return hand.state().filter(run -> run.over(now)).isPresent();
     }
 
     private void owedLooked(List<OwedDue> open) {
         if (!box.isDisposed()) {
             owed.show(open);
             enable();
-            tick(acts.now());
+            tick(hand.now());
         }
     }
 
@@ -129,7 +135,7 @@ final class NextStage implements RunStage {
     }
 
     private Optional<PersonId> by() {
-        return context.actor().or(() -> acts.state().map(RunState::by));
+        return context.actor().or(() -> hand.state().map(RunState::by));
     }
 
     private void left() {
@@ -143,7 +149,7 @@ final class NextStage implements RunStage {
     }
 
     private void back() {
-        acts.go(acts.state().isPresent() ? Stage.CLOCK : Stage.NEW);
+        acts.go(hand.state().isPresent() ? Stage.CLOCK : Stage.NEW);
     }
 
     OwedTable owed() {
@@ -161,7 +167,7 @@ final class NextStage implements RunStage {
         }
     }
 
-    private void show(List<RunActs.Judged> judged) {
+    private void show(List<Judged> judged) {
         strips.show(judged);
         Enter.heard(strips.control(), this::finish);
         scroll.measure();

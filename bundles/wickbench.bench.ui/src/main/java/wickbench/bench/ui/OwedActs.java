@@ -22,12 +22,13 @@ final class OwedActs {
     private final PageContext context;
     private final BenchDoors doors;
     private final OwedForm form;
+    private final Supplier<Optional<SiteClock>> clock;
     private final Supplier<Optional<PersonId>> by;
     private final Consumer<String> say;
     private final Runnable changed;
-    private Optional<SiteClock> clock = Optional.empty();
 
     /**
+     * @param clock by which the site tells its times, once it is known
      * @param by who does it: at the desk, or at the bench
      * @param say hears what is asked for, what is wrong, and what was kept
      * @param changed hears that something was kept
@@ -36,19 +37,17 @@ final class OwedActs {
             PageContext context,
             BenchDoors doors,
             OwedForm form,
+            Supplier<Optional<SiteClock>> clock,
             Supplier<Optional<PersonId>> by,
             Consumer<String> say,
             Runnable changed) {
         this.context = context;
         this.doors = doors;
         this.form = form;
+        this.clock = clock;
         this.by = by;
         this.say = say;
         this.changed = changed;
-    }
-
-    void clock(SiteClock site) {
-        clock = Optional.of(site);
     }
 
     static boolean cleanable(OwedDue due) {
@@ -66,13 +65,15 @@ final class OwedActs {
         LinkedHashMap<String, String> fields = new LinkedHashMap<>();
         fields.put(FlowWords.get("clean.procedure"), "");
         fields.put(FlowWords.get("clean.by"), by.get().map(PersonId::value).orElse(""));
-        fields.put(FlowWords.get("clean.ended"), clock.map(SiteClock::nowTyped).orElse(""));
+        fields.put(
+                FlowWords.get("clean.ended"),
+                clock.get().map(SiteClock::nowTyped).orElse(""));
         form.ask(
                 FlowWords.get("clean.title", item.place()),
                 fields,
                 this::wrongClean,
                 typed -> {
-                    Instant ended = clock.orElseThrow().past(typed.get(2));
+                    Instant ended = clock.get().orElseThrow().past(typed.get(2));
                     doors.owed()
                             .cleaned(
                                     new CleanDone(
@@ -92,7 +93,7 @@ final class OwedActs {
         }
         try {
             new PersonId(typed.get(1));
-            clock.orElseThrow().past(typed.get(2));
+            clock.get().orElseThrow().past(typed.get(2));
             return "";
         } catch (IllegalArgumentException wrong) {
             return wrong.getMessage();

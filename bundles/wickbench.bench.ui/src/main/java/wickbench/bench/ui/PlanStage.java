@@ -24,9 +24,10 @@ import wickbench.widgets.Wide;
 final class PlanStage implements RunStage {
     private final PageContext context;
     private final BenchDoors doors;
+    private final RunHand hand;
+    private final RunTimetable timetable;
     private final RunActs acts;
     private final Bell bell;
-    private final RunTimetable timetable;
     private final Composite box;
     private final Scroller scroll;
     private final Label sums;
@@ -43,12 +44,19 @@ final class PlanStage implements RunStage {
     private record Asked(StartCheck check, Optional<Bell.Trouble> silent) {}
 
     PlanStage(
-            Composite parent, PageContext context, BenchDoors doors, RunActs acts, Bell bell, RunTimetable timetable) {
+            Composite parent,
+            PageContext context,
+            BenchDoors doors,
+            RunHand hand,
+            RunTimetable timetable,
+            RunActs acts,
+            Bell bell) {
         this.context = context;
         this.doors = doors;
+        this.hand = hand;
+        this.timetable = timetable;
         this.acts = acts;
         this.bell = bell;
-        this.timetable = timetable;
         Theme theme = context.theme();
         Controls controls = theme.controls();
         box = controls.box(parent, 1);
@@ -90,7 +98,7 @@ final class PlanStage implements RunStage {
     }
 
     private List<RunStrip> strips() {
-        return acts.state()
+        return hand.state()
                 .map(run -> run.strips().stream().map(strip -> strip.strip()).toList())
                 .orElseGet(acts::draft);
     }
@@ -100,8 +108,8 @@ final class PlanStage implements RunStage {
         beginning = false;
         trouble = "";
         check = Optional.empty();
-        if (acts.state().isPresent()) {
-            acts.replan(Duration.ZERO);
+        if (hand.state().isPresent()) {
+            timetable.replan(Duration.ZERO);
         } else {
             timetable.forget();
             timetable.plan(acts.draft());
@@ -119,7 +127,7 @@ final class PlanStage implements RunStage {
                                 bell.trouble()),
                         this::take,
                         failure -> refused(failure.getMessage()));
-        begin.setText(FlowWords.get(acts.state().isPresent() ? "plan.go-on" : "plan.begin"));
+        begin.setText(FlowWords.get(hand.state().isPresent() ? "plan.go-on" : "plan.begin"));
         gantt.setFocus();
         tell();
     }
@@ -147,7 +155,7 @@ final class PlanStage implements RunStage {
 
     private void tell() {
         boolean refused = check.filter(StartCheck::refused).isPresent();
-        boolean underWay = acts.state().isPresent();
+        boolean underWay = hand.state().isPresent();
         begin.setEnabled(underWay || check.isPresent() && !refused && !beginning);
         String asked = refused ? "plan.refused" : check.isEmpty() ? "gate.asking" : "plan.enter";
         words.setText(trouble.isEmpty() ? FlowWords.get(underWay ? "plan.under-way" : asked) : trouble);
@@ -155,11 +163,11 @@ final class PlanStage implements RunStage {
     }
 
     private void back() {
-        acts.go(acts.state().isPresent() ? Stage.CLOCK : Stage.NEW);
+        acts.go(hand.state().isPresent() ? Stage.CLOCK : Stage.NEW);
     }
 
     void begin() {
-        if (acts.state().isPresent()) {
+        if (hand.state().isPresent()) {
             acts.go(Stage.CLOCK);
         } else if (begin.isEnabled()) {
             beginning = true;

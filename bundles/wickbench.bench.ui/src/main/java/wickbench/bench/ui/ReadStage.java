@@ -2,17 +2,20 @@ package wickbench.bench.ui;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import wickbench.api.method.LineRole;
+import wickbench.api.method.Method;
 import wickbench.api.person.PersonId;
 import wickbench.bench.run.Moment;
 import wickbench.bench.run.Phase;
 import wickbench.bench.run.RunEvent;
 import wickbench.bench.run.RunState;
+import wickbench.bench.run.RunStrip;
 import wickbench.bench.run.StripState;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Badge;
@@ -33,6 +36,9 @@ import wickbench.widgets.Wide;
 /** One strip before one reader: the lines are answered, kept by Enter, and said what they mean. */
 final class ReadStage implements RunStage {
     private final PageContext context;
+    private final RunHand hand;
+    private final RunTimetable timetable;
+    private final Function<RunStrip, Optional<Method>> methods;
     private final RunActs acts;
     private final Composite box;
     private final Label title;
@@ -51,8 +57,19 @@ final class ReadStage implements RunStage {
     /** Why the last act was refused; stands until the next one. */
     private String refusal = "";
 
-    ReadStage(Composite parent, PageContext context, BenchDoors doors, RunActs acts) {
+    /** @param methods finds the method of a strip, while it is in force */
+    ReadStage(
+            Composite parent,
+            PageContext context,
+            BenchDoors doors,
+            RunHand hand,
+            RunTimetable timetable,
+            Function<RunStrip, Optional<Method>> methods,
+            RunActs acts) {
         this.context = context;
+        this.hand = hand;
+        this.timetable = timetable;
+        this.methods = methods;
         this.acts = acts;
         Theme theme = context.theme();
         Controls controls = theme.controls();
@@ -70,7 +87,7 @@ final class ReadStage implements RunStage {
         verdict = new ReadVerdict(side.content(), context);
         words = Fit.wide(controls.text(box, Type.STRONG, ""));
         Composite bar = Fit.wide(controls.box(box, 4));
-        photos = new StripPhotos(bar, box, context, doors, acts::state);
+        photos = new StripPhotos(bar, box, context, doors, hand::state);
         lost = Wide.button(controls.button(bar, FlowWords.get("read.lost"), this::lost), theme);
         Wide.button(controls.button(bar, FlowWords.get("read.back"), this::back), theme);
         keep = Wide.button(controls.mainButton(bar, FlowWords.get("read.keep"), this::enter), theme);
@@ -112,11 +129,11 @@ final class ReadStage implements RunStage {
     }
 
     private Optional<StripState> strip() {
-        return acts.state().flatMap(run -> run.strip(number));
+        return hand.state().flatMap(run -> run.strip(number));
     }
 
     private Phase phase() {
-        return strip().map(strip -> strip.phase(acts.now())).orElse(Phase.SKIPPED);
+        return strip().map(strip -> strip.phase(hand.now())).orElse(Phase.SKIPPED);
     }
 
     /** Opens a strip whose number was confirmed; every line is unanswered, also for a second reader. */
@@ -133,7 +150,7 @@ final class ReadStage implements RunStage {
                 strip.strip().unread().sample().place()));
         drawing.strip(
                 strip.strip().unread().strip().format(),
-                acts.method(strip.strip()).map(method -> method.marks()).orElse(Map.of()));
+                methods.apply(strip.strip()).map(method -> method.marks()).orElse(Map.of()));
         boolean again = phase() == Phase.SECOND;
         second.show(again, strip.kept().map(StripState.Answers::by));
         photos.show(number);
@@ -142,7 +159,7 @@ final class ReadStage implements RunStage {
         if (phase().over() || phase() == Phase.KEPT) {
             judge();
         }
-        tick(acts.now());
+        tick(hand.now());
     }
 
     @Override
@@ -159,7 +176,7 @@ final class ReadStage implements RunStage {
     private void secondNamed() {
         drawing.editable(true);
         drawing.setFocus();
-        tick(acts.now());
+        tick(hand.now());
     }
 
     private void answered() {
@@ -167,16 +184,16 @@ final class ReadStage implements RunStage {
         if (!looked && (phase() == Phase.OPEN || phase() == Phase.MISSED)) {
             // of two quick answers only the first is the time of reading
             looked = true;
-            acts.happened(new RunEvent.Looked(number), run -> {}, this::refused);
+            hand.happened(new RunEvent.Looked(number), run -> {}, this::refused);
         }
-        tick(acts.now());
+        tick(hand.now());
     }
 
     private void enter() {
         if (!drawing.editable()) {
             back();
         } else if (!drawing.complete() || second.asks()) {
-            tick(acts.now());
+            tick(hand.now());
         } else if (!keeping) {
             keeping = true;
             keep(drawing.answers());
@@ -189,7 +206,7 @@ final class ReadStage implements RunStage {
         RunEvent event = second.named()
                 .<RunEvent>map(other -> new RunEvent.Second(number, other, lines))
                 .orElseGet(() -> new RunEvent.Kept(number, reader, lines));
-        acts.happened(event, this::kept, this::refused);
+        hand.happened(event, this::kept, this::refused);
     }
 
     private void kept(RunState run) {
@@ -201,19 +218,19 @@ final class ReadStage implements RunStage {
         } else {
             judge();
             keep.setFocus();
-            acts.replan(java.time.Duration.ZERO);
+            timetable.replan(java.time.Duration.ZERO);
         }
     }
 
     private void judge() {
         int of = number;
-        verdict.judge(acts, of, () -> of == number, this::judged, this::refused);
+        verdict.judge(hand, of, () -> of == number, this::judged, this::refused);
     }
 
-    private void judged(RunActs.Judged judged) {
+    private void judged(Judged judged) {
         drawing.answers(judged.reading().reading().strip().lines());
         side.measure();
-        tick(acts.now());
+        tick(hand.now());
     }
 
     private void refused(String why) {
@@ -226,7 +243,7 @@ final class ReadStage implements RunStage {
     private void lost() {
         Phase phase = phase();
         RunEvent event = phase == Phase.SECOND ? new RunEvent.NoSecond(number) : new RunEvent.Lost(number);
-        acts.happened(
+        hand.happened(
                 event,
                 run -> {
                     second.show(false, Optional.empty());
@@ -236,7 +253,7 @@ final class ReadStage implements RunStage {
     }
 
     private void back() {
-        acts.go(acts.state().filter(run -> run.over(acts.now())).isPresent() ? Stage.NEXT : Stage.CLOCK);
+        acts.goOn();
     }
 
     @Override

@@ -25,9 +25,8 @@ final class ReadVerdict {
      *
      * @param still whether the strip is before the reader yet when that is done
      */
-    void judge(
-            RunActs acts, int strip, BooleanSupplier still, Consumer<RunActs.Judged> done, Consumer<String> refused) {
-        acts.judged(
+    void judge(RunHand hand, int strip, BooleanSupplier still, Consumer<Judged> done, Consumer<String> refused) {
+        hand.judged(
                 judged -> judged.stream()
                         .filter(one -> one.strip().number() == strip && still.getAsBoolean())
                         .findFirst()
@@ -38,7 +37,7 @@ final class ReadVerdict {
                 refused);
     }
 
-    private void show(RunActs.Judged judged) {
+    private void show(Judged judged) {
         if (judged.strip().recorded().isPresent()) {
             panel.kept(
                     judged.reading(),

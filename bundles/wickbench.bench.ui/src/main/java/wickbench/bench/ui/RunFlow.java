@@ -1,67 +1,62 @@
 package wickbench.bench.ui;
 
-import java.time.Duration;
-import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import wickbench.api.method.Method;
-import wickbench.api.person.PersonId;
 import wickbench.bench.run.Alarm;
 import wickbench.bench.run.Moment;
 import wickbench.bench.run.Run;
-import wickbench.bench.run.RunEvent;
-import wickbench.bench.run.RunPlanning;
-import wickbench.bench.run.RunPlanning.Planned;
-import wickbench.bench.run.RunState;
 import wickbench.bench.run.RunStrip;
 import wickbench.shell.PageContext;
-import wickbench.widgets.Fit;
 import wickbench.widgets.PageKeys;
 
-/** A run on the page, from its first sample to what is owed in the end. */
-final class RunFlow implements RunActs {
+/** A run on the page, from its first sample to what is owed in the end: its parts, put together and kept up to date. */
+final class RunFlow {
     private static final int TICK_MILLIS = 250;
-
-    /** Before the key of something due that is to be run. */
-    private static final String DUE = "due:";
 
     private final PageContext context;
     private final BenchDoors doors;
     private final Bell bell;
     private final Composite box;
-    private final StepBar steps;
-    private final AlarmBand band;
-    private final Composite stack;
-    private final StackLayout layout = new StackLayout();
-    private final Map<Stage, RunStage> stages = new EnumMap<>(Stage.class);
-    private final RunTimetable timetable;
+    private final RunAlarm alarm;
+    private final StageStack stages;
     private final RunHand hand;
+    private final RunTimetable timetable;
+    private final RunActs acts;
+    private final RunArrival arrival;
     private Choices choices = new Choices(List.of(), List.of());
     private Optional<SiteClock> clock = Optional.empty();
-    private Optional<String> wanted = Optional.empty();
-    private Stage stage = Stage.NEW;
 
     RunFlow(Composite parent, PageContext context, BenchDoors doors, Bell bell) {
         this.context = context;
         this.doors = doors;
         this.bell = bell;
         box = context.theme().controls().box(parent, 1);
-        band = new AlarmBand(box, context.theme());
-        steps = Fit.wide(new StepBar(box, context.theme()));
-        stack = Fit.grow(new Composite(box, SWT.NONE));
-        stack.setBackground(box.getBackground());
-        stack.setLayout(layout);
-        hand = new RunHand(context, this::refresh, this::rings);
-        timetable = new RunTimetable(context, doors.runs()::now, () -> at(stage).tick(now()));
+        alarm = new RunAlarm(box, context, bell);
+        stages = new StageStack(box, context.theme(), this::made, this::refresh);
+        hand = new RunHand(context, doors.runs(), this::refresh, this::rings);
+        timetable = new RunTimetable(context, hand, () -> stages.tick(hand.now()));
+        acts = new RunCourse(context, hand, timetable, alarm, stages, this::newRun, this::reading);
+        arrival = new RunArrival(hand, timetable, acts);
         HeldKeys.watch(box);
-        new PageKeys(box, Map.of(SWT.F9, this::heard));
+        new PageKeys(box, Map.of(SWT.F9, alarm::heard));
+    }
+
+    private RunStage made(Composite parent, Stage stage) {
+        return switch (stage) {
+            case NEW -> new NewRunStage(parent, context, doors, hand, timetable, acts);
+            case PLAN -> new PlanStage(parent, context, doors, hand, timetable, acts, bell);
+            case CLOCK -> new ClockStage(parent, context, hand, timetable, this::method, acts, bell);
+            case READ -> new ReadStage(parent, context, doors, hand, timetable, this::method, acts);
+            case NEXT -> new NextStage(parent, context, doors, hand, timetable, () -> clock, acts);
+        };
+    }
+
+    private Optional<Method> method(RunStrip strip) {
+        return choices.method(strip.unread().method().value());
     }
 
     Composite control() {
@@ -71,48 +66,15 @@ final class RunFlow implements RunActs {
     /** Takes what can be chosen from and the runs of before, and lets work begin. */
     void start(Choices some, SiteClock site, List<Run> open) {
         choices = some;
-        newRun().start(some, site);
         clock = Optional.of(site);
-        Optional.ofNullable((NextStage) stages.get(Stage.NEXT)).ifPresent(next -> next.start(site));
-        open.stream().findFirst().ifPresentOrElse(this::goOn, () -> go(Stage.NEW));
+        newRun().start(some, site);
+        arrival.start(open);
         tick();
     }
 
-    private void goOn(Run before) {
-        hand.take(before);
-        timetable.replan(before.state(), Duration.ZERO);
-        if (wanted.isEmpty()) {
-            go(before.state().over(now()) ? Stage.NEXT : Stage.CLOCK);
-        }
-        wanted.ifPresent(this::show);
-    }
-
-    /** Goes to a stage by its code to a strip as {@code strip:3}, or fills in what is due as {@code due:KEY}; returns false when that names neither. */
-    boolean show(String argument) {
-        if (argument.startsWith(DUE)) {
-            due(argument.substring(DUE.length()));
-            return true;
-        }
-        boolean strip = argument.matches("strip:[0-9]{1,4}");
-        Optional<Stage> named = Arrays.stream(Stage.values())
-                .filter(some -> some.code().equals(argument))
-                .findFirst();
-        wanted = Optional.of(argument).filter(some -> hand.empty() && (strip || named.isPresent()));
-        if (strip && !hand.empty()) {
-            read(Integer.parseInt(argument.substring("strip:".length())));
-        } else if (!hand.empty()) {
-            named.ifPresent(this::go);
-        }
-        return strip || named.isPresent();
-    }
-
-    private void due(String key) {
-        if (hand.empty()) {
-            go(Stage.NEW);
-            newRun().due(key);
-        } else {
-            context.say(FlowWords.get("owed.underway"));
-        }
+    /** Goes where a link leads; returns false when it leads nowhere here. */
+    boolean show(String link) {
+        return arrival.show(link);
     }
 
     /** The page is closed; the run goes on. */
@@ -120,16 +82,13 @@ final class RunFlow implements RunActs {
         hand.leave();
     }
 
+    void focus() {
+        stages.focus();
+    }
+
     private void rings(List<Alarm> alarms) {
-        band.ring();
+        alarm.ring(alarms);
         refresh();
-        Alarm first = alarms.get(0);
-        alarms.stream()
-                .map(Alarm::kind)
-                .sorted()
-                .findFirst()
-                .ifPresent(kind -> bell.ring(Bell.Sound.valueOf(kind.name())));
-        context.say(FlowWords.get("say." + first.kind().code(), first.strip()));
     }
 
     private void tick() {
@@ -140,187 +99,33 @@ final class RunFlow implements RunActs {
     }
 
     private void refresh() {
-        Moment now = now();
-        hand.state().ifPresentOrElse(state -> band.show(state, now), band::hide);
+        Moment now = hand.now();
+        alarm.show(hand.state(), now);
         hand.state().ifPresent(state -> reading().recorded(state));
-        at(stage).tick(now);
-    }
-
-    void focus() {
-        at(stage).shown();
-    }
-
-    /** The stage, made when it is first asked for: the window is there sooner with one than with five. */
-    RunStage at(Stage some) {
-        return stages.computeIfAbsent(some, this::made);
-    }
-
-    private RunStage made(Stage some) {
-        return switch (some) {
-            case NEW -> new NewRunStage(stack, context, doors, this);
-            case PLAN -> new PlanStage(stack, context, doors, this, bell, timetable);
-            case CLOCK -> new ClockStage(stack, context, this, bell);
-            case READ -> new ReadStage(stack, context, doors, this);
-            case NEXT -> {
-                NextStage next = new NextStage(stack, context, doors, this);
-                clock.ifPresent(next::start);
-                yield next;
-            }
-        };
-    }
-
-    Stage stage() {
-        return stage;
-    }
-
-    /** Tells whether a plan is being made. */
-    boolean planning() {
-        return timetable.underWay();
-    }
-
-    AlarmBand band() {
-        return band;
+        stages.tick(now);
     }
 
     NewRunStage newRun() {
-        return (NewRunStage) at(Stage.NEW);
+        return (NewRunStage) stages.at(Stage.NEW);
     }
 
     private ReadStage reading() {
-        return (ReadStage) at(Stage.READ);
+        return (ReadStage) stages.at(Stage.READ);
     }
 
-    @Override
-    public Moment now() {
-        return doors.runs().now();
+    StageStack stages() {
+        return stages;
     }
 
-    @Override
-    public Optional<RunState> state() {
-        return hand.state();
+    RunHand hand() {
+        return hand;
     }
 
-    @Override
-    public List<RunStrip> draft() {
-        return newRun().strips();
+    RunTimetable timetable() {
+        return timetable;
     }
 
-    @Override
-    public Optional<Method> method(RunStrip strip) {
-        return choices.method(strip.unread().method().value());
-    }
-
-    @Override
-    public Optional<Planned> plan() {
-        return timetable.plan();
-    }
-
-    @Override
-    public void replan(Duration rest) {
-        state().ifPresent(state -> timetable.replan(state, rest));
-    }
-
-    @Override
-    public void pace(RunPlanning planning) {
-        timetable.planning(planning);
-    }
-
-    @Override
-    public void happened(RunEvent event, Consumer<RunState> done, Consumer<String> refused) {
-        hand.happened(event, done, refused);
-    }
-
-    @Override
-    public void judged(Consumer<List<Judged>> done, Consumer<String> refused) {
-        hand.judged(done, refused);
-    }
-
-    @Override
-    public void begin(Consumer<String> refused) {
-        PersonId by = newRun().by().orElseThrow();
-        hand.then(
-                doors.runs().begin(draft(), by),
-                begun -> {
-                    hand.take(begun);
-                    replan(Duration.ZERO);
-                    go(Stage.CLOCK);
-                },
-                refused);
-    }
-
-    @Override
-    public void read(int strip) {
-        heard();
-        reading().open(strip);
-        go(Stage.READ);
-    }
-
-    @Override
-    public void close(Consumer<String> refused) {
-        hand.close(
-                closed -> {
-                    reading().recorded(closed);
-                    hand.leave();
-                    newRun().another();
-                    go(Stage.NEW);
-                    context.say(FlowWords.get("say.closed"));
-                },
-                refused);
-    }
-
-    @Override
-    public void runOwed(Consumer<String> refused) {
-        Optional<RunState> before = state();
-        if (before.isEmpty()) {
-            go(Stage.NEW);
-            newRun().owed();
-        } else if (before.get().over(now())) {
-            hand.close(
-                    closed -> {
-                        reading().recorded(closed);
-                        hand.leave();
-                        newRun().another();
-                        runOwed(refused);
-                    },
-                    refused);
-        } else {
-            refused.accept(FlowWords.get("owed.underway"));
-        }
-    }
-
-    @Override
-    public void go(Stage next) {
-        stage = next;
-        steps.show(next);
-        layout.topControl = at(next).control();
-        stack.layout();
-        refresh();
-        focus();
-        // a stage that was never in front is laid out first, and a control without a size keeps no focus
-        box.getDisplay().asyncExec(this::focusIfLost);
-    }
-
-    private void focusIfLost() {
-        if (box.isDisposed() || !box.isVisible()) {
-            return;
-        }
-        Control at = box.getDisplay().getFocusControl();
-        while (at != null && at != layout.topControl) {
-            at = at.getParent();
-        }
-        if (at == null) {
-            focus();
-        }
-    }
-
-    @Override
-    public void oneMore() {
-        newRun().forRun(!hand.empty());
-        go(Stage.NEW);
-    }
-
-    @Override
-    public void heard() {
-        band.answered();
+    AlarmBand band() {
+        return alarm.band();
     }
 }

@@ -23,13 +23,23 @@ import wickbench.widgets.Type;
 /** What came of each strip of a run, with its repeats and dilutions while the extract is there. */
 final class RunResults {
     private final Theme theme;
+    private final RunHand hand;
+    private final RunTimetable timetable;
     private final RunActs acts;
     private final Consumer<String> refused;
     private final Composite box;
 
     /** @param refused told why a repeat cannot be had */
-    RunResults(Composite parent, Theme theme, RunActs acts, Consumer<String> refused) {
+    RunResults(
+            Composite parent,
+            Theme theme,
+            RunHand hand,
+            RunTimetable timetable,
+            RunActs acts,
+            Consumer<String> refused) {
         this.theme = theme;
+        this.hand = hand;
+        this.timetable = timetable;
         this.acts = acts;
         this.refused = refused;
         box = Fit.wide(theme.controls().box(parent, 1));
@@ -39,18 +49,18 @@ final class RunResults {
         return box;
     }
 
-    void show(List<RunActs.Judged> judged) {
+    void show(List<Judged> judged) {
         for (Control old : box.getChildren()) {
             old.dispose();
         }
         judged.forEach(this::strip);
-        if (judged.isEmpty() && acts.state().isPresent()) {
+        if (judged.isEmpty() && hand.state().isPresent()) {
             theme.controls().text(box, Type.BODY, FlowWords.get("next.none"));
         }
         box.requestLayout();
     }
 
-    private void strip(RunActs.Judged judged) {
+    private void strip(Judged judged) {
         Composite card = Fit.wide(theme.controls().card(box, 1));
         Composite head = Fit.wide(theme.controls().box(card, 3));
         BigDecimal dilution = judged.reading().reading().sample().dilution();
@@ -78,7 +88,7 @@ final class RunResults {
         owed.forEach(what -> Fit.wide(new MarkedLine(card, theme, new Mark("", Shape.TRIANGLE, Meaning.ALARM), what)));
     }
 
-    private void offer(Composite buttons, RunActs.Judged judged, Verdict verdict) {
+    private void offer(Composite buttons, Judged judged, Verdict verdict) {
         Controls controls = theme.controls();
         if (verdict.owed().contains(Owed.REPEAT)) {
             controls.button(buttons, FlowWords.get("next.repeat"), () -> again(judged, BigDecimal.ONE));
@@ -89,11 +99,11 @@ final class RunResults {
         }
     }
 
-    private void again(RunActs.Judged judged, BigDecimal thinner) {
-        acts.happened(
+    private void again(Judged judged, BigDecimal thinner) {
+        hand.happened(
                 new RunEvent.Added(Repeats.of(judged.strip().strip(), thinner)),
                 run -> {
-                    acts.replan(Duration.ZERO);
+                    timetable.replan(Duration.ZERO);
                     acts.go(Stage.CLOCK);
                 },
                 refused);

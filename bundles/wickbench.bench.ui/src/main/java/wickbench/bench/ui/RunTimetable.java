@@ -7,10 +7,8 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import wickbench.api.check.Checked;
 import wickbench.api.check.Complaint;
-import wickbench.bench.run.Moment;
 import wickbench.bench.run.RunPlanning;
 import wickbench.bench.run.RunPlanning.Planned;
-import wickbench.bench.run.RunState;
 import wickbench.bench.run.RunStrip;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Job;
@@ -18,7 +16,7 @@ import wickbench.widgets.Job;
 /** The plan of the run, made anew behind the screen whenever something asks for it. */
 final class RunTimetable {
     private final PageContext context;
-    private final Supplier<Moment> clock;
+    private final RunHand hand;
     private final Runnable changed;
     private RunPlanning planning = RunPlanning.USUAL;
     private Optional<Planned> plan = Optional.empty();
@@ -26,9 +24,9 @@ final class RunTimetable {
     private Optional<Supplier<Checked<Planned>>> next = Optional.empty();
     private String trouble = "";
 
-    RunTimetable(PageContext context, Supplier<Moment> clock, Runnable changed) {
+    RunTimetable(PageContext context, RunHand hand, Runnable changed) {
         this.context = context;
-        this.clock = clock;
+        this.hand = hand;
         this.changed = changed;
     }
 
@@ -41,10 +39,7 @@ final class RunTimetable {
         return trouble;
     }
 
-    RunPlanning planning() {
-        return planning;
-    }
-
+    /** From now on plans with these times of hands and eyes. */
     void planning(RunPlanning other) {
         planning = other;
     }
@@ -61,12 +56,13 @@ final class RunTimetable {
     /** Plans strips of which none has begun. */
     void plan(List<RunStrip> strips) {
         RunPlanning by = planning;
-        run(() -> by.plan(strips, clock.get()));
+        run(() -> by.plan(strips, hand.now()));
     }
 
-    void replan(RunState run, Duration rest) {
+    /** Plans what is left of the run under way, with no new start within {@code rest}. */
+    void replan(Duration rest) {
         RunPlanning by = planning;
-        run(() -> by.plan(run, rest, clock.get()));
+        hand.state().ifPresent(left -> run(() -> by.plan(left, rest, hand.now())));
     }
 
     /** One plan is made at a time; of those asked for meanwhile only the last one still matters. */

@@ -14,6 +14,8 @@ import wickbench.bench.run.StripState;
 final class StripActs {
     private static final Duration REST = Duration.ofMinutes(2);
 
+    private final RunHand hand;
+    private final RunTimetable timetable;
     private final RunActs acts;
     private final NumberField number;
     private final Supplier<Optional<Integer>> next;
@@ -25,11 +27,15 @@ final class StripActs {
      * @param started told when a strip was started
      */
     StripActs(
+            RunHand hand,
+            RunTimetable timetable,
             RunActs acts,
             NumberField number,
             Supplier<Optional<Integer>> next,
             Runnable started,
             Consumer<String> say) {
+        this.hand = hand;
+        this.timetable = timetable;
         this.acts = acts;
         this.number = number;
         this.next = next;
@@ -40,8 +46,8 @@ final class StripActs {
     /** A number was confirmed: what it stands for depends on where its strip is. */
     void confirmed(int typed) {
         number.clear();
-        Optional<StripState> strip = acts.state().flatMap(run -> run.strip(typed));
-        Phase phase = strip.map(some -> some.phase(acts.now())).orElse(Phase.SKIPPED);
+        Optional<StripState> strip = hand.state().flatMap(run -> run.strip(typed));
+        Phase phase = strip.map(some -> some.phase(hand.now())).orElse(Phase.SKIPPED);
         if (strip.isEmpty()) {
             say.accept(FlowWords.get("number.unknown", typed));
             return;
@@ -50,31 +56,31 @@ final class StripActs {
             case WAITING -> start(typed);
             case OPEN, MISSED, LOOKING, SECOND -> acts.read(typed);
             case DEVELOPING, KEPT, RECORDED, SKIPPED ->
-                say.accept(FlowWords.get("number.not-now", typed, RunTable.words(strip.get(), acts.now())));
+                say.accept(FlowWords.get("number.not-now", typed, RunTable.words(strip.get(), hand.now())));
         }
     }
 
     private void start(int strip) {
-        boolean shaking = acts.state()
+        boolean shaking = hand.state()
                 .flatMap(run -> run.strip(strip))
                 .filter(some -> some.preparation().underWay())
                 .isPresent();
         if (shaking) {
             keep(new RunEvent.Shaken(strip));
         }
-        acts.happened(
+        hand.happened(
                 new RunEvent.Started(strip),
                 run -> {
                     say.accept(FlowWords.get("said.started", strip));
                     started.run();
-                    acts.replan(Duration.ZERO);
+                    timetable.replan(Duration.ZERO);
                 },
                 say);
     }
 
     void shake() {
         int strip = chosen();
-        boolean underWay = acts.state()
+        boolean underWay = hand.state()
                 .flatMap(run -> run.strip(strip))
                 .filter(some -> some.preparation().underWay())
                 .isPresent();
@@ -82,7 +88,7 @@ final class StripActs {
     }
 
     void later() {
-        acts.replan(REST);
+        timetable.replan(REST);
         say.accept(FlowWords.get("said.later", REST.toMinutes()));
         number.focus();
     }
@@ -110,13 +116,13 @@ final class StripActs {
 
     private void keep(RunEvent event) {
         number.clear();
-        acts.happened(
+        hand.happened(
                 event,
                 run -> {
                     say.accept(FlowWords.get(
                             "said." + event.getClass().getSimpleName().toLowerCase(Locale.ROOT),
                             ((RunEvent.OfStrip) event).strip()));
-                    acts.replan(Duration.ZERO);
+                    timetable.replan(Duration.ZERO);
                 },
                 say);
         number.focus();

@@ -79,25 +79,26 @@ final class BenchOperator {
 
     void plan() {
         keys.key(SWT.F5);
-        await("stage " + flow.stage(), () -> flow.stage() == Stage.PLAN);
-        PlanStage plan = (PlanStage) flow.at(Stage.PLAN);
-        await("stage " + flow.stage(), () -> plan.said().equals(FlowWords.get("plan.enter")));
-        await("stage " + flow.stage(), () -> !plan.gantt().inWords().equals(FlowWords.get("plan.none")));
+        await("stage " + flow.stages().front(), () -> flow.stages().front() == Stage.PLAN);
+        PlanStage plan = (PlanStage) flow.stages().at(Stage.PLAN);
+        await("stage " + flow.stages().front(), () -> plan.said().equals(FlowWords.get("plan.enter")));
+        await("stage " + flow.stages().front(), () -> !plan.gantt().inWords().equals(FlowWords.get("plan.none")));
     }
 
     void begin() {
         keys.enter();
         await(
-                "stage " + flow.stage(),
-                () -> flow.stage() == Stage.CLOCK && flow.plan().isPresent());
+                "stage " + flow.stages().front(),
+                () -> flow.stages().front() == Stage.CLOCK
+                        && flow.timetable().plan().isPresent());
     }
 
     ClockStage clock() {
-        return (ClockStage) flow.at(Stage.CLOCK);
+        return (ClockStage) flow.stages().at(Stage.CLOCK);
     }
 
     ReadStage reading() {
-        return (ReadStage) flow.at(Stage.READ);
+        return (ReadStage) flow.stages().at(Stage.READ);
     }
 
     void number(int strip) {
@@ -114,13 +115,13 @@ final class BenchOperator {
     void read(int strip, String answers) {
         number(strip);
         await(
-                "stage " + flow.stage(),
-                () -> flow.stage() == Stage.READ && reading().drawing().isFocusControl());
+                "stage " + flow.stages().front(),
+                () -> flow.stages().front() == Stage.READ && reading().drawing().isFocusControl());
         keys.type(answers);
-        await("stage " + flow.stage(), () -> reading().said().equals(FlowWords.get("read.enter")));
+        await("stage " + flow.stages().front(), () -> reading().said().equals(FlowWords.get("read.enter")));
         keys.enter();
         await(
-                "stage " + flow.stage(),
+                "stage " + flow.stages().front(),
                 () -> reading().said().startsWith("Recorded")
                         || reading().said().startsWith("Kept"));
     }
@@ -128,8 +129,8 @@ final class BenchOperator {
     /** Goes on until every strip is done, doing what the page says. */
     void work(Map<Integer, String> answers) {
         for (int act = 0; act < 400; act++) {
-            await("stage " + flow.stage(), () -> flow.stage() != Stage.READ);
-            if (flow.stage() == Stage.NEXT) {
+            await("stage " + flow.stages().front(), () -> flow.stages().front() != Stage.READ);
+            if (flow.stages().front() == Stage.NEXT) {
                 return;
             }
             String words = settled();
@@ -155,7 +156,7 @@ final class BenchOperator {
         } else if (words.startsWith("Start") && number.find()) {
             int strip = Integer.parseInt(number.group(1));
             start(strip);
-            await("stage " + flow.stage(), () -> clock().said().equals(FlowWords.get("said.started", strip)));
+            await("stage " + flow.stages().front(), () -> clock().said().equals(FlowWords.get("said.started", strip)));
         } else {
             time.seconds(1);
         }
@@ -163,9 +164,9 @@ final class BenchOperator {
 
     /** Waits until the page says what it says by the time that it is now. */
     private String settled() {
-        flow.at(Stage.CLOCK).tick(flow.now());
-        await("stage " + flow.stage(), () -> !flow.planning());
-        flow.at(Stage.CLOCK).tick(flow.now());
+        flow.stages().at(Stage.CLOCK).tick(flow.hand().now());
+        await("stage " + flow.stages().front(), () -> !flow.timetable().underWay());
+        flow.stages().at(Stage.CLOCK).tick(flow.hand().now());
         return clock().toDo();
     }
 
@@ -176,14 +177,14 @@ final class BenchOperator {
     }
 
     void finish() {
-        if (flow.stage() != Stage.NEXT) {
+        if (flow.stages().front() != Stage.NEXT) {
             keys.key(SWT.F12);
         }
-        await("stage " + flow.stage(), () -> flow.stage() == Stage.NEXT);
-        NextStage next = (NextStage) flow.at(Stage.NEXT);
-        await("stage " + flow.stage(), () -> next.said().equals(FlowWords.get("next.over")));
+        await("stage " + flow.stages().front(), () -> flow.stages().front() == Stage.NEXT);
+        NextStage next = (NextStage) flow.stages().at(Stage.NEXT);
+        await("stage " + flow.stages().front(), () -> next.said().equals(FlowWords.get("next.over")));
         keys.enter();
-        await("stage " + flow.stage(), () -> flow.stage() == Stage.NEW);
-        assertThat(flow.state()).isEmpty();
+        await("stage " + flow.stages().front(), () -> flow.stages().front() == Stage.NEW);
+        assertThat(flow.hand().state()).isEmpty();
     }
 }

@@ -54,7 +54,7 @@ class ControlsDueTest {
                 .contains("blank control (hazelnut-rinse, hz-1), low positive control (hazelnut-rinse, hz-1)");
 
         keys.key(SWT.F3);
-        desk.await(() -> flow.stage() == Stage.NEW);
+        desk.await(() -> flow.stages().front() == Stage.NEW);
         keys.key(SWT.F7);
         desk.await(() -> flow.newRun().strips().size() == 3);
         assertThat(flow.newRun().strips())
@@ -72,7 +72,7 @@ class ControlsDueTest {
     }
 
     private String said() {
-        StartCheck check = ((PlanStage) flow.at(Stage.PLAN)).check().orElseThrow();
+        StartCheck check = ((PlanStage) flow.stages().at(Stage.PLAN)).check().orElseThrow();
         return String.join(
                 " ", check.lines().stream().map(StartCheck.Line::text).toList());
     }

@@ -76,7 +76,7 @@ class DueRunTest {
         assertThat(flow.newRun().said()).contains("Strips filled in for what is due: 2");
         flow.focus();
         new Keyboard(desk).key(SWT.F5);
-        desk.await(() -> flow.stage() == Stage.PLAN);
+        desk.await(() -> flow.stages().front() == Stage.PLAN);
     }
 
     @Test

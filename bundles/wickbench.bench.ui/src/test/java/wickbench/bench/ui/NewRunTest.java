@@ -124,10 +124,12 @@ class NewRunTest {
         desk.picture("new-run-pace");
         operator.plan();
 
-        assertThat(page.flow().plan().orElseThrow().plan().strips()).hasSize(2).allSatisfy(strip -> {
-            assertThat(strip.started().minus(strip.dipStart())).isEqualTo(Duration.ofSeconds(90));
-            assertThat(strip.readEnd().minus(strip.readStart())).isEqualTo(Duration.ofSeconds(30));
-        });
+        assertThat(page.flow().timetable().plan().orElseThrow().plan().strips())
+                .hasSize(2)
+                .allSatisfy(strip -> {
+                    assertThat(strip.started().minus(strip.dipStart())).isEqualTo(Duration.ofSeconds(90));
+                    assertThat(strip.readEnd().minus(strip.readStart())).isEqualTo(Duration.ofSeconds(30));
+                });
         BenchPart again = desk.open(parent -> new BenchPart(parent, desk, house.doors(), new CountingBell()));
         assertThat(again.flow().newRun().pace().handsOn().control().getText()).isEqualTo("90");
         assertThat(again.flow().newRun().pace().look().control().getText()).isEqualTo("30");

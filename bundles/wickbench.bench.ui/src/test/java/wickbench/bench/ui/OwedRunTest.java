@@ -74,16 +74,17 @@ class OwedRunTest {
     @Test
     void what_is_owed_is_in_sight_until_done_and_one_key_fills_in_a_run_for_it() throws IOException {
         runOneAboveTheRange();
-        NextStage next = (NextStage) flow.at(Stage.NEXT);
+        NextStage next = (NextStage) flow.stages().at(Stage.NEXT);
         desk.await(() -> !next.look().open().isEmpty());
         desk.picture("run-owed-next");
         assertThat(steps(next.look().open())).contains(Step.HOLD, Step.BRACKET, Step.RE_CLEAN, Step.RE_TEST);
 
         keys.key(SWT.F4);
-        desk.await(() -> flow.stage() == Stage.NEW && !flow.newRun().strips().isEmpty());
+        desk.await(() ->
+                flow.stages().front() == Stage.NEW && !flow.newRun().strips().isEmpty());
         desk.picture("run-owed-new");
 
-        assertThat(flow.state()).isEmpty();
+        assertThat(flow.hand().state()).isEmpty();
         assertThat(samples()).singleElement().satisfies(sample -> {
             assertThat(sample.code()).isEqualTo("r-1");
             assertThat(sample.place()).isEqualTo(PLACE);
@@ -91,7 +92,7 @@ class OwedRunTest {
         });
         operator.plan();
         operator.begin();
-        assertThat(flow.state().orElseThrow().strips()).hasSize(1);
+        assertThat(flow.hand().state().orElseThrow().strips()).hasSize(1);
     }
 
     @Test
@@ -136,7 +137,7 @@ class OwedRunTest {
         // the clock of the test's runs is ahead of the one by which a clean's end is judged
         house.time.moveWall(Duration.ofHours(-4));
         runOneAboveTheRange();
-        NextStage next = (NextStage) flow.at(Stage.NEXT);
+        NextStage next = (NextStage) flow.stages().at(Stage.NEXT);
         choose(next, Step.RE_CLEAN);
         keys.key(SWT.F5);
         keys.enter();
@@ -159,7 +160,7 @@ class OwedRunTest {
     @Test
     void whoever_read_a_strip_decides_nothing_about_it_and_another_person_does() {
         runOneAboveTheRange();
-        NextStage next = (NextStage) flow.at(Stage.NEXT);
+        NextStage next = (NextStage) flow.stages().at(Stage.NEXT);
         choose(next, Step.HOLD);
         keys.key(SWT.F8);
         Shell refused = sheet();
@@ -175,8 +176,8 @@ class OwedRunTest {
         open(new PersonId("op-06"));
         desk.await(() -> flow.newRun().owedList().byStrip());
         keys.key(SWT.F12);
-        desk.await(() -> flow.stage() == Stage.NEXT);
-        NextStage all = (NextStage) flow.at(Stage.NEXT);
+        desk.await(() -> flow.stages().front() == Stage.NEXT);
+        NextStage all = (NextStage) flow.stages().at(Stage.NEXT);
         choose(all, Step.HOLD);
         keys.key(SWT.F8);
         Shell sheet = sheet();
@@ -233,11 +234,11 @@ class OwedRunTest {
         operator.plan();
         operator.begin();
         operator.work(Map.of(1, "snn"));
-        if (flow.stage() != Stage.NEXT) {
+        if (flow.stages().front() != Stage.NEXT) {
             keys.key(SWT.F12);
         }
-        desk.await(() -> flow.stage() == Stage.NEXT
-                && ((NextStage) flow.at(Stage.NEXT)).said().equals(FlowWords.get("next.over")));
+        desk.await(() -> flow.stages().front() == Stage.NEXT
+                && ((NextStage) flow.stages().at(Stage.NEXT)).said().equals(FlowWords.get("next.over")));
     }
 
     private static List<Step> steps(List<OwedDue> open) {

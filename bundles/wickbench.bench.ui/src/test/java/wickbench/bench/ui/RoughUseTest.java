@@ -1,15 +1,14 @@
 package wickbench.bench.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static wickbench.bench.ui.BenchStrips.strip;
 
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
@@ -18,14 +17,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.journal.Entry;
-import wickbench.api.lot.LotId;
-import wickbench.api.method.Method;
-import wickbench.api.method.MethodId;
 import wickbench.api.reading.Outcome;
-import wickbench.api.reading.Reading;
 import wickbench.api.reading.RecordedReading;
-import wickbench.api.reading.Sample;
-import wickbench.api.reading.Times;
 import wickbench.bench.run.Phase;
 import wickbench.bench.run.RunStrip;
 import wickbench.bench.run.StripState;
@@ -74,48 +67,17 @@ class RoughUseTest {
         flow = page.flow();
         operator = new BenchOperator(desk, flow, house.time);
         keys = new Keyboard(desk);
-        desk.await(() -> flow.stage() == Stage.CLOCK);
+        desk.await(() -> flow.stages().front() == Stage.CLOCK);
         desk.settle();
         flow.focus();
     }
 
-    private RunStrip strip(int number, Duration develop, Duration window) {
-        Method method = house.doors().methods().all().stream()
-                .map(issued -> issued.method())
-                .filter(some -> some.ref().id().equals(new MethodId("hazelnut-rinse")))
-                .findFirst()
-                .orElseThrow();
-        Reading unread = new Reading(
-                new Sample(
-                        "s-" + number,
-                        "kettle",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        BigDecimal.ONE,
-                        Optional.empty()),
-                method.ref().id(),
-                method.route(),
-                new LotId("hz-1"),
-                TestHouse.ACTOR,
-                Optional.empty(),
-                new Times(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
-                RunStrip.unseen(method),
-                Optional.empty(),
-                Map.of(),
-                new Reading.Origin.Bench());
-        return new RunStrip(number, unread, develop, window, Optional.empty(), false);
-    }
-
     private StripState state(int strip) {
-        return flow.state().orElseThrow().strip(strip).orElseThrow();
+        return flow.hand().state().orElseThrow().strip(strip).orElseThrow();
     }
 
     private Phase phase(int strip) {
-        return state(strip).phase(flow.now());
+        return state(strip).phase(flow.hand().now());
     }
 
     private List<RecordedReading> recorded() {
@@ -133,8 +95,8 @@ class RoughUseTest {
         operator.start(1);
         house.time.seconds(305);
         operator.number(1);
-        desk.await(
-                () -> flow.stage() == Stage.READ && operator.reading().drawing().isFocusControl());
+        desk.await(() -> flow.stages().front() == Stage.READ
+                && operator.reading().drawing().isFocusControl());
 
         keys.hold("s", 1500);
 
@@ -151,8 +113,8 @@ class RoughUseTest {
         operator.start(1);
         house.time.seconds(305);
         operator.number(1);
-        desk.await(
-                () -> flow.stage() == Stage.READ && operator.reading().drawing().isFocusControl());
+        desk.await(() -> flow.stages().front() == Stage.READ
+                && operator.reading().drawing().isFocusControl());
         keys.type("s");
         keys.enter();
         desk.settle();
@@ -176,7 +138,7 @@ class RoughUseTest {
         assertThat(operator.clock().said()).startsWith("Strip 2: developing 0:55");
         operator.number(9);
         assertThat(operator.clock().said()).isEqualTo("There is no strip 9 in this run.");
-        assertThat(flow.stage()).isEqualTo(Stage.CLOCK);
+        assertThat(flow.stages().front()).isEqualTo(Stage.CLOCK);
 
         operator.read(1, "ssn");
         assertThat(recorded())
@@ -221,8 +183,8 @@ class RoughUseTest {
     @Test
     void a_strip_without_developing_time_is_read_at_once_and_a_window_shorter_than_the_look_is_planned_for() {
         open(strip(1, Duration.ZERO, Duration.ofSeconds(5)));
-        desk.await(() -> flow.plan().isPresent());
-        assertThat(flow.plan().orElseThrow().rule().code()).isEqualTo("start");
+        desk.await(() -> flow.timetable().plan().isPresent());
+        assertThat(flow.timetable().plan().orElseThrow().rule().code()).isEqualTo("start");
 
         operator.start(1);
         desk.await(() -> flow.band().words().startsWith("READ NOW: strip 1"));
@@ -237,9 +199,9 @@ class RoughUseTest {
         open(strip(1, FIVE_MINUTES, ONE_MINUTE));
         operator.start(1);
         house.time.pass(FIVE_MINUTES.plusSeconds(2));
-        flow.at(Stage.CLOCK).tick(flow.now());
+        flow.stages().at(Stage.CLOCK).tick(flow.hand().now());
         operator.number(1);
-        desk.await(() -> flow.stage() == Stage.READ);
+        desk.await(() -> flow.stages().front() == Stage.READ);
         DroppedFiles.on(operator.reading().control(), photo.toString());
         desk.close();
 
@@ -260,8 +222,8 @@ class RoughUseTest {
         operator.enter("hazelnut-rinse", "hz-1", "r-1", "kettle", 0);
         operator.plan();
 
-        assertThat(((PlanStage) flow.at(Stage.PLAN)).silent()).contains(Bell.Trouble.MUTED);
-        assertThat(flow.at(Stage.PLAN).control().isVisible()).isTrue();
+        assertThat(((PlanStage) flow.stages().at(Stage.PLAN)).silent()).contains(Bell.Trouble.MUTED);
+        assertThat(flow.stages().at(Stage.PLAN).control().isVisible()).isTrue();
     }
 
     @Test
@@ -285,7 +247,7 @@ class RoughUseTest {
         operator.start(1);
         house.time.seconds(290);
         house.time.moveWall(Duration.ofHours(-1));
-        desk.await(() -> !flow.state().orElseThrow().clockMoves().isEmpty());
+        desk.await(() -> !flow.hand().state().orElseThrow().clockMoves().isEmpty());
         assertThat(phase(1)).isEqualTo(Phase.DEVELOPING);
         house.time.seconds(15);
         operator.read(1, "ssn");
@@ -323,8 +285,8 @@ class RoughUseTest {
         operator.start(1);
         house.time.seconds(305);
         operator.number(1);
-        desk.await(
-                () -> flow.stage() == Stage.READ && operator.reading().drawing().isFocusControl());
+        desk.await(() -> flow.stages().front() == Stage.READ
+                && operator.reading().drawing().isFocusControl());
         keys.type("ssf");
         desk.await(() -> phase(1) == Phase.LOOKING);
         keys.enter();
