@@ -128,12 +128,12 @@ final class BenchPart implements PagePart {
 
     @Override
     public Optional<Object> draft() {
-        return flow.newRun().draft().map(Object.class::cast);
+        return flow.newRun().drafts().draft().map(Object.class::cast);
     }
 
     @Override
     public void restore(Object draft) {
-        flow.newRun().restore((RunDraft) draft);
+        flow.newRun().drafts().restore((RunDraft) draft);
     }
 
     @Override

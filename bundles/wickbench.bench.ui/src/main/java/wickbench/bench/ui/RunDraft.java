@@ -2,6 +2,7 @@ package wickbench.bench.ui;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import wickbench.bench.run.RunStrip;
 
 /**
@@ -15,5 +16,11 @@ record RunDraft(Map<Item, String> texts, Map<String, String> preChecks, List<Run
         texts = Map.copyOf(texts);
         preChecks = Map.copyOf(preChecks);
         strips = List.copyOf(strips);
+    }
+
+    /** Returns it, if any of it would be missed. */
+    static Optional<RunDraft> of(Map<Item, String> texts, Map<String, String> preChecks, List<RunStrip> strips) {
+        boolean typed = texts.values().stream().anyMatch(text -> !text.isBlank());
+        return typed || !strips.isEmpty() ? Optional.of(new RunDraft(texts, preChecks, strips)) : Optional.empty();
     }
 }

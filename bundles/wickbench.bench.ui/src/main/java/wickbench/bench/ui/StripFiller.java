@@ -3,7 +3,6 @@ package wickbench.bench.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import wickbench.api.reading.DueControl;
 import wickbench.api.reading.Reading;
 import wickbench.bench.run.RunStrip;
@@ -13,38 +12,17 @@ import wickbench.shell.PageContext;
 final class StripFiller {
     private final PageContext context;
     private final BenchDoors doors;
-    private final EntryForm form;
-    private final BenchPerson person;
+    private final StripEntry entry;
     private final NewStrips strips;
-    private final Supplier<Optional<Choices>> choices;
-    private final Hearer hearer;
+    private final NewRunHearer hearer;
     private boolean owed;
     private Optional<String> due = Optional.empty();
 
-    /** Who hears how it went. */
-    interface Hearer {
-        /** Hears that strips were filled in, or why none was. */
-        void filled(String note);
-
-        /** Hears what went wrong, or what is to be done first. */
-        void say(String text);
-    }
-
-    /** @param choices what may be chosen, once it is known */
-    StripFiller(
-            PageContext context,
-            BenchDoors doors,
-            EntryForm form,
-            BenchPerson person,
-            NewStrips strips,
-            Supplier<Optional<Choices>> choices,
-            Hearer hearer) {
+    StripFiller(PageContext context, BenchDoors doors, StripEntry entry, NewStrips strips, NewRunHearer hearer) {
         this.context = context;
         this.doors = doors;
-        this.form = form;
-        this.person = person;
+        this.entry = entry;
         this.strips = strips;
-        this.choices = choices;
         this.hearer = hearer;
     }
 
@@ -60,12 +38,12 @@ final class StripFiller {
 
     /** Tells whether something due waits for somebody to say who they are. */
     boolean waitsForPerson() {
-        return due.isPresent() && person.named().isEmpty();
+        return due.isPresent() && entry.by().isEmpty();
     }
 
     /** Fills in what is owed, if it is wanted and the methods are known. */
     void owedKnown(OwedList list) {
-        if (owed && choices.get().isPresent()) {
+        if (owed && entry.choices().isPresent()) {
             owed = false;
             context.jobs()
                     .run(
@@ -78,12 +56,12 @@ final class StripFiller {
 
     /** Fills in what is due, once the methods are known and somebody has said who they are. */
     void personKnown() {
-        if (due.isEmpty() || choices.get().isEmpty() || person.named().isEmpty()) {
+        if (due.isEmpty() || entry.choices().isEmpty() || entry.by().isEmpty()) {
             return;
         }
         String key = due.get();
         due = Optional.empty();
-        Choices known = choices.get().get();
+        Choices known = entry.choices().get();
         context.jobs()
                 .run(
                         FlowWords.get("due.asking"),
@@ -104,13 +82,13 @@ final class StripFiller {
     }
 
     private void fillOwed(List<OwedFirst> byStrip) {
-        if (person.named().isEmpty()) {
+        if (entry.by().isEmpty()) {
             hearer.say(FlowWords.get("owed.who"));
-            form.control(Item.OPERATOR).setFocus();
+            entry.focus(Item.OPERATOR);
             return;
         }
         OwedStrips made =
-                new OwedStrips(choices.get().orElseThrow(), person.named().get());
+                new OwedStrips(entry.choices().orElseThrow(), entry.by().get());
         int before = strips.next();
         long none = 0;
         for (OwedFirst one : byStrip) {
@@ -119,30 +97,30 @@ final class StripFiller {
             none += some.isEmpty() ? 1 : 0;
         }
         String taken = none == 0 ? "owed.taken" : "owed.untaken";
-        hearer.filled(FlowWords.get(byStrip.isEmpty() ? "owed.no-strip" : taken, strips.next() - before, none));
+        hearer.listed(FlowWords.get(byStrip.isEmpty() ? "owed.no-strip" : taken, strips.next() - before, none));
     }
 
     private void fillDue(List<DueStrips.Asked> asked, Choices known) {
-        if (person.named().isEmpty()) {
+        if (entry.by().isEmpty()) {
             return;
         }
-        String typed = doors.lots().isEmpty() ? form.text(Item.LOT) : "";
+        String typed = doors.lots().isEmpty() ? entry.form().text(Item.LOT) : "";
         DueStrips made =
-                DueStrips.of(asked, known, DueStrips.lot(typed), person.named().get());
+                DueStrips.of(asked, known, DueStrips.lot(typed), entry.by().get());
         strips.keep(made.strips());
         String taken = made.without() == 0 ? "due.taken" : "due.untaken";
-        hearer.filled(FlowWords.get(
+        hearer.listed(FlowWords.get(
                 asked.isEmpty() ? "due.none-left" : taken, made.strips().size(), made.without()));
     }
 
     private void fillControls(List<DueControl> asked) {
         List<RunStrip> made = new ArrayList<>();
-        asked.forEach(one -> choices.get()
+        asked.forEach(one -> entry.choices()
                 .flatMap(known -> known.method(one.method().value()))
                 .ifPresent(method -> made.add(ControlStrips.of(
                         one, method, strips.all().get(0).unread().operator()))));
         strips.keep(made);
-        hearer.filled(FlowWords.get(
+        hearer.listed(FlowWords.get(
                 asked.isEmpty() ? "new.controls-none" : "new.controls-added", ControlStrips.words(asked)));
     }
 }
