@@ -1,34 +1,36 @@
 package wickbench.bench.ui;
 
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import org.eclipse.swt.widgets.Composite;
 import wickbench.shell.PageContext;
+import wickbench.widgets.Scroller;
 
 /** What the answers of a strip mean, as soon as they are judged. */
 final class ReadVerdict {
     private final PageContext context;
+    private final RunHand hand;
+    private final Scroller side;
     private final VerdictPanel panel;
+    private int strip;
 
-    ReadVerdict(Composite parent, PageContext context) {
+    ReadVerdict(Scroller side, PageContext context, RunHand hand) {
         this.context = context;
-        panel = new VerdictPanel(parent, context.theme());
+        this.hand = hand;
+        this.side = side;
+        panel = new VerdictPanel(side.content(), context.theme());
     }
 
-    /** Says what there is to do before anything can be judged. */
-    void waiting(String text) {
+    /** Takes the strip before the reader, and says what there is to do before it can be judged. */
+    void waiting(int number, String text) {
+        strip = number;
         panel.waiting(text);
     }
 
-    /**
-     * Has a strip judged, and shows it.
-     *
-     * @param still whether the strip is before the reader yet when that is done
-     */
-    void judge(RunHand hand, int strip, BooleanSupplier still, Consumer<Judged> done, Consumer<String> refused) {
+    /** Has the strip judged, and shows it if it is before the reader yet when that is done. */
+    void judge(Consumer<Judged> done, Consumer<String> refused) {
+        int of = strip;
         hand.judged(
                 judged -> judged.stream()
-                        .filter(one -> one.strip().number() == strip && still.getAsBoolean())
+                        .filter(one -> one.strip().number() == of && of == strip)
                         .findFirst()
                         .ifPresent(one -> {
                             show(one);
@@ -49,5 +51,6 @@ final class ReadVerdict {
         } else {
             panel.show(judged.reading());
         }
+        side.measure();
     }
 }
