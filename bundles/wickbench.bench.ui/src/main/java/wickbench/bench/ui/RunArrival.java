@@ -44,10 +44,17 @@ final class RunArrival {
     }
 
     private void follow(RunLink link) {
-        if (link instanceof RunLink.Strip strip) {
+        if (link instanceof RunLink.Strip strip && has(strip.number())) {
             acts.read(strip.number());
         } else if (link instanceof RunLink.At at) {
             acts.go(at.stage());
+        } else {
+            // a strip of another run, to which an old link leads
+            acts.goOn();
         }
+    }
+
+    private boolean has(int strip) {
+        return hand.state().flatMap(run -> run.strip(strip)).isPresent();
     }
 }

@@ -67,6 +67,16 @@ class RunUnderWayTest {
     }
 
     @Test
+    void a_strip_that_the_run_does_not_have_leads_to_the_run() {
+        RunFlow flow = open(Optional.of("strip:7"));
+        assertThat(flow.stages().front()).isEqualTo(Stage.CLOCK);
+        flow.show("strip:1");
+        assertThat(flow.stages().front()).isEqualTo(Stage.READ);
+        flow.show("strip:0");
+        assertThat(flow.stages().front()).isEqualTo(Stage.CLOCK);
+    }
+
+    @Test
     void a_stage_asked_for_comes_to_the_front() {
         assertThat(open(Optional.of("plan")).stages().front()).isEqualTo(Stage.PLAN);
     }
