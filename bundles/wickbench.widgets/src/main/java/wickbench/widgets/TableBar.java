@@ -8,6 +8,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.Text;
+import wickbench.api.words.Decimals;
 
 /** The bar over a table: filter box, how many rows, and the button of the table's menu. */
 final class TableBar {
@@ -80,9 +81,13 @@ final class TableBar {
 
     void count(int shown, OptionalLong all, long skipped) {
         if (all.isPresent() && all.getAsLong() > shown) {
-            say(WidgetWords.get("table.some", number(skipped + 1), number(skipped + shown), number(all.getAsLong())));
+            say(WidgetWords.get(
+                    "table.some",
+                    Decimals.grouped(skipped + 1),
+                    Decimals.grouped(skipped + shown),
+                    Decimals.grouped(all.getAsLong())));
         } else {
-            say(WidgetWords.get(shown == 1 ? "table.one" : "table.all", number(shown)));
+            say(WidgetWords.get(shown == 1 ? "table.one" : "table.all", Decimals.grouped(shown)));
         }
     }
 
@@ -90,7 +95,7 @@ final class TableBar {
     void beyond(int columns) {
         String words = columns == 0
                 ? ""
-                : WidgetWords.get(columns == 1 ? "table.beyond-one" : "table.beyond", number(columns));
+                : WidgetWords.get(columns == 1 ? "table.beyond-one" : "table.beyond", Decimals.grouped(columns));
         if (!beyond.isDisposed() && !words.equals(beyond.getText())) {
             beyond.setText(words);
             beyond.requestLayout();
@@ -98,7 +103,7 @@ final class TableBar {
     }
 
     void selected(int count) {
-        selected.setText(count > 1 ? WidgetWords.get("table.selected", number(count)) : "");
+        selected.setText(count > 1 ? WidgetWords.get("table.selected", Decimals.grouped(count)) : "");
         selected.requestLayout();
     }
 
@@ -106,9 +111,5 @@ final class TableBar {
         if (!filter.isDisposed()) {
             changed.run();
         }
-    }
-
-    private static String number(long value) {
-        return String.format("%,d", value);
     }
 }

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
- * Decimals as people read them: with the decimal sign of their language.
+ * Numbers as people read them: with the signs of their language.
  *
  * <p>In files the sign is a point: what stood on the screen goes into one by {@link #pointed}.
  */
@@ -28,6 +28,11 @@ public final class Decimals {
         return Double.isFinite(value)
                 ? of(BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP))
                 : Double.toString(value);
+    }
+
+    /** Returns a whole number in groups of three digits, as a person counts them; not for files, ids and years. */
+    public static String grouped(long number) {
+        return String.format("%,d", number);
     }
 
     /** Puts the decimal sign of the language into a number that is written with a point. */

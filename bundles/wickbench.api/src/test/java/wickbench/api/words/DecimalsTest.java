@@ -33,6 +33,15 @@ class DecimalsTest {
         assertThat(Decimals.of(Double.NaN, 1)).isEqualTo("NaN");
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"en;11,719;-1,000;999", "es;11.719;-1.000;999"})
+    void whole_ones_stand_in_groups_where_people_count(String tag, String many, String less, String few) {
+        Locale.setDefault(Locale.forLanguageTag(tag));
+        assertThat(Decimals.grouped(11_719)).isEqualTo(many);
+        assertThat(Decimals.grouped(-1_000)).isEqualTo(less);
+        assertThat(Decimals.grouped(999)).isEqualTo(few);
+    }
+
     @Test
     void stand_in_fields_with_the_sign_where_they_are_alone() {
         Locale.setDefault(Locale.forLanguageTag("es"));

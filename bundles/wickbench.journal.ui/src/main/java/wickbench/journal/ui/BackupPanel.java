@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Text;
 import wickbench.api.backup.Backup;
 import wickbench.api.backup.BackupPlan;
 import wickbench.api.backup.BackupState;
+import wickbench.api.words.Decimals;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Badge;
 import wickbench.widgets.Facts;
@@ -65,7 +66,7 @@ final class BackupPanel {
                         .add(JournalUiWords.get("backup.last"), last.folder().toString())
                         .add(
                                 JournalUiWords.get("fact.size"),
-                                Long.toString(last.checkpoint().size())));
+                                Decimals.grouped(last.checkpoint().size())));
     }
 
     private void show(Optional<BackupPlan> plan) {
@@ -87,7 +88,9 @@ final class BackupPanel {
                         work,
                         made -> {
                             context.say(JournalUiWords.get(
-                                    "backup.done", made.checkpoint().size(), made.folder()));
+                                    "backup.done",
+                                    Decimals.grouped(made.checkpoint().size()),
+                                    made.folder()));
                             done.run();
                         },
                         panel::fail);

@@ -7,6 +7,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import wickbench.api.index.ViewState;
 import wickbench.api.progress.Progress;
+import wickbench.api.words.Decimals;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Facts;
 import wickbench.widgets.Fit;
@@ -55,11 +56,13 @@ final class IndexPanel {
     private static String state(ViewState view) {
         if (view.failure().isPresent()) {
             return JournalUiWords.get(
-                    "index.stopped", view.taken(), view.failure().get());
+                    "index.stopped",
+                    Decimals.grouped(view.taken()),
+                    view.failure().get());
         }
         return behind(view)
-                ? JournalUiWords.get("index.behind", view.taken(), view.of())
-                : JournalUiWords.get("index.complete", view.taken());
+                ? JournalUiWords.get("index.behind", Decimals.grouped(view.taken()), Decimals.grouped(view.of()))
+                : JournalUiWords.get("index.complete", Decimals.grouped(view.taken()));
     }
 
     private static boolean behind(ViewState view) {

@@ -6,6 +6,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import wickbench.api.backup.Restored;
 import wickbench.api.journal.Comparison;
+import wickbench.api.words.Decimals;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Field;
 import wickbench.widgets.Form;
@@ -55,7 +56,7 @@ final class RestorePanel {
         boolean behind = restored.known().filter(known -> !known.holds()).isPresent();
         String text = JournalUiWords.get(
                 "restore.done.text",
-                restored.verification().entries(),
+                Decimals.grouped(restored.verification().entries()),
                 restored.from().made(),
                 restored.folder());
         panel.say(

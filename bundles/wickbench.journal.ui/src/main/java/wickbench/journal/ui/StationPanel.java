@@ -12,6 +12,7 @@ import wickbench.api.journal.Checkpoint;
 import wickbench.api.journal.Hash;
 import wickbench.api.journal.JournalStatus;
 import wickbench.api.journal.Verification;
+import wickbench.api.words.Decimals;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Facts;
 import wickbench.widgets.Fit;
@@ -69,7 +70,7 @@ final class StationPanel {
             }
         });
         facts.add(JournalUiWords.get("fact.home"), ShownPath.of(status.folder()));
-        facts.add(JournalUiWords.get("fact.size"), Long.toString(status.size()));
+        facts.add(JournalUiWords.get("fact.size"), Decimals.grouped(status.size()));
         facts.add(JournalUiWords.get("fact.root"), Type.MONO, digits(status.root()));
         facts.add(JournalUiWords.get("fact.checkpoint"), checkpoint(status));
         status.keyFingerprint().ifPresent(key -> facts.add(JournalUiWords.get("fact.key"), Type.MONO, digits(key)));
@@ -78,8 +79,11 @@ final class StationPanel {
     private static String checkpoint(JournalStatus status) {
         return status.checkpoint()
                 .map(made -> made.size() == status.size()
-                        ? JournalUiWords.get("fact.checkpoint.all", made.size())
-                        : JournalUiWords.get("fact.checkpoint.behind", made.size(), status.size() - made.size()))
+                        ? JournalUiWords.get("fact.checkpoint.all", Decimals.grouped(made.size()))
+                        : JournalUiWords.get(
+                                "fact.checkpoint.behind",
+                                Decimals.grouped(made.size()),
+                                Decimals.grouped(status.size() - made.size())))
                 .orElseGet(() -> JournalUiWords.get("fact.checkpoint.none"));
     }
 
@@ -92,7 +96,7 @@ final class StationPanel {
         Clipboard clipboard = new Clipboard(context.theme().display());
         clipboard.setContents(new Object[] {checkpoint.note()}, new Transfer[] {TextTransfer.getInstance()});
         clipboard.dispose();
-        context.say(JournalUiWords.get("checkpoint.copied", checkpoint.size()));
+        context.say(JournalUiWords.get("checkpoint.copied", Decimals.grouped(checkpoint.size())));
     }
 
     private void press() {
@@ -161,7 +165,10 @@ final class StationPanel {
             panel.say(
                     Meaning.CALM,
                     JournalUiWords.get("verify.holds"),
-                    JournalUiWords.get("verify.holds.text", shown.entries(), shown.checkpoints()));
+                    JournalUiWords.get(
+                            "verify.holds.text",
+                            Decimals.grouped(shown.entries()),
+                            Decimals.grouped(shown.checkpoints())));
         } else {
             panel.say(Meaning.ALARM, JournalUiWords.get("verify.broken"), broken(shown.findings()));
         }

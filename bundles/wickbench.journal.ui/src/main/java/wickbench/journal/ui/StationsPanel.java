@@ -15,6 +15,7 @@ import wickbench.api.journal.Sharing;
 import wickbench.api.journal.Sighting;
 import wickbench.api.journal.StationId;
 import wickbench.api.journal.StationState;
+import wickbench.api.words.Decimals;
 import wickbench.shell.PageContext;
 import wickbench.widgets.Facts;
 import wickbench.widgets.Field;
@@ -77,7 +78,7 @@ final class StationsPanel {
         Facts facts = new Facts(panel.content(), context.theme());
         facts.add(
                 JournalUiWords.get("stations.published"),
-                JournalUiWords.get("stations.published.text", sharing.published()));
+                JournalUiWords.get("stations.published.text", Decimals.grouped(sharing.published())));
         sharing.stations().forEach(station -> {
             facts.add(station.station().value(), text(station));
             seen(station.station(), known.sightings()).ifPresent(seen -> facts.add("", seen));
@@ -88,7 +89,7 @@ final class StationsPanel {
     private static Optional<String> seen(StationId station, List<Sighting> sightings) {
         List<String> seen = sightings.stream()
                 .filter(each -> each.station().equals(station))
-                .map(each -> JournalUiWords.get("stations.sighting", each.size(), each.other()))
+                .map(each -> JournalUiWords.get("stations.sighting", Decimals.grouped(each.size()), each.other()))
                 .toList();
         return seen.isEmpty()
                 ? Optional.empty()
@@ -98,11 +99,13 @@ final class StationsPanel {
     private String text(StationState station) {
         if (station.trouble().isPresent()) {
             return JournalUiWords.get(
-                    "stations.trouble", station.size(), station.trouble().get());
+                    "stations.trouble",
+                    Decimals.grouped(station.size()),
+                    station.trouble().get());
         }
         return JournalUiWords.get(
                 "stations.seen",
-                station.size(),
+                Decimals.grouped(station.size()),
                 station.newest().map(times::format).orElseGet(() -> JournalUiWords.get("stations.never")));
     }
 

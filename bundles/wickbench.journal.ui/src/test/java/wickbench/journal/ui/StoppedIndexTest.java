@@ -47,11 +47,11 @@ class StoppedIndexTest {
     void a_stopped_build_says_how_far_it_is_and_goes_on() {
         stopHalfWay();
         assertThat(hands.words())
-                .contains("2000 of 5000 entries")
+                .contains("2,000 of 5,000 entries")
                 .anyMatch(word -> word.startsWith("The tables hold the first of the entries."));
         hands.click("Take in the rest");
         desk.await(() -> desk.said().contains("The index is whole: 2 views."));
-        hands.awaitWord("5000 entries, up to date");
+        hands.awaitWord("5,000 entries, up to date");
         holds();
     }
 

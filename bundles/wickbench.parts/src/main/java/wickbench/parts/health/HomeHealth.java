@@ -18,6 +18,7 @@ import wickbench.api.journal.Journal;
 import wickbench.api.part.Health;
 import wickbench.api.part.Health.Of;
 import wickbench.api.part.Health.State;
+import wickbench.api.words.Decimals;
 import wickbench.parts.words.PartsWords;
 
 /** Whether the machine has room for records and tells the time. */
@@ -49,7 +50,7 @@ final class HomeHealth {
 
     static Health disk(long free) {
         State state = free < TOO_LITTLE ? State.UNWELL : free < ENOUGH ? State.MINDED : State.WELL;
-        return new Health(Of.DISK, state, PartsWords.get("health.disk." + state.code(), free / MIB));
+        return new Health(Of.DISK, state, PartsWords.get("health.disk." + state.code(), Decimals.grouped(free / MIB)));
     }
 
     Health clock() {

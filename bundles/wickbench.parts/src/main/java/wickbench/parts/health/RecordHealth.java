@@ -11,6 +11,7 @@ import wickbench.api.journal.JournalStatus;
 import wickbench.api.part.Health;
 import wickbench.api.part.Health.Of;
 import wickbench.api.part.Health.State;
+import wickbench.api.words.Decimals;
 import wickbench.parts.words.PartsWords;
 
 /** Whether what is recorded can be read, signed and listed; one that refuses tells why in its own words. */
@@ -60,8 +61,10 @@ final class RecordHealth {
                     Of.JOURNAL,
                     State.WELL,
                     status.checkpoint()
-                            .map(made -> PartsWords.get("health.journal", status.size(), made.size()))
-                            .orElseGet(() -> PartsWords.get("health.journal.unsealed", status.size())));
+                            .map(made -> PartsWords.get(
+                                    "health.journal", Decimals.grouped(status.size()), Decimals.grouped(made.size())))
+                            .orElseGet(
+                                    () -> PartsWords.get("health.journal.unsealed", Decimals.grouped(status.size()))));
         });
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wickbench.api.part.Health.State;
+import wickbench.api.words.Decimals;
 
 class HomeHealthTest {
     private static final Instant NOW = Instant.parse("2026-11-25T08:00:00Z");
@@ -18,7 +19,7 @@ class HomeHealthTest {
     @CsvSource({"1024, WELL", "1023, MINDED", "100, MINDED", "99, UNWELL", "0, UNWELL"})
     void little_room_is_told_before_there_is_none(long mib, State state) {
         assertThat(HomeHealth.disk(mib << 20).state()).isEqualTo(state);
-        assertThat(HomeHealth.disk(mib << 20).text()).contains(Long.toString(mib));
+        assertThat(HomeHealth.disk(mib << 20).text()).contains(Decimals.grouped(mib));
     }
 
     @Test

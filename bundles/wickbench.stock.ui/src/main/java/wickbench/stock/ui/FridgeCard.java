@@ -5,6 +5,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import wickbench.api.words.Decimals;
 import wickbench.stock.Fridge;
 import wickbench.stock.FridgeTrace;
 import wickbench.stock.Fridges.Imported;
@@ -58,7 +59,7 @@ record FridgeCard(Composite parent, Theme theme, SiteTimes times) {
                         StockUiWords.get("fridge.range", LotTable.plain(fridge.low()), LotTable.plain(fridge.high())))
                 .add(word("logger"), fridge.logger().orElse(StockUiWords.get("fridge.no-logger")))
                 .add(word("until"), fridge.until().map(times::minute).orElse(StockUiWords.get("card.never")))
-                .add(word("readings"), Long.toString(trace.readings()));
+                .add(word("readings"), Decimals.grouped(trace.readings()));
         trace.lowest().ifPresent(value -> facts.add(word("lowest"), degrees(value)));
         trace.highest().ifPresent(value -> facts.add(word("highest"), degrees(value)));
         trace.mean().ifPresent(value -> facts.add(word("mean"), degrees(value)));
