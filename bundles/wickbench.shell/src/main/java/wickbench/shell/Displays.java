@@ -16,7 +16,9 @@ final class Displays {
             System.setProperty("org.eclipse.swt.internal.SessionManagerDBus.disable", "true");
         }
         try {
-            return new Display();
+            Display display = new Display();
+            NativeSheet.lay();
+            return display;
         } catch (SWTError e) {
             if (e.code == SWT.ERROR_NO_HANDLES) {
                 throw new Refusal("desktop.no-display", ShellWords.get("no-display"));

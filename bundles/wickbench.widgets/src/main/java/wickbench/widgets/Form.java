@@ -36,10 +36,18 @@ public final class Form {
     /** Adds any control with a label before it and a complaint line below it. */
     public <C extends Control> Field<C> field(String label, Function<Composite, C> make) {
         Label words = theme.controls().label(grid, Type.BODY, label);
-        words.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
         C control = Fit.wide(make.apply(grid));
+        words.setLayoutData(beside(control));
         Label beside = aside(false);
         return new Field<>(theme, words, control, beside, aside(true));
+    }
+
+    /** Puts a label half way down its field, but at the first line of one of several. */
+    private GridData beside(Control control) {
+        boolean lines = control instanceof Text && (control.getStyle() & SWT.MULTI) != 0;
+        GridData data = new GridData(SWT.LEFT, lines ? SWT.BEGINNING : SWT.CENTER, false, false);
+        data.verticalIndent = lines ? theme.metrics().grid(1) : 0;
+        return data;
     }
 
     /** Makes a line of small words that takes no room until it says something. */

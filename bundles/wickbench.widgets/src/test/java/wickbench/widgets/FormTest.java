@@ -1,7 +1,12 @@
 package wickbench.widgets;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.Stream;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
@@ -27,5 +32,28 @@ class FormTest {
         field.clear();
         assertThat(form.grid().computeSize(-1, -1).y).isEqualTo(before);
         assertThat(form.grid().getChildren()[0]).isInstanceOf(Label.class);
+    }
+
+    @Test
+    void namesAFieldOfSeveralLinesAtItsFirstLine() {
+        Form form = new Form(ui.shell(), ui.theme());
+        Field<Text> one = form.text("&Sample");
+        Field<Text> several = form.field("&Note", ui.theme().controls()::area);
+        ((GridData) several.control().getLayoutData()).heightHint = 200;
+        ui.open();
+        assertThat(middle(label(form, "&Sample"))).isCloseTo(middle(one.control()), within(1));
+        Rectangle note = label(form, "&Note").getBounds();
+        assertThat(note.y + note.height).isLessThan(several.control().getLocation().y + 40);
+    }
+
+    private static Control label(Form form, String words) {
+        return Stream.of(form.grid().getChildren())
+                .filter(child -> child instanceof Label label && label.getText().equals(words))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static int middle(Control control) {
+        return control.getLocation().y + control.getSize().y / 2;
     }
 }
