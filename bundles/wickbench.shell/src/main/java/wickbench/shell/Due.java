@@ -12,8 +12,13 @@ import wickbench.widgets.Mark;
  */
 public record Due(Mark mark, String page, String argument) {
 
-    /** A strip to be read now stands before whatever can wait, whichever part of the program says so. */
-    static final Comparator<Due> MOST_URGENT_FIRST = Comparator.comparingInt(Due::haste);
+    /**
+     * A strip to be read now stands before whatever can wait, whichever part of the program says so.
+     *
+     * <p>What is as urgent stands in the order of its pages: parts come up in any order, and nothing may change places for that.
+     */
+    static final Comparator<Due> MOST_URGENT_FIRST =
+            Comparator.comparingInt(Due::haste).thenComparing(Due::page);
 
     private static int haste(Due due) {
         return switch (due.mark().meaning()) {

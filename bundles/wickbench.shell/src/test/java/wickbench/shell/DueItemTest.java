@@ -69,6 +69,12 @@ class DueItemTest {
     }
 
     @Test
+    void whatIsAsUrgentStandsInTheOrderOfItsPagesWhicheverPartAnswersFirst() {
+        assertThat(Stream.of(LOT, LOCK).sorted(Due.MOST_URGENT_FIRST)).containsExactly(LOCK, LOT);
+        assertThat(Stream.of(LOCK, LOT).sorted(Due.MOST_URGENT_FIRST)).containsExactly(LOCK, LOT);
+    }
+
+    @Test
     void whatDoesNotFitWholeIsLeftToAMenu() {
         desk.window().shell().setSize(1024, 700);
         Due[] many = IntStream.rangeClosed(1, 4)
