@@ -2,6 +2,7 @@ package wickbench.bench.ui;
 
 import java.util.List;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
@@ -17,11 +18,14 @@ import wickbench.widgets.Type;
 final class StripList {
     private final Composite card;
     private final Label head;
+    private final Label first;
     private final Table table;
 
     StripList(Composite parent, Theme theme) {
         card = theme.controls().card(parent, 1);
         head = Fit.wide(theme.controls().label(card, Type.STRONG, ""));
+        first = theme.controls().text(card, Type.SMALL, FlowWords.get("new.none.text"));
+        first.setForeground(theme.color(theme.palette().quiet()));
         table = Fit.grow(ThemedTable.plain(card, theme, SWT.SINGLE | SWT.V_SCROLL, head::getText));
         for (int width : new int[] {44, 96, 150}) {
             new TableColumn(table, SWT.LEFT).setWidth(theme.px(width));
@@ -35,6 +39,9 @@ final class StripList {
 
     void show(List<RunStrip> strips) {
         head.setText(strips.isEmpty() ? FlowWords.get("new.none") : FlowWords.get("new.count", strips.size()));
+        first.setVisible(strips.isEmpty());
+        ((GridData) first.getLayoutData()).exclude = !strips.isEmpty();
+        card.layout(true, true);
         table.removeAll();
         for (RunStrip strip : strips) {
             new TableItem(table, SWT.NONE).setText(new String[] {

@@ -22,6 +22,7 @@ import wickbench.api.journal.EntryRef;
 import wickbench.api.person.PersonId;
 import wickbench.bench.run.RunState;
 import wickbench.shell.PageContext;
+import wickbench.widgets.Fit;
 import wickbench.widgets.Wide;
 
 /** Photographs of a strip, by file or drop; they are added to its entry once that stands in the journal. */
@@ -41,7 +42,8 @@ final class StripPhotos {
         this.context = context;
         this.doors = doors;
         this.run = run;
-        Composite row = context.theme().controls().box(parent, 2);
+        // what carries on stands at the right end, as on every stage of a run
+        Composite row = Fit.wide(context.theme().controls().box(parent, 2));
         Button choose = context.theme().controls().button(row, FlowWords.get("photo.choose"), this::choose);
         words = context.theme().controls().quiet(row, "");
         Wide.button(choose, context.theme());
