@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 import wickbench.api.authority.Act;
 import wickbench.api.authority.Actor;
@@ -72,6 +74,8 @@ final class PictureRoom extends PlantRoom<PictureRoom.Now> {
         sash.setWeights(60, 40);
         DaySlider slider = new DaySlider(room, context, now.today(), this::go);
         Composite legend = controls.row(room);
+        // wider than what parts a shape from its own word
+        ((RowLayout) legend.getLayout()).spacing = context.theme().metrics().grid(2);
         PointMarks.all().forEach(mark -> legend(legend, mark));
         Composite bar = controls.row(room);
         controls.mainButton(bar, PlantUiWords.get("picture.results"), this::results);
@@ -137,6 +141,8 @@ final class PictureRoom extends PlantRoom<PictureRoom.Now> {
 
     private void legend(Composite parent, Mark mark) {
         Composite one = context.theme().controls().box(parent, 2);
+        // the image has its own room at the right
+        ((GridLayout) one.getLayout()).horizontalSpacing = 0;
         context.theme()
                 .controls()
                 .label(one, Type.SMALL, "")
