@@ -1,24 +1,24 @@
 package wickbench.shell;
 
+import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import wickbench.widgets.Controls;
 import wickbench.widgets.Names;
 import wickbench.widgets.Theme;
 import wickbench.widgets.Type;
 
-/** The bottom of the window: what was said last, and long work with its Cancel. */
+/** What was said last; while work takes long, that with its Cancel instead. */
 final class StatusBar {
     /** Work shorter than this is nobody's business. */
     private static final int SHOWN_AFTER_MILLIS = 400;
 
     private static final int LOOK_MILLIS = 200;
-    private static final int HEIGHT = 38;
     private static final int BUTTON_HEIGHT = 28;
 
     private final Composite row;
@@ -30,24 +30,15 @@ final class StatusBar {
     private Optional<RunningJob<?>> seen = Optional.empty();
     private int seenFor;
 
-    StatusBar(Composite parent, Theme theme, JobBoard board) {
+    StatusBar(Composite row, Theme theme, JobBoard board) {
         this.board = board;
         Controls controls = theme.controls();
-        row = new Composite(parent, SWT.NONE);
-        row.setBackground(theme.color(theme.palette().raised()));
-        GridLayout layout = new GridLayout(2, false);
-        layout.marginWidth = theme.metrics().grid(2);
-        layout.marginHeight = 0;
-        row.setLayout(layout);
-        GridData data = new GridData(SWT.FILL, SWT.FILL, true, false);
-        data.heightHint = theme.px(HEIGHT);
-        row.setLayoutData(data);
-        said = controls.label(row, Type.SMALL, "");
-        said.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, true));
+        this.row = row;
+        said = controls.text(row, Type.SMALL, "");
         said.setForeground(theme.color(theme.palette().quiet()));
         work = controls.box(row, 3);
-        work.setLayoutData(new GridData(SWT.END, SWT.CENTER, false, true));
         what = controls.quiet(work, "");
+        what.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         line = new ProgressLine(work, theme);
         Button cancel = controls.button(work, ShellWords.get("status.cancel"), this::cancel);
         cancel.setFont(theme.font(Type.SMALL));
@@ -56,12 +47,26 @@ final class StatusBar {
         GridData low = new GridData(SWT.END, SWT.CENTER, false, false);
         low.heightHint = theme.px(BUTTON_HEIGHT);
         cancel.setLayoutData(low);
-        show(false);
+        work.setVisible(false);
         look();
     }
 
     void say(String text) {
         said.setText(text);
+        // whole also where it is longer than its room
+        said.setToolTipText(text.isEmpty() ? null : text);
+        row.layout(true, true);
+    }
+
+    /** Returns what is to be laid out, one over the other: only one of them is in sight. */
+    List<Control> controls() {
+        return List.of(said, work);
+    }
+
+    /** Returns the room that the one in sight would like. */
+    int width() {
+        Control inSight = work.getVisible() ? work : said;
+        return inSight == said && said.getText().isEmpty() ? 0 : inSight.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
     }
 
     String said() {
@@ -98,6 +103,7 @@ final class StatusBar {
     private void show(boolean visible) {
         if (work.getVisible() != visible || visible) {
             work.setVisible(visible);
+            said.setVisible(!visible);
             row.layout(true, true);
         }
     }

@@ -200,9 +200,9 @@ final class Window implements OpenPage.Surroundings {
         Rail rail = new Rail(middle, theme, page -> show(page, Optional.empty()));
         PageStack pages =
                 new PageStack(middle, theme, supplies.places(), new OpenPage.Means(supplies, board, this), drafts);
-        Caution.under(shell, theme);
+        Footer footer = new Footer(shell, theme, board);
         DeskFacts facts = new DeskFacts(this, top, supplies, board);
-        parts = new Parts(theme, top, alarm, rail, pages, new StatusBar(shell, theme, board), facts);
+        parts = new Parts(theme, top, alarm, rail, pages, footer.status(), facts);
         rail.fill(supplies.places().all(), Optional.empty());
         facts.show();
         if (dueTold) {
