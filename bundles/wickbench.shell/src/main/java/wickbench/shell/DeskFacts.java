@@ -72,6 +72,20 @@ final class DeskFacts {
                                 Optional.of(person.map(Person::display).orElse(id.value()))))));
     }
 
+    /** Asks whether the first steps are all done, which takes their page out of the rail; without any, nobody knows. */
+    void firstSteps() {
+        List<FirstSteps> sources = neighbours.firstSteps();
+        jobs.run(
+                ShellWords.get("work.first"),
+                progress -> sources.stream()
+                        .flatMap(source -> source.steps().stream())
+                        .filter(step -> window.has(step.page()))
+                        .map(FirstStep::done)
+                        .reduce(Boolean::logicalAnd)
+                        .orElse(false),
+                window::firstStepsDone);
+    }
+
     /** Shows what is due, and again each minute as long as the bar lives. */
     void due() {
         if (top.person().isDisposed()) {
@@ -86,6 +100,9 @@ final class DeskFacts {
                             .sorted(Due.MOST_URGENT_FIRST)
                             .toList(),
                     items -> top.due().show(items, item -> window.show(item.page(), Optional.of(item.argument()))));
+        }
+        if (!window.firstStepsDone()) {
+            firstSteps();
         }
         top.person().getDisplay().timerExec(DUE_MILLIS, this::due);
     }

@@ -6,7 +6,8 @@ import org.osgi.annotation.versioning.ConsumerType;
 /**
  * Someone who knows what a new desk needs, contributed as a service by the bundle that owns it.
  *
- * <p>Asked off the UI thread whenever the page of first steps is looked at, also where nothing was ever recorded.
+ * <p>Asked off the UI thread whenever the page of first steps is looked at, and each minute until all are done, also where nothing
+ * was ever recorded.
  */
 @ConsumerType
 @FunctionalInterface

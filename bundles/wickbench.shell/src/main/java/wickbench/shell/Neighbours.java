@@ -30,6 +30,9 @@ public final class Neighbours {
     @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
     private volatile List<DueSource> dueSources = List.of();
 
+    @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+    private volatile List<FirstSteps> firstSteps = List.of();
+
     /** Uses a sign-in given by hand, where there is no framework. */
     void signIn(SignIn signIn) {
         signIns = List.of(signIn);
@@ -43,6 +46,11 @@ public final class Neighbours {
     /** Uses a source of what is due given by hand. */
     void dueSource(DueSource source) {
         dueSources = List.of(source);
+    }
+
+    /** Uses a source of first steps given by hand. */
+    void firstSteps(FirstSteps source) {
+        firstSteps = List.of(source);
     }
 
     Optional<Journal> journal() {
@@ -63,5 +71,9 @@ public final class Neighbours {
 
     List<DueSource> dueSources() {
         return dueSources;
+    }
+
+    List<FirstSteps> firstSteps() {
+        return firstSteps;
     }
 }

@@ -22,7 +22,12 @@ import wickbench.widgets.Type;
 
 /** One place in the rail: glyph and name, pressed by click, Enter or Space. */
 final class RailItem extends Canvas {
-    private static final int HEIGHT = 40;
+    /** As high as it is where there is room. */
+    static final int HEIGHT = 40;
+
+    /** As low as it still can be pressed and read. */
+    static final int LOW = 28;
+
     private static final int GLYPH = 20;
     private final Theme theme;
     private final Place place;
@@ -127,7 +132,8 @@ final class RailItem extends Canvas {
         }
         if (current) {
             gc.setBackground(theme.color(palette.accent()));
-            gc.fillRoundRectangle(0, theme.px(10), theme.px(4), area.height - theme.px(20), theme.px(4), theme.px(4));
+            gc.fillRoundRectangle(
+                    0, area.height / 4, theme.px(4), area.height - 2 * (area.height / 4), theme.px(4), theme.px(4));
         }
         RGB ink = current ? palette.onSelection() : palette.ink();
         int side = theme.px(GLYPH);

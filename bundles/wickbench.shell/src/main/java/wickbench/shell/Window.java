@@ -17,6 +17,7 @@ import wickbench.widgets.Theme;
 final class Window implements OpenPage.Surroundings {
     static final String LOOKS = "looks";
     static final String PAGE = "page";
+    private static final String FIRST_STEPS = "first-steps";
     private static final int MINIMUM_WIDTH = 800;
     private static final int MINIMUM_HEIGHT = 560;
 
@@ -29,6 +30,7 @@ final class Window implements OpenPage.Surroundings {
     private Parts parts;
     private boolean nativeDark = Display.isSystemDarkTheme();
     private boolean dueTold;
+    private boolean firstStepsDone;
 
     /** What stands in the window at the moment. */
     private record Parts(
@@ -44,6 +46,7 @@ final class Window implements OpenPage.Surroundings {
         this.supplies = supplies;
         this.looks = looks;
         this.resetLayout = resetLayout;
+        firstStepsDone = supplies.memory().recall(FIRST_STEPS).isPresent();
         shell.setText("Wickbench");
         shell.setImages(WindowIcon.images(shell.getDisplay()));
         shell.setMinimumSize(MINIMUM_WIDTH, MINIMUM_HEIGHT);
@@ -97,13 +100,48 @@ final class Window implements OpenPage.Surroundings {
     void tellDue() {
         dueTold = true;
         parts.facts().due();
+        if (firstStepsDone) {
+            // a part that was added since may bring further ones
+            parts.facts().firstSteps();
+        }
+    }
+
+    boolean firstStepsDone() {
+        return firstStepsDone;
+    }
+
+    /** Takes the page of first steps out of the rail, or puts it back; keys and the menu of the view lead to it either way. */
+    void firstStepsDone(boolean done) {
+        if (done != firstStepsDone) {
+            firstStepsDone = done;
+            if (done) {
+                supplies.memory().keep(FIRST_STEPS, Json.object().with("done", true));
+            } else {
+                supplies.memory().forget(FIRST_STEPS);
+            }
+            followRail();
+        }
+    }
+
+    /** Returns what stands in the rail: a page that was shown while steps were left stays as long as it is in front. */
+    private List<Place> railed() {
+        Optional<String> current = parts.pages().current();
+        return supplies.places().all().stream()
+                .filter(place -> !firstStepsDone
+                        || !place.id().equals(StartPage.PLACE)
+                        || current.equals(Optional.of(place.id())))
+                .toList();
+    }
+
+    private void followRail() {
+        parts.rail().show(railed(), parts.pages().current());
     }
 
     /** Shows the first place there is, or the one told if it is there. */
     void start(Optional<String> page) {
         page.flatMap(supplies.places()::find).ifPresentOrElse(place -> show(place.id(), Optional.empty()), () -> {
             parts.pages().followPlaces();
-            parts.rail().mark(parts.pages().current());
+            followRail();
         });
     }
 
@@ -172,6 +210,8 @@ final class Window implements OpenPage.Surroundings {
         }
         parts.pages().show(place.get(), argument);
         parts.rail().mark(Optional.of(page));
+        // the place that was pressed must outlive its own event
+        onScreen(this::followRail);
         supplies.memory().keep(PAGE, Json.object().with("id", page));
     }
 
@@ -203,7 +243,7 @@ final class Window implements OpenPage.Surroundings {
         Footer footer = new Footer(shell, theme, board);
         DeskFacts facts = new DeskFacts(this, top, supplies, board);
         parts = new Parts(theme, top, alarm, rail, pages, footer.status(), facts);
-        rail.fill(supplies.places().all(), Optional.empty());
+        followRail();
         facts.show();
         if (dueTold) {
             facts.due();
@@ -225,7 +265,10 @@ final class Window implements OpenPage.Surroundings {
 
     private void followPlaces() {
         parts.pages().followPlaces();
-        parts.rail().fill(supplies.places().all(), parts.pages().current());
+        followRail();
+        if (dueTold) {
+            parts.facts().firstSteps();
+        }
     }
 
     private void onScreen(Runnable act) {

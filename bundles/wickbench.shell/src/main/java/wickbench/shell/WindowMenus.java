@@ -54,6 +54,9 @@ final class WindowMenus {
         new MenuItem(menu, SWT.SEPARATOR);
         supplies.language().ifPresent(kept -> new LanguageMenu(window, kept, jobs(below)).in(menu));
         item(menu, SWT.PUSH, ShellWords.get("view.reset"), window::resetLayout);
+        if (window.firstStepsDone() && window.has(StartPage.PLACE)) {
+            item(menu, SWT.PUSH, ShellWords.get("view.first"), () -> window.show(StartPage.PLACE, Optional.empty()));
+        }
         item(menu, SWT.PUSH, ShellWords.get("view.guide"), window::openGuide);
         item(menu, SWT.PUSH, ShellWords.get("view.keys"), () -> KeysSheet.open(window));
         drop(menu, below);
