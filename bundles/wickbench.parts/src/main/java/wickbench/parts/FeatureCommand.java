@@ -92,7 +92,9 @@ final class FeatureCommand {
             throw new BadInput(Complaint.of(out.toString(), PartsWords.get("file.there")));
         }
         MakerKey maker = MakerKey.read(key);
-        Packed packed = Files.isRegularFile(set) ? product.packed(set) : product.packed(set.getFileName().toString());
+        Packed packed = Files.isRegularFile(set)
+                ? product.packed(set)
+                : product.packed(set.getFileName().toString());
         byte[] archive = SetPacking.pack(packed.feature(), packed.jars(), maker);
         try {
             Files.write(out, archive);

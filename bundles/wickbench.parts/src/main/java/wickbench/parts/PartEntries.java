@@ -17,7 +17,8 @@ final class PartEntries {
     /** A set was added; of one out of an archive also which, and by whom it was made. */
     static Draft added(SetId id, Optional<ArchiveSource> archive, PersonId by, RandomGenerator chance) {
         Json.Obj body = named(id)
-                .withText("sha256", archive.map(source -> source.archive().hash().toString()))
+                .withText(
+                        "sha256", archive.map(source -> source.archive().hash().toString()))
                 .withText("maker", archive.map(source -> source.archive().maker()));
         return new Draft(Draft.randomId(chance), by, "part.added", VERSION, body);
     }
@@ -33,6 +34,8 @@ final class PartEntries {
     }
 
     private static Json.Obj named(SetId id) {
-        return Json.object().with("name", id.name()).with("version", id.version().toString());
+        return Json.object()
+                .with("name", id.name())
+                .with("version", id.version().toString());
     }
 }

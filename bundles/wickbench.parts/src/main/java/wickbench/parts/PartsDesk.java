@@ -71,7 +71,8 @@ public final class PartsDesk implements Parts {
             }
         });
         for (Map.Entry<String, String> trouble : kept.troubles().entrySet()) {
-            sets.removeIf(set -> set.name().equals(trouble.getKey()) && !set.standing().runs());
+            sets.removeIf(set ->
+                    set.name().equals(trouble.getKey()) && !set.standing().runs());
             sets.add(new PartSet(
                     trouble.getKey(),
                     "",

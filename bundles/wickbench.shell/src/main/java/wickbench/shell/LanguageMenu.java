@@ -2,7 +2,6 @@ package wickbench.shell;
 
 import java.util.Optional;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import wickbench.api.words.KeptLanguage;
@@ -27,10 +26,10 @@ final class LanguageMenu {
         Menu menu = new Menu(above);
         language.setMenu(menu);
         Optional<Language> chosen = kept.read();
-        WindowMenus.radio(menu, ShellWords.get("view.language.machine"), chosen.isEmpty(), () -> keep(Optional.empty()));
+        WindowMenus.radio(
+                menu, ShellWords.get("view.language.machine"), chosen.isEmpty(), () -> keep(Optional.empty()));
         for (Language each : Language.installed()) {
-            WindowMenus.radio(
-                    menu, each.ownName(), chosen.equals(Optional.of(each)), () -> keep(Optional.of(each)));
+            WindowMenus.radio(menu, each.ownName(), chosen.equals(Optional.of(each)), () -> keep(Optional.of(each)));
         }
     }
 

@@ -53,8 +53,7 @@ public final class HomeFolder implements Home {
     @Override
     public SimulatedClock simulate(long seed, Instant start) {
         if (founded()) {
-            throw new Refusal(
-                    "home.founded", Words.of(HomeFolder.class, "home").get("founded", folder));
+            throw new Refusal("home.founded", Words.of(HomeFolder.class, "home").get("founded", folder));
         }
         SimulatedClock clock = new SimulatedClock(start);
         state = new State(clock, new SplittableRandom(seed), OptionalLong.of(seed));

@@ -20,7 +20,8 @@ public final class KeptLanguage {
     public Optional<Language> read() {
         try {
             return Files.exists(file)
-                    ? Language.find(Files.readString(file, StandardCharsets.ISO_8859_1).strip())
+                    ? Language.find(
+                            Files.readString(file, StandardCharsets.ISO_8859_1).strip())
                     : Optional.empty();
         } catch (IOException e) {
             // like the layout beside it: never worth a refusal to start

@@ -18,7 +18,9 @@ class DecimalsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = ';', value = {"en;2.50;2.5", "es;2,50;2,5", "es-ES;2,50;2,5", "es-MX;2.50;2.5", "en-GB;2.50;2.5"})
+    @CsvSource(
+            delimiter = ';',
+            value = {"en;2.50;2.5", "es;2,50;2,5", "es-ES;2,50;2,5", "es-MX;2.50;2.5", "en-GB;2.50;2.5"})
     void have_the_sign_of_the_language(String tag, String exact, String rounded) {
         Locale.setDefault(Locale.forLanguageTag(tag));
         assertThat(Decimals.of(new BigDecimal("2.50"))).isEqualTo(exact);
@@ -34,7 +36,9 @@ class DecimalsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = ';', value = {"en;11,719;-1,000;999", "es;11.719;-1.000;999"})
+    @CsvSource(
+            delimiter = ';',
+            value = {"en;11,719;-1,000;999", "es;11.719;-1.000;999"})
     void whole_ones_stand_in_groups_where_people_count(String tag, String many, String less, String few) {
         Locale.setDefault(Locale.forLanguageTag(tag));
         assertThat(Decimals.grouped(11_719)).isEqualTo(many);

@@ -30,9 +30,7 @@ class RunUnderWayTest {
         house = new TestHouse(folder).withMethods();
         run = house.doors()
                 .runs()
-                .begin(
-                        List.of(BenchStrips.strip(1, Duration.ofMinutes(5), Duration.ofMinutes(1))),
-                        TestHouse.ACTOR)
+                .begin(List.of(BenchStrips.strip(1, Duration.ofMinutes(5), Duration.ofMinutes(1))), TestHouse.ACTOR)
                 .join();
     }
 

@@ -28,13 +28,17 @@ final class HealthPanel {
     /** @param again looks once more */
     void fill(List<Health> all, Runnable again) {
         Composite card = Fit.wide(context.theme().controls().card(parent, 1));
-        long amiss = all.stream().filter(each -> each.state() != Health.State.WELL).count();
+        long amiss =
+                all.stream().filter(each -> each.state() != Health.State.WELL).count();
         Composite head = Fit.wide(context.theme().controls().box(card, 2));
         Composite words = Fit.wide(context.theme().controls().box(head, 1));
         context.theme().controls().label(words, Type.HEADING, PartsUiWords.get("health.title"));
         Label line = context.theme()
                 .controls()
-                .text(words, Type.BODY, amiss == 0 ? PartsUiWords.get("health.well") : PartsUiWords.get("health.amiss"));
+                .text(
+                        words,
+                        Type.BODY,
+                        amiss == 0 ? PartsUiWords.get("health.well") : PartsUiWords.get("health.amiss"));
         line.setForeground(context.theme().color(context.theme().palette().quiet()));
         Fit.right(context.theme().controls().button(head, PartsUiWords.get("health.again"), again));
         Composite grid = Fit.wide(context.theme().controls().box(card, 3));
@@ -51,7 +55,10 @@ final class HealthPanel {
         badge.setLayoutData(new GridData(SWT.FILL, SWT.BEGINNING, false, false));
         Label of = context.theme()
                 .controls()
-                .label(grid, Type.STRONG, PartsUiWords.get("health.of." + health.of().code()));
+                .label(
+                        grid,
+                        Type.STRONG,
+                        PartsUiWords.get("health.of." + health.of().code()));
         of.setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false));
         context.theme().controls().text(grid, Type.BODY, health.text());
     }

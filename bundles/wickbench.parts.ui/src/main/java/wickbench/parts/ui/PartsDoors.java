@@ -25,8 +25,7 @@ record PartsDoors(Parts parts, SelfCheck check, People people, Permissions permi
      * @param change whether they may add and remove
      * @param keyed whether they have a passphrase to sign with
      */
-    record Known(
-            List<PartSet> sets, List<Health> health, Optional<String> signer, Permission change, boolean keyed) {}
+    record Known(List<PartSet> sets, List<Health> health, Optional<String> signer, Permission change, boolean keyed) {}
 
     Known known(Optional<PersonId> actor) {
         boolean keyed =

@@ -53,14 +53,23 @@ final class PartsHouse implements AutoCloseable {
         product = folder.resolve("product");
         set("base", "The base", "0.1.0");
         set("training", "Training", "0.1.0");
-        MakerKey.make(folder.resolve("secret"), Files.createDirectories(product.resolve("makers")).resolve("site.pem"));
+        MakerKey.make(
+                folder.resolve("secret"),
+                Files.createDirectories(product.resolve("makers")).resolve("site.pem"));
         framework = new Felix(Map.of(
-                "org.osgi.framework.storage", folder.resolve("cache").toString(),
-                "felix.log.level", "0",
-                "wickbench.product", product.toString(),
-                "wickbench.features", "base"));
+                "org.osgi.framework.storage",
+                folder.resolve("cache").toString(),
+                "felix.log.level",
+                "0",
+                "wickbench.product",
+                product.toString(),
+                "wickbench.features",
+                "base"));
         framework.start();
-        framework.getBundleContext().installBundle("reference:" + jar("base", "0.1.0").toUri()).start();
+        framework
+                .getBundleContext()
+                .installBundle("reference:" + jar("base", "0.1.0").toUri())
+                .start();
         HomeFolder home = new HomeFolder(folder.resolve("home"));
         journal = JournalFolder.open(home, entries -> {});
         index = H2Index.open(home.folder().resolve("index"), journal, () -> List.of(new PeopleView()));
@@ -108,7 +117,10 @@ final class PartsHouse implements AutoCloseable {
     private static List<Health> health() {
         return List.of(
                 new Health(Health.Of.BUNDLES, Health.State.WELL, "2 bundles run."),
-                new Health(Health.Of.DISK, Health.State.MINDED, "Only 900 MiB are free where the home lies; make room soon."));
+                new Health(
+                        Health.Of.DISK,
+                        Health.State.MINDED,
+                        "Only 900 MiB are free where the home lies; make room soon."));
     }
 
     private void set(String name, String title, String version) throws IOException {

@@ -40,8 +40,7 @@ public final class MakerKey {
             KeyPair pair = KeyPairGenerator.getInstance(Maker.ALGORITHM).generateKeyPair();
             createOwned(secret);
             Files.writeString(secret, Pem.of(Pem.PRIVATE, pair.getPrivate().getEncoded()));
-            Files.writeString(
-                    open, Pem.of(Pem.PUBLIC, pair.getPublic().getEncoded()), StandardOpenOption.CREATE_NEW);
+            Files.writeString(open, Pem.of(Pem.PUBLIC, pair.getPublic().getEncoded()), StandardOpenOption.CREATE_NEW);
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException("every Java platform of this age has Ed25519", e);
         } catch (IOException e) {
@@ -55,8 +54,7 @@ public final class MakerKey {
             throw new BadInput(Complaint.of(secret.toString(), PartsWords.get("file.none")));
         }
         try {
-            byte[] encoded =
-                    Pem.read(Pem.PRIVATE, Files.readString(secret)).orElseThrow(GeneralSecurityException::new);
+            byte[] encoded = Pem.read(Pem.PRIVATE, Files.readString(secret)).orElseThrow(GeneralSecurityException::new);
             return new MakerKey(
                     KeyFactory.getInstance(Maker.ALGORITHM).generatePrivate(new PKCS8EncodedKeySpec(encoded)));
         } catch (GeneralSecurityException | java.nio.charset.MalformedInputException noKey) {

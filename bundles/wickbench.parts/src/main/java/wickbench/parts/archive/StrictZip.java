@@ -73,7 +73,8 @@ final class StrictZip {
     /** Files that share bytes are how a small zip becomes a huge one without a suspicious ratio. */
     private void checkApart(List<ZipPart> parts) {
         int free = 0;
-        for (ZipPart part : parts.stream().sorted(Comparator.comparingInt(ZipPart::header)).toList()) {
+        for (ZipPart part :
+                parts.stream().sorted(Comparator.comparingInt(ZipPart::header)).toList()) {
             if (part.header() < free) {
                 throw bad(part, PartsWords.get("zip.overlap"));
             }
@@ -100,9 +101,8 @@ final class StrictZip {
 
     private byte[] unpacked(ZipPart part) {
         int data = data(part);
-        byte[] bytes = part.packed()
-                ? inflated(part, data)
-                : Arrays.copyOfRange(zip.array(), data, data + part.packedSize());
+        byte[] bytes =
+                part.packed() ? inflated(part, data) : Arrays.copyOfRange(zip.array(), data, data + part.packedSize());
         CRC32 crc = new CRC32();
         crc.update(bytes);
         if (bytes.length != part.size() || crc.getValue() != part.crc()) {

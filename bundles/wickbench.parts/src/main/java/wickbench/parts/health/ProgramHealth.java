@@ -67,7 +67,10 @@ final class ProgramHealth {
     Health sets() {
         Map<String, String> troubles = sets.troubles();
         return troubles.isEmpty()
-                ? new Health(Of.SETS, State.WELL, PartsWords.get("health.sets", sets.running().all().size()))
+                ? new Health(
+                        Of.SETS,
+                        State.WELL,
+                        PartsWords.get("health.sets", sets.running().all().size()))
                 : new Health(
                         Of.SETS,
                         State.UNWELL,

@@ -41,11 +41,15 @@ final class RecordHealth {
     }
 
     Health key() {
-        return begun(Of.KEY, () -> journal.status()
-                .keyFingerprint()
-                .map(key -> new Health(
-                        Of.KEY, State.WELL, PartsWords.get("health.key", key.hex().substring(0, SHORT))))
-                .orElseGet(() -> new Health(Of.KEY, State.UNWELL, PartsWords.get("health.key.none"))));
+        return begun(
+                Of.KEY,
+                () -> journal.status()
+                        .keyFingerprint()
+                        .map(key -> new Health(
+                                Of.KEY,
+                                State.WELL,
+                                PartsWords.get("health.key", key.hex().substring(0, SHORT))))
+                        .orElseGet(() -> new Health(Of.KEY, State.UNWELL, PartsWords.get("health.key.none"))));
     }
 
     Health journal() {
@@ -77,7 +81,8 @@ final class RecordHealth {
             for (ViewState view : views) {
                 if (view.failure().isPresent()) {
                     state = State.UNWELL;
-                    told.add(PartsWords.get("health.index.failed", view.name(), view.failure().get()));
+                    told.add(PartsWords.get(
+                            "health.index.failed", view.name(), view.failure().get()));
                 }
                 behind = Math.max(behind, view.of() - view.taken());
             }

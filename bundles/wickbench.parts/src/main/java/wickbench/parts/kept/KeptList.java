@@ -19,8 +19,7 @@ import wickbench.parts.plan.SetId;
  * @param without removed, though the launcher starts them
  * @param newest the newest version of each set that ever was added here; no older one is taken
  */
-record KeptList(
-        List<KeptArchive> archives, List<String> ofProduct, List<String> without, Map<String, Version> newest) {
+record KeptList(List<KeptArchive> archives, List<String> ofProduct, List<String> without, Map<String, Version> newest) {
     private static final String VERSION = "v";
 
     KeptList {
@@ -49,8 +48,9 @@ record KeptList(
         List<String> without = fields.texts("without");
         Map<String, Version> newest = new TreeMap<>();
         Fields floors = fields.child("newest");
-        floors.names().forEach(name -> floors.optional(name, Version::parseVersion)
-                .ifPresent(version -> newest.put(name, version)));
+        floors.names()
+                .forEach(name ->
+                        floors.optional(name, Version::parseVersion).ifPresent(version -> newest.put(name, version)));
         return fields.finish(() -> new KeptList(archives, ofProduct, without, newest));
     }
 

@@ -149,7 +149,8 @@ public final class KeptSets implements HomeSets {
 
     private void checkFloor(SetId id, KeptList list) {
         list.floor(id.name())
-                .or(() -> running.find(id.name()).map(set -> set.source().plan().id().version()))
+                .or(() -> running.find(id.name())
+                        .map(set -> set.source().plan().id().version()))
                 .filter(floor -> floor.compareTo(id.version()) > 0)
                 .ifPresent(floor -> {
                     throw PartsWords.refusal("part.older", id, floor);
@@ -164,13 +165,13 @@ public final class KeptSets implements HomeSets {
         list.ofProduct().stream()
                 .filter(name -> running.find(name).isEmpty())
                 .forEach(name -> attempt(name, () -> running.up(ofProduct(name))));
-        list.archives().stream().filter(this::isNewer).forEach(kept -> attempt(kept.id()
-                .name(), () -> running.up(again(kept))));
+        list.archives().stream()
+                .filter(this::isNewer)
+                .forEach(kept -> attempt(kept.id().name(), () -> running.up(again(kept))));
     }
 
     private SetSource ofProduct(String name) {
-        return Optional.ofNullable(product.all().get(name))
-                .orElseThrow(() -> PartsWords.refusal("part.unknown", name));
+        return Optional.ofNullable(product.all().get(name)).orElseThrow(() -> PartsWords.refusal("part.unknown", name));
     }
 
     /** A product that was renewed meanwhile may bring the same set, as new or newer. */

@@ -50,9 +50,8 @@ public final class SetReader {
         Feature feature = feature(source, new String(json, StandardCharsets.UTF_8));
         SetId id = id(source, "id", feature.getID());
         checkExtensions(source, feature);
-        List<BundleId> bundles = feature.getBundles().stream()
-                .map(SetReader::bundle)
-                .toList();
+        List<BundleId> bundles =
+                feature.getBundles().stream().map(SetReader::bundle).toList();
         checkOnce(source, bundles);
         return new SetPlan(
                 id,
@@ -89,8 +88,7 @@ public final class SetReader {
         for (FeatureExtension extension : feature.getExtensions().values()) {
             if (extension.getKind() == FeatureExtension.Kind.MANDATORY
                     && !extension.getName().equals(REQUIRES)) {
-                throw new BadInput(
-                        Complaint.of(source, extension.getName(), PartsWords.get("feature.extension")));
+                throw new BadInput(Complaint.of(source, extension.getName(), PartsWords.get("feature.extension")));
             }
         }
     }

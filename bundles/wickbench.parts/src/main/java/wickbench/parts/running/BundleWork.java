@@ -123,8 +123,7 @@ final class BundleWork {
         }
         return Stream.of(context.getBundles())
                 .filter(other -> other != bundle && name.equals(other.getSymbolicName()))
-                .map(twin -> PartsWords.refusal(
-                        "part.bundle-there", set, twin.getSymbolicName(), twin.getVersion()))
+                .map(twin -> PartsWords.refusal("part.bundle-there", set, twin.getSymbolicName(), twin.getVersion()))
                 .findFirst();
     }
 

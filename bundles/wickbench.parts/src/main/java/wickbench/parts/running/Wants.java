@@ -37,11 +37,10 @@ final class Wants {
     /** Optional ones may stay open, and those of another time than resolving are for other readers. */
     private static boolean isAskedNow(BundleRequirement asked) {
         var directives = asked.getDirectives();
-        return directives.getOrDefault(Constants.EFFECTIVE_DIRECTIVE, Constants.EFFECTIVE_RESOLVE)
+        return directives
+                        .getOrDefault(Constants.EFFECTIVE_DIRECTIVE, Constants.EFFECTIVE_RESOLVE)
                         .equals(Constants.EFFECTIVE_RESOLVE)
-                && !directives
-                        .getOrDefault(Constants.RESOLUTION_DIRECTIVE, "")
-                        .equals(Constants.RESOLUTION_OPTIONAL)
+                && !directives.getOrDefault(Constants.RESOLUTION_DIRECTIVE, "").equals(Constants.RESOLUTION_OPTIONAL)
                 && !directives.getOrDefault(Constants.RESOLUTION_DIRECTIVE, "").equals("dynamic");
     }
 

@@ -29,9 +29,14 @@ class MakerKeyTest {
 
     @Test
     void what_is_no_key_is_told_by_file() throws IOException {
-        Path open = Files.writeString(Files.createDirectories(folder.resolve("makers")).resolve("x.pem"), "hello");
-        assertThatThrownBy(() -> Makers.of(folder)).isInstanceOf(BadInput.class).hasMessageStartingWith(open.toString());
-        assertThatThrownBy(() -> MakerKey.read(open)).isInstanceOf(BadInput.class).hasMessageContaining("PKCS #8");
+        Path open = Files.writeString(
+                Files.createDirectories(folder.resolve("makers")).resolve("x.pem"), "hello");
+        assertThatThrownBy(() -> Makers.of(folder))
+                .isInstanceOf(BadInput.class)
+                .hasMessageStartingWith(open.toString());
+        assertThatThrownBy(() -> MakerKey.read(open))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("PKCS #8");
         assertThatThrownBy(() -> MakerKey.read(folder.resolve("none"))).isInstanceOf(BadInput.class);
     }
 }

@@ -24,11 +24,13 @@ class HomeHealthTest {
 
     @Test
     void a_clock_behind_the_newest_entry_is_told_in_the_time_of_the_site() {
-        assertThat(HomeHealth.clock(NOW, VIENNA, Optional.of(NOW.plusSeconds(60)), false).state())
+        assertThat(HomeHealth.clock(NOW, VIENNA, Optional.of(NOW.plusSeconds(60)), false)
+                        .state())
                 .isEqualTo(State.WELL);
         assertThat(HomeHealth.clock(NOW, VIENNA, Optional.of(NOW.plusSeconds(3600)), false))
                 .satisfies(found -> assertThat(found.state()).isEqualTo(State.UNWELL))
                 .satisfies(found -> assertThat(found.text()).contains("2026-11-25 09:00", "2026-11-25 10:00"));
-        assertThat(HomeHealth.clock(NOW, VIENNA, Optional.empty(), true).state()).isEqualTo(State.MINDED);
+        assertThat(HomeHealth.clock(NOW, VIENNA, Optional.empty(), true).state())
+                .isEqualTo(State.MINDED);
     }
 }

@@ -136,7 +136,10 @@ class KeptSetsTest {
             program.sets().add(program.sets().read(good));
             String list = Files.readString(home.resolve("parts/sets.json"));
             int count = program.count();
-            refuse(program, "part.unresolved", product.signed("odd", "1.0.0", Map.of("o", List.of("Import-Package: nowhere"))));
+            refuse(
+                    program,
+                    "part.unresolved",
+                    product.signed("odd", "1.0.0", Map.of("o", List.of("Import-Package: nowhere"))));
             refuse(program, "part.bundle-there", product.signed("odd", "1.1.0", Map.of("a", PLAIN, "o", PLAIN)));
             refuse(program, "part.bundle-there", product.signed("odd", "1.2.0", Map.of("o", PLAIN, "ground", PLAIN)));
             refuse(program, "part.start", product.signed("odd", "1.3.0", Map.of("n", PLAIN, "o", stubborn())));
@@ -144,8 +147,14 @@ class KeptSetsTest {
             refuse(program, "part.start", product.signed("extra", "1.1.0", Map.of("a", stubborn())));
             refuse(program, "part.ground", product.signed("base", "9.0.0", Map.of("o", PLAIN)));
             refuse(program, "part.running", good);
-            refuse(program, "part.bundle-broken", product.signed("nameless.zip", feature("odd"), Map.of("o-1.0.0.jar", jar(""))));
-            refuse(program, "part.bundle-broken", product.signed("nojar.zip", feature("odd"), Map.of("o-1.0.0.jar", new byte[9])));
+            refuse(
+                    program,
+                    "part.bundle-broken",
+                    product.signed("nameless.zip", feature("odd"), Map.of("o-1.0.0.jar", jar(""))));
+            refuse(
+                    program,
+                    "part.bundle-broken",
+                    product.signed("nojar.zip", feature("odd"), Map.of("o-1.0.0.jar", new byte[9])));
             assertThat(program.bundles()).containsExactly("a a-1.0.0.jar", "ground ground-0.1.0.jar");
             assertThat(program.count()).isEqualTo(count);
             assertThat(Files.readString(home.resolve("parts/sets.json"))).isEqualTo(list);

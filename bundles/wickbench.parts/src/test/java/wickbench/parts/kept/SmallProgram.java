@@ -36,10 +36,15 @@ final class SmallProgram implements AutoCloseable {
             Path repo = product.folder().resolve("repo/test");
             try (Stream<Path> jars = java.nio.file.Files.walk(repo)) {
                 String json = java.nio.file.Files.readString(product.folder().resolve("features/" + feature + ".json"));
-                for (Path jar : jars.filter(file -> file.toString().endsWith(".jar")).sorted().toList()) {
+                for (Path jar : jars.filter(file -> file.toString().endsWith(".jar"))
+                        .sorted()
+                        .toList()) {
                     String bundle = repo.relativize(jar).getName(0).toString();
                     if (json.contains(":" + bundle + ":")) {
-                        framework.getBundleContext().installBundle("reference:" + jar.toUri()).start();
+                        framework
+                                .getBundleContext()
+                                .installBundle("reference:" + jar.toUri())
+                                .start();
                     }
                 }
             }
@@ -68,7 +73,8 @@ final class SmallProgram implements AutoCloseable {
         return Stream.of(framework.getBundleContext().getBundles())
                 .skip(1)
                 .filter(bundle -> bundle.getState() == Bundle.ACTIVE)
-                .map(bundle -> bundle.getSymbolicName() + " " + bundle.getLocation().replaceFirst(".*/", ""))
+                .map(bundle ->
+                        bundle.getSymbolicName() + " " + bundle.getLocation().replaceFirst(".*/", ""))
                 .sorted()
                 .toList();
     }

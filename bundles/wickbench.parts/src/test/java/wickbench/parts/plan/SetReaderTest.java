@@ -60,7 +60,9 @@ class SetReaderTest {
     @Test
     void what_is_deep_or_long_is_refused() {
         assertThatThrownBy(() -> read("[".repeat(100_000))).isInstanceOf(BadInput.class);
-        assertThatThrownBy(() -> read(" ".repeat(300_000))).isInstanceOf(BadInput.class).hasMessageContaining("large");
+        assertThatThrownBy(() -> read(" ".repeat(300_000)))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("large");
     }
 
     private SetPlan read(String json) {

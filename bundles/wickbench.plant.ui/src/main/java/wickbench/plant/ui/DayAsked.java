@@ -1,6 +1,5 @@
 package wickbench.plant.ui;
 
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -55,10 +54,7 @@ record DayAsked(List<Product> products, Changing changing, DayOrder answer) {
         if (answer instanceof Found found) {
             String total = found.optimal()
                     ? PlantTerms.said("order.optimal", Decimals.of(found.total()))
-                    : PlantTerms.said(
-                            "order.within",
-                            Decimals.of(found.total()),
-                            Decimals.of(found.bound()));
+                    : PlantTerms.said("order.within", Decimals.of(found.total()), Decimals.of(found.bound()));
             String saved = found.saving()
                     .map(Decimals::of)
                     .map(minutes -> PlantTerms.said("order.saving", minutes))

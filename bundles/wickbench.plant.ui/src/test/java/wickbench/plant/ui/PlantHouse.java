@@ -92,8 +92,8 @@ final class PlantHouse implements AutoCloseable {
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         wickbench.people.Keeping keeping = new wickbench.people.Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
-        HouseCredentials credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster));
+        HouseCredentials credentials = new HouseCredentials(
+                home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster));
         people.enrol(LEAD, "Wenke Thalbach", Set.of(Role.ADMINISTRATOR, Role.REVIEWER), LEAD);
         credentials.set(LEAD, Optional.empty(), typed());
         signIn.open(LEAD, typed());

@@ -24,8 +24,7 @@ record OutlookTable(LocalDate today) {
                 Column.<Outlook>marked("order", title("order"), 204, this::order),
                 text("boxes", 70, each -> Long.toString(each.boxes())).rightAligned(),
                 text("strips", 70, each -> Long.toString(each.strips())).rightAligned(),
-                text("demand", 96, each -> Decimals.of(each.demand(), 1))
-                        .rightAligned(),
+                text("demand", 96, each -> Decimals.of(each.demand(), 1)).rightAligned(),
                 text("point", 80, each -> Decimals.of(Math.ceil(each.point()), 0))
                         .rightAligned(),
                 text(

@@ -76,8 +76,8 @@ final class StockHouse implements AutoCloseable {
         HouseAuthority authority = new HouseAuthority(home, roster, signIn, at -> Optional.empty());
         wickbench.people.Keeping keeping = new wickbench.people.Keeping(home, journal, roster, at -> Optional.empty());
         PeopleService people = new PeopleService(home, journal, roster, authority, keeping);
-        HouseCredentials credentials =
-                new HouseCredentials(home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster));
+        HouseCredentials credentials = new HouseCredentials(
+                home, journal, roster, signIn, authority, keeping, SecretFiles.at(HashCost.LEAST, home, roster));
         people.enrol(KEEPER, "Marit Kolbenau", Set.of(Role.ADMINISTRATOR, Role.STOCK_KEEPER), KEEPER);
         credentials.set(KEEPER, Optional.empty(), typed(KEEPERS));
         signIn.open(KEEPER, typed(KEEPERS));
