@@ -36,7 +36,7 @@ final class BlockSums {
     private void read(byte[] bytes, long length) throws ForeignBytes {
         ByteBuffer from = ByteBuffer.wrap(bytes);
         boolean whole = bytes.length >= HEAD + Integer.BYTES
-                && from.getInt(bytes.length - Integer.BYTES) == (int) sum(bytes, bytes.length - Integer.BYTES)
+                && from.getInt(bytes.length - Integer.BYTES) == (int) sum(bytes, 0, bytes.length - Integer.BYTES)
                 && from.getInt() == MAGIC;
         if (!whole || from.getLong() != length) {
             throw new ForeignBytes(0);
@@ -60,21 +60,21 @@ final class BlockSums {
         for (int block = 0; block < known; block++) {
             to.putInt((int) sums[block]);
         }
-        to.putInt((int) sum(to.array(), to.position()));
+        to.putInt((int) sum(to.array(), 0, to.position()));
         Files.write(path, to.array());
     }
 
-    /** Holds a block that was read against its sum; one that is not known is believed. */
-    void check(int block, byte[] bytes) throws ForeignBytes {
-        long sum = sum(bytes, BLOCK);
+    /** Holds a block that was read, and begins at a place, against its sum; one that is not known is believed. */
+    void check(int block, byte[] bytes, int at) throws ForeignBytes {
+        long sum = sum(bytes, at, BLOCK);
         if (block < known && sums[block] != UNKNOWN && sums[block] != sum) {
             throw new ForeignBytes(block);
         }
         set(block, sum);
     }
 
-    void wrote(int block, byte[] bytes) {
-        set(block, sum(bytes, BLOCK));
+    void wrote(int block, byte[] bytes, int at) {
+        set(block, sum(bytes, at, BLOCK));
     }
 
     private void set(int block, long sum) {
@@ -82,7 +82,7 @@ final class BlockSums {
             int before = known;
             cut(block + 1);
             // blocks that a file grew over were never written, so they hold zeros
-            Arrays.fill(sums, before, known, sum(new byte[BLOCK], BLOCK));
+            Arrays.fill(sums, before, known, sum(new byte[BLOCK], 0, BLOCK));
         }
         sums[block] = sum;
     }
@@ -98,9 +98,9 @@ final class BlockSums {
         known = blocks;
     }
 
-    private static long sum(byte[] bytes, int length) {
+    private static long sum(byte[] bytes, int at, int length) {
         CRC32C crc = new CRC32C();
-        crc.update(bytes, 0, length);
+        crc.update(bytes, at, length);
         return crc.getValue();
     }
 }

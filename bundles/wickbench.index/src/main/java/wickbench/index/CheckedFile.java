@@ -4,21 +4,19 @@ import static wickbench.index.BlockSums.BLOCK;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.OptionalInt;
 import org.h2.store.fs.FileBaseDefault;
 
 /** A file whose blocks are summed up when written and held against that when read. Safe for several threads. */
 final class CheckedFile extends FileBaseDefault {
-    private final FileChannel file;
+    private final PlainFile file;
     private final Path path;
     private final Trust trust;
     private final BlockSums sums;
 
-    CheckedFile(FileChannel file, Path path, Trust trust) throws IOException {
+    CheckedFile(PlainFile file, Path path, Trust trust) throws IOException {
         this.file = file;
         this.path = path;
         this.trust = trust;
@@ -48,33 +46,25 @@ final class CheckedFile extends FileBaseDefault {
         }
         int first = (int) (position / BLOCK);
         int last = (int) ((position + wanted - 1) / BLOCK);
+        byte[] bytes = blocks(first, last);
         for (int block = first; block <= last; block++) {
-            byte[] bytes = block(block);
-            check(block, bytes);
-            int from = (int) Math.max(0, position - (long) block * BLOCK);
-            int to = (int) Math.min(BLOCK, position + wanted - (long) block * BLOCK);
-            target.put(bytes, from, to - from);
+            check(block, bytes, (block - first) * BLOCK);
         }
+        target.put(bytes, (int) (position - (long) first * BLOCK), wanted);
         return wanted;
     }
 
-    private void check(int block, byte[] bytes) throws ForeignBytes {
+    private void check(int block, byte[] bytes, int at) throws ForeignBytes {
         try {
-            sums.check(block, bytes);
+            sums.check(block, bytes, at);
         } catch (ForeignBytes e) {
             throw trust.lose(e);
         }
     }
 
-    /** Reads a block as it stands; behind the end of the file stand zeros. */
-    private byte[] block(int block) throws IOException {
-        byte[] bytes = new byte[BLOCK];
-        ByteBuffer into = ByteBuffer.wrap(bytes);
-        long at = (long) block * BLOCK;
-        while (into.hasRemaining() && file.read(into, at + into.position()) >= 0) {
-            continue;
-        }
-        return bytes;
+    /** Reads blocks as they stand, all at once. */
+    private byte[] blocks(int first, int last) throws IOException {
+        return file.read((long) first * BLOCK, (last - first + 1) * BLOCK);
     }
 
     @Override
@@ -83,10 +73,7 @@ final class CheckedFile extends FileBaseDefault {
         byte[] bytes = new byte[source.remaining()];
         source.get(bytes);
         checkEdges(position, position + bytes.length);
-        ByteBuffer out = ByteBuffer.wrap(bytes);
-        while (out.hasRemaining()) {
-            file.write(out, position + out.position());
-        }
+        file.write(position, bytes);
         sum(bytes, position);
         return bytes.length;
     }
@@ -96,7 +83,7 @@ final class CheckedFile extends FileBaseDefault {
         for (long edge : new long[] {from, to}) {
             if (edge % BLOCK != 0 && edge < file.size()) {
                 int block = (int) (edge / BLOCK);
-                check(block, block(block));
+                check(block, blocks(block, block), 0);
             }
         }
     }
@@ -107,23 +94,23 @@ final class CheckedFile extends FileBaseDefault {
         for (int block = first; block <= last; block++) {
             int from = (int) ((long) block * BLOCK - position);
             boolean whole = from >= 0 && from + BLOCK <= bytes.length;
-            sums.wrote(block, whole ? Arrays.copyOfRange(bytes, from, from + BLOCK) : block(block));
+            sums.wrote(block, whole ? bytes : blocks(block, block), whole ? from : 0);
         }
     }
 
     @Override
     protected void implTruncate(long size) throws IOException {
-        file.truncate(size);
+        file.cut(size);
         int blocks = (int) ((size + BLOCK - 1) / BLOCK);
         sums.cut(blocks);
         if (size % BLOCK != 0) {
-            sums.wrote(blocks - 1, block(blocks - 1));
+            sums.wrote(blocks - 1, blocks(blocks - 1, blocks - 1), 0);
         }
     }
 
     @Override
     public void force(boolean metaData) throws IOException {
-        file.force(metaData);
+        file.force();
     }
 
     @Override
@@ -145,7 +132,7 @@ final class CheckedFile extends FileBaseDefault {
     /** After a crash only what was read is known; the rest is believed once. */
     private void learnRest() throws IOException {
         for (OptionalInt block = sums.unknown(0); block.isPresent(); block = sums.unknown(block.getAsInt())) {
-            check(block.getAsInt(), block(block.getAsInt()));
+            check(block.getAsInt(), blocks(block.getAsInt(), block.getAsInt()), 0);
         }
     }
 }

@@ -41,7 +41,7 @@ public final class CheckedPath extends FilePathWrapper {
 
     @Override
     public FileChannel open(String mode) throws IOException {
-        return new CheckedFile(super.open(mode), sums(this), trust);
+        return new CheckedFile(new PlainFile(plain(this), mode), sums(this), trust);
     }
 
     @Override
@@ -74,10 +74,14 @@ public final class CheckedPath extends FilePathWrapper {
 
     /** Returns where the check sums of a file are kept while nobody has it open. */
     static Path sums(FilePath path) {
+        return Path.of(plain(path) + ".sums");
+    }
+
+    private static Path plain(FilePath path) {
         FilePath plain = path;
         while (plain instanceof FilePathWrapper wrapper) {
             plain = wrapper.unwrap();
         }
-        return Path.of(plain.toString() + ".sums");
+        return Path.of(plain.toString());
     }
 }

@@ -55,8 +55,7 @@ final class H2File implements AutoCloseable {
     private H2File(Path folder) throws SQLException {
         this.folder = folder;
         leftOpen = Files.exists(folder.resolve(NAME + ".mv.db")) && !Files.exists(folder.resolve(NAME + ".mv.db.sums"));
-        // async: a thread interrupted while it reads must not close the file under all others
-        source.setURL("jdbc:h2:" + checked.getScheme() + ":async:" + folder.resolve(NAME)
+        source.setURL("jdbc:h2:" + checked.getScheme() + ":" + folder.resolve(NAME)
                 + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=" + cacheKb());
         try {
             anchor = source.getConnection();

@@ -40,18 +40,19 @@ final class House implements AutoCloseable {
                 known.close();
             }
         }
+        Tampering tampering = new Tampering(journal);
         for (IndexView view : wanted.values()) {
             if (!tables.containsKey(view.name())) {
-                tables.put(view.name(), open(view));
+                tables.put(view.name(), open(view, tampering));
             }
         }
         furnished = views;
     }
 
-    private ViewTables open(IndexView view) {
+    private ViewTables open(IndexView view, Tampering tampering) {
         ViewTables opened = new ViewTables(file, view, journal);
         try {
-            Tampering.refuse(journal, opened);
+            tampering.refuse(opened);
             return opened;
         } catch (RuntimeException e) {
             opened.close();
