@@ -4,14 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wickbench.api.check.Refusal;
@@ -20,57 +18,31 @@ import wickbench.api.progress.Progress;
 
 /** What a journal holds while it works, it lets go: files once they are read or full, threads, and its turn to write. */
 class LetGoTest {
-    private static final Path HANDLES = Path.of("/proc/self/fd");
-
     @TempDir
     Path folder;
 
-    /** Returns the names of the files below a folder that this program has open, where the system tells. */
-    private static List<String> open(Path folder) throws IOException {
-        if (!Files.isDirectory(HANDLES)) {
-            return List.of();
-        }
-        try (Stream<Path> handles = Files.list(HANDLES)) {
-            return handles.map(LetGoTest::target)
-                    .filter(path -> path.startsWith(folder))
-                    .map(path -> path.getFileName().toString())
-                    .sorted()
-                    .distinct()
-                    .toList();
-        }
-    }
-
-    /** Returns what a handle leads to; one that was closed meanwhile leads nowhere. */
-    private static Path target(Path handle) {
-        try {
-            return Files.readSymbolicLink(handle);
-        } catch (IOException e) {
-            return HANDLES;
-        }
-    }
-
     private static List<String> named(String... files) {
-        return Files.isDirectory(HANDLES) ? List.of(files) : List.of();
+        return Handles.told() ? List.of(files) : List.of();
     }
 
     @Test
     void only_what_grows_stays_open_and_nothing_after_the_end() throws IOException {
         Recorded.closed(folder, StationFolder.SEGMENT - 2);
         try (JournalFolder journal = Recorded.open(folder)) {
-            assertThat(open(folder)).isEqualTo(named("checkpoints.jsonl", "lock"));
+            assertThat(Handles.below(folder)).isEqualTo(named("checkpoints.jsonl", "lock"));
             journal.append(Recorded.notes(0, 1));
-            assertThat(open(folder)).isEqualTo(named("checkpoints.jsonl", "entries-000000.jsonl", "lock"));
+            assertThat(Handles.below(folder)).isEqualTo(named("checkpoints.jsonl", "entries-000000.jsonl", "lock"));
             journal.append(Recorded.notes(1, 2));
-            assertThat(open(folder)).isEqualTo(named("checkpoints.jsonl", "entries-000001.jsonl", "lock"));
+            assertThat(Handles.below(folder)).isEqualTo(named("checkpoints.jsonl", "entries-000001.jsonl", "lock"));
             assertThat(Recorded.entries(journal)).hasSize(StationFolder.SEGMENT + 2);
             assertThat(journal.line(new EntryRef(Recorded.STATION, 7))).isPresent();
             assertThat(journal.verify(Progress.NONE).holds()).isTrue();
-            assertThat(open(folder)).isEqualTo(named("checkpoints.jsonl", "entries-000001.jsonl", "lock"));
+            assertThat(Handles.below(folder)).isEqualTo(named("checkpoints.jsonl", "entries-000001.jsonl", "lock"));
             journal.proofs().prove(new EntryRef(Recorded.STATION, 7), OptionalLong.empty());
-            assertThat(open(folder))
+            assertThat(Handles.below(folder))
                     .hasSizeGreaterThanOrEqualTo(named("level-00").size());
         }
-        assertThat(open(folder)).isEmpty();
+        assertThat(Handles.below(folder)).isEmpty();
     }
 
     @Test
@@ -84,11 +56,11 @@ class LetGoTest {
             assertThat(stock.journal().verify(Progress.NONE).holds()).isTrue();
             stock.journal().close();
             // what the share holds is never kept open
-            assertThat(open(folder.resolve("share"))).isEmpty();
-            assertThat(open(stock.folder())).isEmpty();
+            assertThat(Handles.below(folder.resolve("share"))).isEmpty();
+            assertThat(Handles.below(stock.folder())).isEmpty();
             stock.reopenClosed();
         }
-        assertThat(open(folder)).isEmpty();
+        assertThat(Handles.below(folder)).isEmpty();
     }
 
     @Test
@@ -98,7 +70,7 @@ class LetGoTest {
             assertThatThrownBy(() -> Recorded.open(folder)).isInstanceOf(Refusal.class);
             assertThat(holder.append(Recorded.notes(1, 1))).hasSize(1);
         }
-        assertThat(open(folder)).isEmpty();
+        assertThat(Handles.below(folder)).isEmpty();
     }
 
     private static List<Thread> threads() {

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -125,30 +124,10 @@ class TreeFilesTest {
         try (TreeFiles files = TreeFiles.open(folder)) {
             add(files, 0, LEAVES);
             files.reset();
-            assertThat(open()).isZero();
+            assertThat(Handles.below(folder)).isEmpty();
             add(files, 0, 3);
             holds(files, 3);
         }
-        assertThat(open()).isZero();
-    }
-
-    /** Returns how many files below the folder this program has open, where the system tells. */
-    private long open() throws IOException {
-        Path handles = Path.of("/proc/self/fd");
-        if (!Files.isDirectory(handles)) {
-            return 0;
-        }
-        try (Stream<Path> open = Files.list(handles)) {
-            return open.filter(handle -> target(handle).startsWith(folder)).count();
-        }
-    }
-
-    /** Returns what a handle leads to; one that was closed meanwhile leads nowhere. */
-    private static Path target(Path handle) {
-        try {
-            return Files.readSymbolicLink(handle);
-        } catch (IOException e) {
-            return handle;
-        }
+        assertThat(Handles.below(folder)).isEmpty();
     }
 }
