@@ -59,10 +59,23 @@ final class H2File implements AutoCloseable {
                 + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=" + cacheKb());
         try {
             anchor = source.getConnection();
-            write("set write_delay " + NEVER_MS);
         } catch (SQLException e) {
             FilePath.unregister(checked);
             throw e;
+        }
+        leaveWriting();
+    }
+
+    /** Keeps H2 from writing in its own time; a file that does not bear that is closed again, for another to take its place. */
+    private void leaveWriting() throws SQLException {
+        try {
+            write("set write_delay " + NEVER_MS);
+        } catch (SQLException e) {
+            try (anchor) {
+                throw e;
+            } finally {
+                FilePath.unregister(checked);
+            }
         }
     }
 

@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Display;
  */
 final class NativeSheet {
     private static final String INTERNAL = "org.eclipse.swt.internal.";
-    /** What an application may lay over the theme of the system, below what SWT says of a single control. */
+    /** What an application may lay over the theme of the system, below what SWT says of a single control; GTK gives applications 600. */
     private static final int PRIORITY = 599;
 
     private NativeSheet() {}
